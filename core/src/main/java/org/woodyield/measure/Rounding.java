@@ -1,0 +1,88 @@
+package org.woodyield.measure;
+
+/**
+ * A named rounding; the name says what an exact half does. "Up" is always toward the larger number, also below zero.
+ *
+ * <p>Doubles are compared on their exact fraction, so 0.49999999999999994 never becomes 1.
+ */
+public enum Rounding {
+    /** To the nearest step, an exact half to the larger. */
+    HALF_UP("nearest, half up"),
+    /** To the nearest step, an exact half to the smaller. */
+    HALF_DOWN("nearest, half down"),
+    /** To the nearest step, an exact half to the even step. */
+    HALF_EVEN("nearest, half to even"),
+    /** The fraction is dropped: to the step below. */
+    DOWN("down"),
+    /** To the step above. */
+    UP("up");
+
+    private final String label;
+
+    Rounding(String label) {
+        this.label = label;
+    }
+
+    /**
+     * The words in which this rounding is shown.
+     *
+     * @return a short phrase
+     */
+    public String label() {
+        return label;
+    }
+
+    /**
+     * Rounds to a whole number.
+     *
+     * @param value any finite value
+     * @return the whole number
+     */
+    public double toWhole(double value) {
+        double below = Math.floor(value);
+        double fraction = value - below;
+        return switch (this) {
+            case DOWN -> below;
+            case UP -> Math.ceil(value);
+            case HALF_UP -> fraction >= 0.5 ? below + 1 : below;
+            case HALF_DOWN -> fraction > 0.5 ? below + 1 : below;
+            case HALF_EVEN -> Math.rint(value);
+        };
+    }
+
+    /**
+     * Rounds to a multiple of a step.
+     *
+     * @param value any finite value
+     * @param step the step, above zero
+     * @return {@code toWhole(value / step) * step}
+     */
+    public double toStep(double value, double step) {
+        return toWhole(value / step) * step;
+    }
+
+    /**
+     * Rounds an exact quotient.
+     *
+     * @param numerator any number
+     * @param denominator above zero
+     * @return the whole quotient
+     * @throws IllegalArgumentException if the denominator is not above zero
+     */
+    public long quotient(long numerator, long denominator) {
+        if (denominator <= 0) {
+            throw new IllegalArgumentException("denominator is " + denominator + "; allowed: above 0");
+        }
+        long below = Math.floorDiv(numerator, denominator);
+        long rest = Math.floorMod(numerator, denominator);
+        long other = denominator - rest;
+        boolean up = switch (this) {
+            case DOWN -> false;
+            case UP -> rest > 0;
+            case HALF_UP -> rest >= other;
+            case HALF_DOWN -> rest > other;
+            case HALF_EVEN -> rest > other || (rest == other && (below & 1) == 1);
+        };
+        return up ? below + 1 : below;
+    }
+}
