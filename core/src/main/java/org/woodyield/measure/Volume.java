@@ -13,10 +13,11 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
     /** One cubic inch in cubic metres: 0.0254 cubed, exactly 0.000016387064. */
     public static final double CUBIC_METRES_PER_CUBIC_INCH = 0.000016387064;
 
+    // Before ZERO, whose constructor reads it.
+    private static final Domain DOMAIN = Domain.notNegative("volume", "m3");
+
     /** No volume. */
     public static final Volume ZERO = new Volume(0);
-
-    private static final Domain DOMAIN = Domain.notNegative("volume", "m3");
 
     /**
      * Refuses what is not a volume.
