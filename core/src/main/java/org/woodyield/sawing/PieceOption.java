@@ -1,0 +1,92 @@
+package org.woodyield.sawing;
+
+import java.util.List;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+
+/**
+ * A size that may be sawn, as often as wanted. Sizes are green targets: allowances for shrinkage, planing and sawing
+ * variation are in them.
+ *
+ * <p>A piece of a width above the least one is worth more in proportion to its width.
+ *
+ * @param id the user's name for it
+ * @param thickness above zero
+ * @param leastWidth above zero
+ * @param greatestWidth the least width again for a fixed size, more for random widths
+ * @param widthStep step from the least width to the greatest; not used for a fixed size
+ * @param lengths trimmed lengths with their worth, at least one, no length twice
+ * @param wane what may be missing at an edge
+ */
+public record PieceOption(
+        String id,
+        Length thickness,
+        Length leastWidth,
+        Length greatestWidth,
+        Length widthStep,
+        List<LengthWorth> lengths,
+        Wane wane) {
+
+    /**
+     * Refuses what cannot be sawn and keeps an immutable copy of the lengths.
+     *
+     * @throws OutOfDomainException if a measure is not above zero, the widths are crossed, there is no length, or a
+     *     length stands there twice
+     */
+    public PieceOption {
+        positive(id, "thickness", thickness);
+        positive(id, "width", leastWidth);
+        lengths = List.copyOf(lengths);
+        if (greatestWidth.compareTo(leastWidth) < 0) {
+            throw new OutOfDomainException(
+                    "greatest width of " + id, greatestWidth.toString(), "", leastWidth + " or more", "change the two");
+        }
+        if (!greatestWidth.equals(leastWidth)) {
+            positive(id, "width step", widthStep);
+        }
+        if (lengths.isEmpty()) {
+            throw new OutOfDomainException("lengths of " + id, "none", "", "one or more", "name a length");
+        }
+        if (lengths.stream().map(LengthWorth::length).distinct().count() != lengths.size()) {
+            throw new OutOfDomainException("lengths of " + id, lengths.toString(), "", "each length once", "");
+        }
+    }
+
+    /**
+     * A fixed size with square edges.
+     *
+     * @param id the user's name for it
+     * @param thickness green target
+     * @param width green target
+     * @param lengths trimmed lengths with their worth
+     * @return the option
+     */
+    public static PieceOption fixed(String id, Length thickness, Length width, List<LengthWorth> lengths) {
+        return new PieceOption(id, thickness, width, width, Length.ZERO, lengths, Wane.NONE);
+    }
+
+    /**
+     * Whether there is only one width.
+     *
+     * @return true for a fixed size
+     */
+    public boolean fixedWidth() {
+        return leastWidth.equals(greatestWidth);
+    }
+
+    /**
+     * The same size with wane allowed.
+     *
+     * @param allowed the wane
+     * @return a new option
+     */
+    public PieceOption withWane(Wane allowed) {
+        return new PieceOption(id, thickness, leastWidth, greatestWidth, widthStep, lengths, allowed);
+    }
+
+    private static void positive(String id, String what, Length value) {
+        if (!value.isPositive()) {
+            throw new OutOfDomainException(what + " of " + id, value.toString(), "", "above 0", "");
+        }
+    }
+}

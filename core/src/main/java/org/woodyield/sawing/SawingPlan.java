@@ -1,0 +1,39 @@
+package org.woodyield.sawing;
+
+import java.util.List;
+import org.woodyield.log.LogSolid;
+
+/**
+ * How one log is sawn: the pieces in their places, the passes in order, where the wood goes, and how good that is.
+ *
+ * <p>Pieces, kerfs of passes and offcuts together fill the end view without overlap.
+ *
+ * @param solid the log
+ * @param saw the saw
+ * @param options the sizes that were wanted
+ * @param frame how the log lies
+ * @param pieces in the order in which they come free
+ * @param passes in the order of sawing
+ * @param offcuts slabs and edgings
+ * @param balance where the wood goes
+ * @param proof how good the plan is
+ */
+public record SawingPlan(
+        LogSolid solid,
+        Saw saw,
+        List<PieceOption> options,
+        Frame frame,
+        List<SawnPiece> pieces,
+        List<SawPass> passes,
+        List<Offcut> offcuts,
+        WoodBalance balance,
+        Proof proof) {
+
+    /** Keeps immutable copies. */
+    public SawingPlan {
+        options = List.copyOf(options);
+        pieces = List.copyOf(pieces);
+        passes = List.copyOf(passes);
+        offcuts = List.copyOf(offcuts);
+    }
+}

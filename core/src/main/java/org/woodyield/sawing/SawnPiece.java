@@ -1,0 +1,29 @@
+package org.woodyield.sawing;
+
+import org.woodyield.measure.Length;
+
+/**
+ * A piece of lumber in its place in the log.
+ *
+ * @param number from 1 in the order in which the pieces come free
+ * @param optionId the size that it is
+ * @param thickness as sawn: the green target, rounded up to what the saw can be set to
+ * @param width as sawn, likewise
+ * @param length as trimmed
+ * @param faces its four faces in the end view
+ * @param start its end nearer the small end, from the small end
+ * @param end its other end, from the small end
+ * @param fromCant whether it comes from a cant; its thickness is then horizontal in the end view
+ * @param worth what it is worth
+ */
+public record SawnPiece(
+        int number,
+        String optionId,
+        Length thickness,
+        Length width,
+        Length length,
+        Rectangle faces,
+        Length start,
+        Length end,
+        boolean fromCant,
+        double worth) {}

@@ -1,0 +1,167 @@
+package org.woodyield.sawing;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+
+/**
+ * The patterns among which the best one is sought. A plan is optimal within its space and says so in {@link #words()}.
+ *
+ * <p>Every pattern is a stack of items from the top of the log to the bottom, each one kerf from the next: flitches, and
+ * if wanted cants. A flitch is edged to a row of strips, each one kerf from the next, each trimmed by itself. A cant is
+ * as high as a wanted piece is wide; it is turned a quarter and sawn as a stack of flitches again, of which those as wide
+ * as the cant need no edging. Where more than a kerf is left between two items, the wood between them is a slab with a pass
+ * of its own.
+ *
+ * @param turnsDegrees turns of the log that are tried, at least one
+ * @param lays frames that are tried, at least one
+ * @param offset lift of the large end for {@link Frame.Lay#OFFSET}; otherwise not used
+ * @param cants whether cants are tried as items
+ * @param grid positions of the first face (and of any face after a slab) are whole multiples of this from the axis
+ * @param startStep trimmed pieces may start at whole multiples of this from the small end, and so as to end at the large
+ *     end; zero for the two ends only
+ * @param overThick how much thicker than its size a piece may be sawn to save a pass, in steps of the grid; zero for none
+ */
+public record SearchSpace(
+        List<Double> turnsDegrees,
+        List<Frame.Lay> lays,
+        Length offset,
+        boolean cants,
+        Length grid,
+        Length startStep,
+        Length overThick) {
+
+    private static final Domain TURN = Domain.of("turn", "degrees", -360, 360);
+
+    /**
+     * Refuses an empty space and keeps immutable copies.
+     *
+     * @throws OutOfDomainException if there is no turn or frame, the grid is not above zero or wider than 25.4 mm, or
+     *     a length is below zero
+     */
+    public SearchSpace {
+        turnsDegrees = List.copyOf(turnsDegrees);
+        lays = List.copyOf(lays);
+        turnsDegrees.forEach(TURN::require);
+        if (turnsDegrees.isEmpty() || lays.isEmpty()) {
+            throw new OutOfDomainException("search space", "empty", "", "one turn and one frame or more", "");
+        }
+        if (!grid.isPositive() || grid.compareTo(Length.inches(1)) > 0) {
+            throw new OutOfDomainException("grid", grid.toString(), "", "above 0, up to 1 in", "1/16 in serves well");
+        }
+        if (startStep.compareTo(Length.ZERO) < 0 || overThick.compareTo(Length.ZERO) < 0) {
+            throw new OutOfDomainException("search space", "a length below zero", "", "0 or more", "");
+        }
+    }
+
+    /**
+     * One turn (none), parallel to the axis, live and cants, a grid of 1/16 in, trims from either end, no piece over-thick.
+     *
+     * @return the space
+     */
+    public static SearchSpace standard() {
+        return new SearchSpace(
+                List.of(0.0),
+                List.of(Frame.Lay.AXIS),
+                Length.ZERO,
+                true,
+                Length.inches(1, 16),
+                Length.ZERO,
+                Length.ZERO);
+    }
+
+    /**
+     * The same space with other turns.
+     *
+     * @param degrees at least one
+     * @return a new space
+     */
+    public SearchSpace withTurns(List<Double> degrees) {
+        return new SearchSpace(degrees, lays, offset, cants, grid, startStep, overThick);
+    }
+
+    /**
+     * The same space with other frames.
+     *
+     * @param others at least one
+     * @return a new space
+     */
+    public SearchSpace withLays(List<Frame.Lay> others) {
+        return new SearchSpace(turnsDegrees, others, offset, cants, grid, startStep, overThick);
+    }
+
+    /**
+     * The same space with a lift of the large end for the offset frame.
+     *
+     * @param lift of the large end, below zero for a lowering
+     * @return a new space
+     */
+    public SearchSpace withOffset(Length lift) {
+        return new SearchSpace(turnsDegrees, lays, lift, cants, grid, startStep, overThick);
+    }
+
+    /**
+     * The same space with or without cants.
+     *
+     * @param tried whether cants are tried
+     * @return a new space
+     */
+    public SearchSpace withCants(boolean tried) {
+        return new SearchSpace(turnsDegrees, lays, offset, tried, grid, startStep, overThick);
+    }
+
+    /**
+     * The same space on another grid.
+     *
+     * @param step of the first face
+     * @return a new space
+     */
+    public SearchSpace withGrid(Length step) {
+        return new SearchSpace(turnsDegrees, lays, offset, cants, step, startStep, overThick);
+    }
+
+    /**
+     * The same space with other starts of trimmed pieces.
+     *
+     * @param step zero for the two ends only
+     * @return a new space
+     */
+    public SearchSpace withStartStep(Length step) {
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, step, overThick);
+    }
+
+    /**
+     * The same space with pieces that may be over-thick.
+     *
+     * @param most how much at most
+     * @return a new space
+     */
+    public SearchSpace withOverThick(Length most) {
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, most);
+    }
+
+    /**
+     * The space in words, shown with each result.
+     *
+     * @return one sentence
+     */
+    public String words() {
+        String turns = turnsDegrees.stream()
+                .map(t -> t == Math.rint(t) ? Long.toString(t.longValue()) : Double.toString(t))
+                .collect(Collectors.joining(", "));
+        String frames = lays.stream()
+                .map(lay -> lay == Frame.Lay.OFFSET ? "large end lifted by " + offset : lay.words())
+                .collect(Collectors.joining("; "));
+        return (cants ? "Live sawing, and cants as items of the live order" : "Live sawing")
+                + "; turns tried: " + turns + " degrees; frames: " + frames
+                + "; first face and every face after a slab on a grid of " + grid + " from the axis"
+                + "; strips of a flitch one kerf apart, each trimmed by itself, starting "
+                + (startStep.isPositive()
+                        ? "at multiples of " + startStep + " from the small end or "
+                        : "at the small end or ")
+                + "so as to end at the large end; pieces "
+                + (overThick.isPositive() ? "up to " + overThick + " over-thick." : "never over-thick on purpose.");
+    }
+}

@@ -1,0 +1,29 @@
+package org.woodyield.sawing;
+
+import org.woodyield.measure.Domain;
+
+/**
+ * Wane allowed along an edge of a piece: the corner may be missing up to a share of the thickness and of the width at
+ * once. Every edge may have it.
+ *
+ * @param thicknessShare of the thickness, 0 to 1
+ * @param widthShare of the width, 0 to 1
+ */
+public record Wane(double thicknessShare, double widthShare) {
+
+    /** Square edges only. */
+    public static final Wane NONE = new Wane(0, 0);
+
+    private static final Domain THICKNESS = Domain.of("wane, share of the thickness", "", 0, 1);
+    private static final Domain WIDTH = Domain.of("wane, share of the width", "", 0, 1);
+
+    /**
+     * Refuses what is not a share.
+     *
+     * @throws org.woodyield.measure.OutOfDomainException if a share is below 0, above 1 or not a number
+     */
+    public Wane {
+        THICKNESS.require(thicknessShare);
+        WIDTH.require(widthShare);
+    }
+}
