@@ -1,0 +1,287 @@
+package org.woodyield.work;
+
+import java.util.Set;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sourced;
+import org.woodyield.source.Sources;
+import org.woodyield.wood.Species;
+import org.woodyield.working.Calculation;
+import org.woodyield.working.Working;
+
+/**
+ * How fast a saw rips one kind of wood.
+ *
+ * <p>The power at the cut pays for the wood that the kerf turns to dust: {@code P = k * q * w * v}, with the cutting
+ * energy k in J/cm3, the kerf q and the width of cut w in cm, and the feed v in cm/s. So the feed is {@code P / (k q w)},
+ * but never more than what carriage and sawyer can hold, nor than what the teeth can bite.
+ *
+ * <p>The cutting energy is taken as proportional to the specific gravity of the wood (oven-dry mass over green volume),
+ * with one figure for softwoods and one for hardwoods. Density alone is a rough predictor, and no published ripping figure
+ * stands behind the defaults: they come from memory with a range of a factor of two either way, and the ratio of the two
+ * was chosen so that a softwood of specific gravity 0.45 rips twice as fast as a hardwood of 0.60, as sawyers say.
+ * Moisture is not in the model. {@link Calibration} replaces the default by the user's own timed cuts.
+ */
+public final class CuttingRate {
+
+    private static final Domain WIDTH = Domain.of("width of cut", "cm", Double.MIN_VALUE, 400);
+    private static final Domain LENGTH = Domain.of("length of cut", "cm", Double.MIN_VALUE, 3000);
+    private static final Domain KERF = Domain.of("kerf", "cm", Double.MIN_VALUE, 5);
+    private static final Source DEFINITION = Sources.get("definition");
+
+    private final WorkInputs inputs;
+    private final boolean hardwood;
+    private final Sourced gravity;
+    private final double kerfCentimetres;
+    private final double powerAtCutWatts;
+    private final double energyJoulesPerCubicCentimetre;
+    private final double feedCapCentimetresPerSecond;
+
+    private CuttingRate(WorkInputs inputs, boolean hardwood, Sourced gravity, double kerfCentimetres) {
+        this.inputs = inputs;
+        this.hardwood = hardwood;
+        this.gravity = gravity;
+        this.kerfCentimetres = KERF.require(kerfCentimetres);
+        this.powerAtCutWatts = inputs.get(WorkInput.RATED_POWER)
+                * 1000
+                * inputs.get(WorkInput.SHARE_AT_CUT)
+                * (1 - inputs.get(WorkInput.LOSS_PER_KILOMETRE) * inputs.get(WorkInput.ALTITUDE) / 1000);
+        this.energyJoulesPerCubicCentimetre =
+                inputs.get(energyInput()) * gravity.value() * (1 + inputs.get(WorkInput.DULLING) / 2);
+        double limit = inputs.get(WorkInput.FEED_LIMIT) * 100 / 60;
+        this.feedCapCentimetresPerSecond = hasBite()
+                ? Math.min(
+                        limit,
+                        inputs.get(WorkInput.BITE)
+                                * inputs.get(WorkInput.BLADE_SPEED)
+                                * 100
+                                / inputs.get(WorkInput.TOOTH_SPACING))
+                : limit;
+    }
+
+    /**
+     * The rate for a species; where its specific gravity is not known, the input for such a wood stands in.
+     *
+     * @param inputs power, losses, cutting energy, limits of feed
+     * @param species the wood
+     * @param kerf width of the kerf
+     * @return the rate
+     * @throws org.woodyield.measure.OutOfDomainException if an input is missing or the kerf is not above 0, up to 50 mm
+     */
+    public static CuttingRate of(WorkInputs inputs, Species species, Length kerf) {
+        Sourced gravity = species.specificGravityGreen().orElseGet(() -> {
+            InputValue standIn =
+                    inputs.required(species.hardwood() ? WorkInput.GRAVITY_HARDWOOD : WorkInput.GRAVITY_SOFTWOOD);
+            return new Sourced(standIn.value(), "", standIn.source());
+        });
+        return of(inputs, species.hardwood(), gravity, kerf);
+    }
+
+    /**
+     * The rate for a wood that is known by its specific gravity.
+     *
+     * @param inputs power, losses, cutting energy, limits of feed
+     * @param hardwood whether it is a hardwood
+     * @param gravity oven-dry mass over green volume, with its source
+     * @param kerf width of the kerf
+     * @return the rate
+     * @throws org.woodyield.measure.OutOfDomainException if an input is missing, the specific gravity is not within 0.1 to
+     *     1.3, or the kerf not above 0, up to 50 mm
+     */
+    public static CuttingRate of(WorkInputs inputs, boolean hardwood, Sourced gravity, Length kerf) {
+        Domain.of("specific gravity", "", 0.1, 1.3).require(gravity.value());
+        return new CuttingRate(inputs, hardwood, gravity, kerf.toMillimetres() / 10);
+    }
+
+    private WorkInput energyInput() {
+        return hardwood ? WorkInput.ENERGY_HARDWOOD : WorkInput.ENERGY_SOFTWOOD;
+    }
+
+    private boolean hasBite() {
+        return inputs.has(Set.of(WorkInput.BITE, WorkInput.BLADE_SPEED, WorkInput.TOOTH_SPACING));
+    }
+
+    /**
+     * The power that does cutting.
+     *
+     * @return rated power x share at the cut, less what the height takes, in watts
+     */
+    public double powerAtCutWatts() {
+        return powerAtCutWatts;
+    }
+
+    /**
+     * The cutting energy of this wood, as a mean between two sharpenings.
+     *
+     * @return in J/cm3
+     */
+    public double energyJoulesPerCubicCentimetre() {
+        return energyJoulesPerCubicCentimetre;
+    }
+
+    /**
+     * What the cutting energy rests on.
+     *
+     * @return the source of the cutting energy of this kind of wood
+     */
+    public Source energySource() {
+        return inputs.required(energyInput()).source();
+    }
+
+    /**
+     * The fastest feed that carriage, sawyer and teeth allow.
+     *
+     * @return in cm/s
+     */
+    public double feedCapCentimetresPerSecond() {
+        return feedCapCentimetresPerSecond;
+    }
+
+    /**
+     * The kerf.
+     *
+     * @return in cm
+     */
+    public double kerfCentimetres() {
+        return kerfCentimetres;
+    }
+
+    /**
+     * The width at and below which the feed no longer rises.
+     *
+     * @return {@code P / (k q v)} at the fastest feed, in cm
+     */
+    public double widthAtFeedCapCentimetres() {
+        return powerAtCutWatts / (energyJoulesPerCubicCentimetre * kerfCentimetres * feedCapCentimetresPerSecond);
+    }
+
+    /**
+     * The feed in a width of cut.
+     *
+     * @param width of the cut, bark included where the saw must pass it
+     * @return {@code min(cap, P / (k q w))} in cm/s
+     * @throws org.woodyield.measure.OutOfDomainException if the width is not above 0, up to 4 m
+     */
+    @Calculation("work.feed")
+    public double feedCentimetresPerSecond(Length width) {
+        double w = WIDTH.require(width.toMillimetres() / 10);
+        return Math.min(
+                feedCapCentimetresPerSecond, powerAtCutWatts / (energyJoulesPerCubicCentimetre * kerfCentimetres * w));
+    }
+
+    /**
+     * How {@link #feedCentimetresPerSecond} comes about.
+     *
+     * @param width of the cut
+     * @return the working, with the same result
+     */
+    public Working feedWorking(Length width) {
+        double w = WIDTH.require(width.toMillimetres() / 10);
+        return begin("Feed in a cut")
+                .given("w", "width of cut", w, "cm")
+                .step("v", "feed", "min(v_cap, P / (k * q * w))", "cm/s", DEFINITION)
+                .build();
+    }
+
+    /**
+     * The time of a cut whose width changes evenly from one end to the other: the integral of one over the feed along it.
+     *
+     * @param widthAtOneEnd width at one end
+     * @param widthAtOther width at the other
+     * @param length of the cut
+     * @return cutting time in seconds; the way back and all handling are not in it
+     * @throws org.woodyield.measure.OutOfDomainException if a width is not above 0, up to 4 m, or the length not above 0, up
+     *     to 30 m
+     */
+    @Calculation("work.cutting-time")
+    public double cuttingSeconds(Length widthAtOneEnd, Length widthAtOther, Length length) {
+        return cuttingSeconds(
+                widthAtOneEnd.toMillimetres() / 10, widthAtOther.toMillimetres() / 10, length.toMillimetres() / 10);
+    }
+
+    double cuttingSeconds(double widthOneCm, double widthOtherCm, double lengthCm) {
+        double narrow = Math.min(WIDTH.require(widthOneCm), WIDTH.require(widthOtherCm));
+        double wide = Math.max(widthOneCm, widthOtherCm);
+        LENGTH.require(lengthCm);
+        double limit = widthAtFeedCapCentimetres();
+        double above = Math.max(wide - limit, 0);
+        double below = Math.max(narrow - limit, 0);
+        double excess = wide > narrow ? (above * above - below * below) / (2 * (wide - narrow)) : above;
+        return lengthCm / feedCapCentimetresPerSecond * (1 + excess / limit);
+    }
+
+    /**
+     * How {@link #cuttingSeconds} comes about.
+     *
+     * @param widthAtOneEnd width at one end
+     * @param widthAtOther width at the other
+     * @param length of the cut
+     * @return the working, with the same result
+     */
+    public Working cuttingSecondsWorking(Length widthAtOneEnd, Length widthAtOther, Length length) {
+        double one = WIDTH.require(widthAtOneEnd.toMillimetres() / 10);
+        double other = WIDTH.require(widthAtOther.toMillimetres() / 10);
+        Working.Builder working = begin("Time of a cut")
+                .given("w_narrow", "width at the narrow end", Math.min(one, other), "cm")
+                .given("w_wide", "width at the wide end", Math.max(one, other), "cm")
+                .given("L", "length of cut", LENGTH.require(length.toMillimetres() / 10), "cm")
+                .step(
+                        "w_cap",
+                        "width at which the power just holds the fastest feed",
+                        "P / (k * q * v_cap)",
+                        "cm",
+                        DEFINITION)
+                .step("a", "wide end over that width", "max(w_wide - w_cap, 0)", "cm", DEFINITION)
+                .step("b", "narrow end over that width", "max(w_narrow - w_cap, 0)", "cm", DEFINITION);
+        if (one == other) {
+            working.step("e", "mean excess of width", "a", "cm", DEFINITION);
+        } else {
+            working.step("e", "mean excess of width", "(a * a - b * b) / (2 * (w_wide - w_narrow))", "cm", DEFINITION);
+        }
+        return working.step("t", "cutting time", "L / v_cap * (1 + e / w_cap)", "s", DEFINITION)
+                .build();
+    }
+
+    private Working.Builder begin(String title) {
+        Working.Builder working = Working.of(title);
+        input(working, "N", WorkInput.RATED_POWER);
+        input(working, "s", WorkInput.SHARE_AT_CUT);
+        input(working, "l", WorkInput.LOSS_PER_KILOMETRE);
+        input(working, "H", WorkInput.ALTITUDE);
+        working.step("P", "power at the cut", "N * 1000 * s * (1 - l * H / 1000)", "W", DEFINITION);
+        input(working, "c", energyInput());
+        working.constant("G", "specific gravity of the wood", gravity.value(), "", gravity.source());
+        input(working, "d", WorkInput.DULLING);
+        working.step("k", "cutting energy, mean between sharpenings", "c * G * (1 + d / 2)", "J/cm3", DEFINITION);
+        working.given("q", "kerf", kerfCentimetres, "cm");
+        input(working, "V", WorkInput.FEED_LIMIT);
+        if (hasBite()) {
+            input(working, "b_t", WorkInput.BITE);
+            input(working, "s_b", WorkInput.BLADE_SPEED);
+            input(working, "p_t", WorkInput.TOOTH_SPACING);
+            working.step("v_cap", "fastest feed", "min(V * 100 / 60, b_t * s_b * 100 / p_t)", "cm/s", DEFINITION);
+        } else {
+            working.step("v_cap", "fastest feed", "V * 100 / 60", "cm/s", DEFINITION);
+        }
+        return working;
+    }
+
+    private void input(Working.Builder working, String symbol, WorkInput input) {
+        inputs.show(working, symbol, input);
+    }
+
+    /**
+     * The power at the cut that a feed in a width takes.
+     *
+     * @param width of the cut
+     * @param feedCentimetresPerSecond the feed
+     * @return {@code k q w v} in watts
+     * @throws org.woodyield.measure.OutOfDomainException if the width is not above 0, up to 4 m, or the feed is not above 0
+     */
+    public double powerForWatts(Length width, double feedCentimetresPerSecond) {
+        double w = WIDTH.require(width.toMillimetres() / 10);
+        Domain.positive("feed", "cm/s").require(feedCentimetresPerSecond);
+        return energyJoulesPerCubicCentimetre * kerfCentimetres * w * feedCentimetresPerSecond;
+    }
+}

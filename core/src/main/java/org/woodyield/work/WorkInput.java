@@ -1,0 +1,177 @@
+package org.woodyield.work;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.woodyield.measure.Domain;
+
+/**
+ * A figure that the time, fuel and money of sawing rest on. Each has a key for files, a unit and limits; what it is worth
+ * in one job stands in {@link WorkInputs}.
+ */
+public enum WorkInput {
+    /** Rated power of the engine. */
+    RATED_POWER("rated power of the engine", "kW", Double.MIN_VALUE, 500),
+    /** Share of the rated power that does cutting; the rest is held back by the sawyer or lost in chain, bar and belt. */
+    SHARE_AT_CUT("share of the rated power that does cutting", "", Double.MIN_VALUE, 1),
+    /** Height of the site above sea level. */
+    ALTITUDE("height above the sea", "m", 0, 5000),
+    /** Share of the power that an engine without a charger loses per 1000 m of height. */
+    LOSS_PER_KILOMETRE("share of power lost per 1000 m of height", "1/km", 0, 0.19),
+    /** Fastest feed that the saw's carriage or its sawyer can hold. */
+    FEED_LIMIT("fastest feed", "m/min", Double.MIN_VALUE, 300),
+    /** Deepest bite of a tooth. */
+    BITE("deepest bite of a tooth", "mm", Double.MIN_VALUE, 20),
+    /** Distance between teeth that cut the same width. */
+    TOOTH_SPACING("distance between teeth that cut the same width", "mm", Double.MIN_VALUE, 500),
+    /** Speed of chain or blade. */
+    BLADE_SPEED("speed of chain or blade", "m/s", Double.MIN_VALUE, 100),
+    /** Cutting energy of softwood with a fresh edge, for wood of specific gravity 1. */
+    ENERGY_SOFTWOOD("cutting energy of softwood at specific gravity 1", "J/cm3", Double.MIN_VALUE, 5000),
+    /** Cutting energy of hardwood with a fresh edge, for wood of specific gravity 1. */
+    ENERGY_HARDWOOD("cutting energy of hardwood at specific gravity 1", "J/cm3", Double.MIN_VALUE, 5000),
+    /** Specific gravity taken for a softwood whose own is not known. */
+    GRAVITY_SOFTWOOD("specific gravity of a softwood where its own is not known", "", 0.1, 1.3),
+    /** Specific gravity taken for a hardwood whose own is not known. */
+    GRAVITY_HARDWOOD("specific gravity of a hardwood where its own is not known", "", 0.1, 1.3),
+    /** Rise of the cutting energy from a fresh edge to one that is due for sharpening, as a share. */
+    DULLING("rise of the cutting energy until the edge is sharpened, as a share", "", 0, 3),
+
+    /** Fuel tank. */
+    TANK("fuel tank", "L", Double.MIN_VALUE, 500),
+    /** Specific fuel consumption of the engine. */
+    SPECIFIC_FUEL("fuel per work of the engine", "g/kWh", Double.MIN_VALUE, 2000),
+    /** Density of the fuel. */
+    FUEL_DENSITY("density of the fuel", "kg/L", 0.5, 1.1),
+    /** Fuel burnt while the engine idles. */
+    IDLE_FUEL("fuel while idling", "L/h", 0, 50),
+    /** Bar oil per fuel. */
+    BAR_OIL("bar oil per fuel", "L/L", 0, 5),
+    /** Two-stroke oil per fuel. */
+    MIX_OIL("two-stroke oil per fuel", "L/L", 0, 0.2),
+
+    /** Warm-up before every pass. */
+    WARM_UP("warm-up before a pass", "min", 0, 120),
+    /** Cool-down after every pass. */
+    COOL_DOWN("cool-down after a pass", "min", 0, 120),
+    /** Setting the saw or its guide for a pass, and the way back after it. */
+    SETTING("setting for a pass, with the way back", "min", 0, 240),
+    /** Carrying away what a pass sets free. */
+    CARRYING("carrying away what a pass sets free", "min", 0, 240),
+    /** Turning and clamping the log. */
+    TURNING("turning and clamping the log", "min", 0, 480),
+    /** Bringing a log to the saw, or the saw to a log. */
+    LOADING("bringing log and saw together, per log", "min", 0, 1440),
+    /** Filling the tank. */
+    REFUELLING("filling the tank", "min", 0, 120),
+    /** Face cut between two sharpenings. */
+    SHARPENING_AREA("face cut between two sharpenings", "m2", Double.MIN_VALUE, 10_000),
+    /** Sharpening or changing the edge. */
+    SHARPENING("sharpening or changing the edge", "min", 0, 480),
+    /** Productive share of the hours on site; the rest is rest, talk, repairs and weather. */
+    UTILISATION("productive share of the hours on site", "", 0.01, 1),
+    /** Hours on site in a day. */
+    HOURS_PER_DAY("hours on site in a day", "h", 0.1, 24),
+
+    /** Price of the saw with all that comes with it. */
+    PURCHASE("price of the saw", "money", 0, 1e9),
+    /** Other outlay before the first board: guide, rails, tools. */
+    OTHER_OUTLAY("other outlay before the first board", "money", 0, 1e9),
+    /** What the saw fetches at the end of its life. */
+    RESALE("resale at the end of its life", "money", 0, 1e9),
+    /** Years of life. */
+    LIFE("life of the saw", "years", 0.1, 100),
+    /** Hours on site in a year. */
+    HOURS_PER_YEAR("hours on site in a year", "h", 1, 8784),
+    /** Interest, insurance and taxes a year, as a share of the average annual investment. */
+    INTEREST("interest, insurance and taxes a year", "1/year", 0, 1),
+    /** Repairs and maintenance as a share of depreciation. */
+    REPAIRS("repairs as a share of depreciation", "", 0, 10),
+    /** Price of fuel. */
+    FUEL_PRICE("price of fuel", "money/L", 0, 1e6),
+    /** Price of bar oil. */
+    BAR_OIL_PRICE("price of bar oil", "money/L", 0, 1e6),
+    /** Price of two-stroke oil. */
+    MIX_OIL_PRICE("price of two-stroke oil", "money/L", 0, 1e6),
+    /** Price of a chain or blade. */
+    EDGE_PRICE("price of a chain or blade", "money", 0, 1e6),
+    /** Sharpenings that a chain or blade lasts. */
+    EDGE_LIFE("sharpenings that a chain or blade lasts", "", 1, 10_000),
+    /** Wage of an hour on site, or what the own hour is held to be worth. */
+    WAGE("wage, or worth of an own hour", "money/h", 0, 1e6),
+    /** Price of the logs. */
+    LOG_PRICE("price of the logs, per board foot of usable lumber", "money/bf", 0, 1e6),
+    /** Price of the same lumber bought. */
+    LUMBER_PRICE("price of the same lumber bought", "money/bf", 0, 1e6);
+
+    private final String label;
+    private final String unit;
+    private final double least;
+    private final double greatest;
+
+    WorkInput(String label, String unit, double least, double greatest) {
+        this.label = label;
+        this.unit = unit;
+        this.least = least;
+        this.greatest = greatest;
+    }
+
+    /**
+     * The key in files, such as {@code rated-power}.
+     *
+     * @return lower case with hyphens
+     */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * The input with a key.
+     *
+     * @param key such as {@code rated-power}
+     * @return the input, if there is one
+     */
+    public static Optional<WorkInput> ofKey(String key) {
+        for (WorkInput input : values()) {
+            if (input.key().equals(key)) {
+                return Optional.of(input);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * What it is, in words.
+     *
+     * @return a short phrase
+     */
+    public String label() {
+        return label;
+    }
+
+    /**
+     * Its unit; {@code money} stands for the currency of the job.
+     *
+     * @return the unit as written, empty for a plain number
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * The values it may have.
+     *
+     * @return the limits
+     */
+    public Domain domain() {
+        return Domain.of(label, unit, least, greatest);
+    }
+
+    /**
+     * Whether it is a price or an outlay.
+     *
+     * @return true for money and for money per something
+     */
+    public boolean isMoney() {
+        return unit.startsWith("money");
+    }
+}
