@@ -90,13 +90,12 @@ public record BreakEven(
                                         - amount(inputs, WorkInput.RESALE)),
                         currency));
         Optional<Money> bought = inputs.find(WorkInput.LUMBER_PRICE).map(price -> new Money(price.value(), currency));
-        boolean otherOutlayKnown = inputs.find(WorkInput.OTHER_OUTLAY).isPresent();
         return new BreakEven(
                 outlay,
                 bought,
                 cost.usable(),
-                side(cost, outlay, otherOutlayKnown, bought, false),
-                side(cost, outlay, otherOutlayKnown, bought, true),
+                side(cost, outlay, inputs, bought, false),
+                side(cost, outlay, inputs, bought, true),
                 missing);
     }
 
@@ -105,21 +104,17 @@ public record BreakEven(
     }
 
     private static Side side(
-            JobCost cost,
-            Optional<Money> outlay,
-            boolean otherOutlayKnown,
-            Optional<Money> bought,
-            boolean ownWorkValued) {
+            JobCost cost, Optional<Money> outlay, WorkInputs inputs, Optional<Money> bought, boolean ownWorkValued) {
         Money running = cost.perBoardFoot(cost.running(ownWorkValued));
         Map<CostKind, Set<WorkInput>> leftOut = cost.leftOutOfRunning(ownWorkValued);
         List<String> unknown = new ArrayList<>();
         if (outlay.isEmpty()) {
             unknown.add(WorkInput.PURCHASE.label());
-        } else if (!otherOutlayKnown) {
+        } else if (inputs.find(WorkInput.OTHER_OUTLAY).isEmpty()) {
             unknown.add(WorkInput.OTHER_OUTLAY.label());
         }
-        leftOut.forEach((kind, inputs) -> unknown.add(kind.label() + " (no "
-                + String.join(", no ", inputs.stream().map(WorkInput::label).toList()) + ")"));
+        leftOut.forEach((kind, absent) -> unknown.add(kind.label() + " (no "
+                + String.join(", no ", absent.stream().map(WorkInput::label).toList()) + ")"));
         boolean complete = leftOut.isEmpty();
         if (bought.isEmpty()) {
             return new Side(
@@ -142,6 +137,9 @@ public record BreakEven(
                     gap > 0
                             ? "This job is too small to earn the outlay back."
                             : "Sawing a board foot costs no less than buying one.");
+            if (outlay.isPresent() && inputs.find(WorkInput.RESALE).isEmpty()) {
+                reasons.add("No resale of the saw is given; the outlay counts in full.");
+            }
             if (!unknown.isEmpty()) {
                 reasons.add("It does not even without what is left out: " + String.join("; ", unknown) + ".");
             }

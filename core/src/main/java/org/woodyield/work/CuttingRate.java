@@ -26,6 +26,7 @@ import org.woodyield.working.Working;
 public final class CuttingRate {
 
     private static final Domain WIDTH = Domain.of("width of cut", "cm", Double.MIN_VALUE, 400);
+    private static final Domain END_WIDTH = Domain.of("width of cut at an end", "cm", 0, 400);
     private static final Domain LENGTH = Domain.of("length of cut", "cm", Double.MIN_VALUE, 3000);
     private static final Domain KERF = Domain.of("kerf", "cm", Double.MIN_VALUE, 5);
     private static final Source DEFINITION = Sources.get("definition");
@@ -187,45 +188,36 @@ public final class CuttingRate {
     /**
      * The time of a cut whose width changes evenly from one end to the other: the integral of one over the feed along it.
      *
-     * @param widthAtOneEnd width at one end
-     * @param widthAtOther width at the other
-     * @param length of the cut
+     * @param cut the cut
      * @return cutting time in seconds; the way back and all handling are not in it
-     * @throws org.woodyield.measure.OutOfDomainException if a width is not above 0, up to 4 m, or the length not above 0, up
-     *     to 30 m
+     * @throws org.woodyield.measure.OutOfDomainException if a width is not 0 to 4 m, or the length not above 0, up to 30 m
      */
     @Calculation("work.cutting-time")
-    public double cuttingSeconds(Length widthAtOneEnd, Length widthAtOther, Length length) {
-        return cuttingSeconds(
-                widthAtOneEnd.toMillimetres() / 10, widthAtOther.toMillimetres() / 10, length.toMillimetres() / 10);
-    }
-
-    double cuttingSeconds(double widthOneCm, double widthOtherCm, double lengthCm) {
-        double narrow = Math.min(WIDTH.require(widthOneCm), WIDTH.require(widthOtherCm));
-        double wide = Math.max(widthOneCm, widthOtherCm);
-        LENGTH.require(lengthCm);
+    public double cuttingSeconds(Cut cut) {
+        double narrow = Math.min(END_WIDTH.require(cut.widthAtOneEnd()), END_WIDTH.require(cut.widthAtOther()));
+        double wide = Math.max(cut.widthAtOneEnd(), cut.widthAtOther());
+        double length = LENGTH.require(cut.length());
         double limit = widthAtFeedCapCentimetres();
         double above = Math.max(wide - limit, 0);
         double below = Math.max(narrow - limit, 0);
         double excess = wide > narrow ? (above * above - below * below) / (2 * (wide - narrow)) : above;
-        return lengthCm / feedCapCentimetresPerSecond * (1 + excess / limit);
+        return length / feedCapCentimetresPerSecond * (1 + excess / limit);
     }
 
     /**
      * How {@link #cuttingSeconds} comes about.
      *
-     * @param widthAtOneEnd width at one end
-     * @param widthAtOther width at the other
-     * @param length of the cut
+     * @param cut the cut
      * @return the working, with the same result
      */
-    public Working cuttingSecondsWorking(Length widthAtOneEnd, Length widthAtOther, Length length) {
-        double one = WIDTH.require(widthAtOneEnd.toMillimetres() / 10);
-        double other = WIDTH.require(widthAtOther.toMillimetres() / 10);
+    public Working cuttingSecondsWorking(Cut cut) {
+        double one = END_WIDTH.require(cut.widthAtOneEnd());
+        double other = END_WIDTH.require(cut.widthAtOther());
+        LENGTH.require(cut.length());
         Working.Builder working = begin("Time of a cut")
                 .given("w_narrow", "width at the narrow end", Math.min(one, other), "cm")
                 .given("w_wide", "width at the wide end", Math.max(one, other), "cm")
-                .given("L", "length of cut", LENGTH.require(length.toMillimetres() / 10), "cm")
+                .given("L", "length of cut", cut.length(), "cm")
                 .step(
                         "w_cap",
                         "width at which the power just holds the fastest feed",

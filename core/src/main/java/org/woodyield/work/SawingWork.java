@@ -57,7 +57,7 @@ public final class SawingWork {
      *     CuttingRate}
      */
     public PassWork pass(CuttingRate rate, Cut cut) {
-        double cutting = rate.cuttingSeconds(cut.widthAtOneEnd(), cut.widthAtOther(), cut.length()) / 60;
+        double cutting = rate.cuttingSeconds(cut) / 60;
         double area = cut.areaSquareMetres();
         double inCut = cuttingLitres(rate, area);
         double idling = (warmUp + coolDown) / 60 * idleLitresPerHour;

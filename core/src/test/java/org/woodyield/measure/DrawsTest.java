@@ -1,0 +1,55 @@
+package org.woodyield.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+class DrawsTest {
+
+    /** The platform's generator is another implementation of the same published mixer. */
+    @Property
+    void theDrawsAreThoseOfThePublishedMixer(@ForAll long seed) {
+        Draws draws = Draws.seeded(seed);
+        SplittableRandom other = new SplittableRandom(seed);
+        for (int i = 0; i < 20; i++) {
+            assertThat(draws.nextLong()).isEqualTo(other.nextLong());
+        }
+    }
+
+    @Test
+    void everyDistributionDrawsItsOwnMeanAndSpread() {
+        for (Distribution distribution : List.of(
+                new Distribution.Fixed(3),
+                new Distribution.Normal(10, 2),
+                new Distribution.Rectangular(-1, 5),
+                new Distribution.Triangular(1, 2, 9),
+                new Distribution.Triangular(2, 2, 6),
+                new Distribution.Triangular(2, 6, 6))) {
+            Draws draws = Draws.seeded(20_240_601);
+            int n = 200_000;
+            double sum = 0;
+            double squares = 0;
+            for (int i = 0; i < n; i++) {
+                double x = distribution.draw(draws);
+                sum += x;
+                squares += (x - distribution.mean()) * (x - distribution.mean());
+            }
+            double allowed = 5 * distribution.standardDeviation() / Math.sqrt(n) + 1e-12;
+            assertThat(sum / n).isCloseTo(distribution.mean(), within(allowed));
+            assertThat(Math.sqrt(squares / n)).isCloseTo(distribution.standardDeviation(), within(4 * allowed));
+        }
+    }
+
+    @Test
+    void crossedEndsAreRefused() {
+        assertThatThrownBy(() -> new Distribution.Triangular(1, 0.5, 2)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> new Distribution.Rectangular(2, 1)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> new Distribution.Normal(Double.NaN, 1)).isInstanceOf(OutOfDomainException.class);
+    }
+}
