@@ -1,0 +1,141 @@
+package org.woodyield.show;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import org.woodyield.measure.Money;
+
+/**
+ * How numbers are written, in one place: a decimal point, no grouping, no exponent for values between a billionth and 10
+ * to the 15th, the same characters on every Java version and in every locale.
+ *
+ * <p>Rounding for show is to the nearest on the shortest decimal that reads back to the same double, an exact half away
+ * from zero; so 0.125 to two decimals is 0.13. It never enters a calculation.
+ */
+public final class NumberText {
+
+    private static final double PLAIN_BELOW = 1e15;
+    private static final double PLAIN_FROM = 1e-9;
+
+    private NumberText() {}
+
+    /**
+     * Every digit that tells this value from its neighbours: the shortest decimal that reads back to the same double.
+     *
+     * @param value any value
+     * @return for example {@code 0.1} or {@code 113.09733552923255}
+     */
+    public static String full(double value) {
+        if (!Double.isFinite(value)) {
+            return notFinite(value);
+        }
+        double size = Math.abs(value);
+        BigDecimal shortest = shortest(value);
+        boolean plain = size == 0 || (size >= PLAIN_FROM && size < PLAIN_BELOW);
+        return plain ? shortest.toPlainString() : shortest.toString();
+    }
+
+    /** As {@link #full} without an exponent at any size, for text that is read as a formula again. */
+    static String plain(double value) {
+        return Double.isFinite(value) ? shortest(value).toPlainString() : notFinite(value);
+    }
+
+    /**
+     * With a fixed count of decimals.
+     *
+     * @param value any value
+     * @param decimals zero or more
+     * @return for example {@code 12.50}; never {@code -0.00}
+     */
+    public static String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return notFinite(value);
+        }
+        BigDecimal rounded = shortest(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals).toPlainString() : rounded.toPlainString();
+    }
+
+    /**
+     * To a count of significant digits; digits before the point are never dropped and zeros at the end are not written.
+     *
+     * @param value any value
+     * @param digits one or more
+     * @return for example {@code 113.1} for 113.0973 to four digits, {@code 12345} for 12345.2 to four
+     */
+    public static String significant(double value, int digits) {
+        if (!Double.isFinite(value)) {
+            return notFinite(value);
+        }
+        BigDecimal shortest = shortest(value);
+        if (shortest.signum() == 0) {
+            return "0";
+        }
+        int before = shortest.precision() - shortest.scale();
+        BigDecimal rounded = before >= digits
+                ? shortest.setScale(0, RoundingMode.HALF_UP)
+                : shortest.round(new MathContext(digits, RoundingMode.HALF_UP));
+        BigDecimal bare = rounded.stripTrailingZeros();
+        return Math.abs(value) < PLAIN_FROM ? bare.toString() : bare.toPlainString();
+    }
+
+    /**
+     * A share as a percentage with one decimal.
+     *
+     * @param share 0.25 for a quarter
+     * @return for example {@code 25.0 %}
+     */
+    public static String percent(double share) {
+        return fixed(share * 100, 1) + " %";
+    }
+
+    /**
+     * An amount with two decimals and its currency.
+     *
+     * @param money the amount
+     * @return for example {@code 12.50 USD}
+     */
+    public static String money(Money money) {
+        return fixed(money.amount(), 2) + " " + money.currency();
+    }
+
+    /**
+     * A time in hours and minutes, rounded to the minute.
+     *
+     * @param minutes zero or more
+     * @return for example {@code 7 h 05 min} or {@code 12 min}
+     */
+    public static String duration(double minutes) {
+        if (!Double.isFinite(minutes)) {
+            return notFinite(minutes);
+        }
+        long whole = shortest(minutes).setScale(0, RoundingMode.HALF_UP).longValueExact();
+        if (whole < 60) {
+            return whole + " min";
+        }
+        long rest = whole % 60;
+        return whole / 60 + " h " + (rest < 10 ? "0" : "") + rest + " min";
+    }
+
+    private static String notFinite(double value) {
+        return Double.isNaN(value) ? "not a number" : value > 0 ? "without limit" : "below any limit";
+    }
+
+    /** Double.toString gives other digits before Java 19 than since; this does not. */
+    private static BigDecimal shortest(double value) {
+        if (value == 0) {
+            return BigDecimal.ZERO;
+        }
+        BigDecimal exact = new BigDecimal(value);
+        for (int digits = 1; digits < 17; digits++) {
+            BigDecimal candidate = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+            if (candidate.doubleValue() == value) {
+                return whole(candidate.stripTrailingZeros());
+            }
+        }
+        return whole(exact.round(new MathContext(17, RoundingMode.HALF_EVEN)).stripTrailingZeros());
+    }
+
+    private static BigDecimal whole(BigDecimal value) {
+        return value.scale() < 0 && value.precision() - value.scale() <= 15 ? value.setScale(0) : value;
+    }
+}

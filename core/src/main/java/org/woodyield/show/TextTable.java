@@ -1,0 +1,175 @@
+package org.woodyield.show;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A table in plain text: columns aligned by spaces, a ruled header, no line over the given width. The widest text
+ * columns are wrapped when the table is too wide; numbers never are.
+ */
+final class TextTable {
+
+    static final int WIDTH = 100;
+
+    private static final String GAP = "  ";
+    private static final int NARROWEST = 8;
+
+    private record Column(String header, boolean right) {}
+
+    private final List<Column> columns = new ArrayList<>();
+    private final List<List<String>> rows = new ArrayList<>();
+    private final String indent;
+
+    TextTable(String indent) {
+        this.indent = indent;
+    }
+
+    TextTable left(String header) {
+        columns.add(new Column(header, false));
+        return this;
+    }
+
+    TextTable right(String header) {
+        columns.add(new Column(header, true));
+        return this;
+    }
+
+    TextTable row(String... cells) {
+        return row(List.of(cells));
+    }
+
+    TextTable row(List<String> cells) {
+        if (cells.size() != columns.size()) {
+            throw new IllegalArgumentException(cells.size() + " cells for " + columns.size() + " columns");
+        }
+        rows.add(cells.stream().map(TextTable::oneLine).toList());
+        return this;
+    }
+
+    /** Characters that move a terminal's cursor have no place in a cell. */
+    static String oneLine(String cell) {
+        StringBuilder out = new StringBuilder(cell.length());
+        cell.codePoints().forEach(c -> {
+            boolean control = c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0xD800 && c <= 0xDFFF);
+            out.appendCodePoint(control ? (c == '\n' || c == '\t' ? ' ' : 0xFFFD) : c);
+        });
+        return out.toString();
+    }
+
+    String text() {
+        int[] widths = widths();
+        StringBuilder out = new StringBuilder();
+        boolean headed = columns.stream().anyMatch(column -> !column.header.isEmpty());
+        if (headed) {
+            write(columns.stream().map(Column::header).toList(), widths, out);
+            out.append(indent);
+            for (int i = 0; i < widths.length; i++) {
+                out.append(i == 0 ? "" : GAP).append("-".repeat(widths[i]));
+            }
+            out.append('\n');
+        }
+        rows.forEach(row -> write(row, widths, out));
+        return out.toString();
+    }
+
+    private int[] widths() {
+        int[] widths = new int[columns.size()];
+        int[] least = new int[columns.size()];
+        for (int i = 0; i < widths.length; i++) {
+            int column = i;
+            least[i] = longestWord(columns.get(i).header);
+            widths[i] = columns.get(i).header.length();
+            for (List<String> row : rows) {
+                widths[i] = Math.max(widths[i], row.get(column).length());
+            }
+            if (columns.get(i).right) {
+                // A header above numbers may wrap; the numbers may not.
+                int numbers = rows.stream()
+                        .mapToInt(row -> row.get(column).length())
+                        .max()
+                        .orElse(0);
+                least[i] = Math.max(least[i], numbers);
+            } else {
+                least[i] = Math.max(least[i], Math.min(NARROWEST, widths[i]));
+            }
+        }
+        int allowed = WIDTH - indent.length() - GAP.length() * (widths.length - 1);
+        int total = 0;
+        for (int width : widths) {
+            total += width;
+        }
+        while (total > allowed) {
+            int widest = -1;
+            for (int i = 0; i < widths.length; i++) {
+                if (widths[i] > least[i] && (widest < 0 || widths[i] > widths[widest])) {
+                    widest = i;
+                }
+            }
+            if (widest < 0) {
+                return widths;
+            }
+            widths[widest]--;
+            total--;
+        }
+        return widths;
+    }
+
+    private static int longestWord(String text) {
+        int longest = 0;
+        for (String word : text.split(" ", -1)) {
+            longest = Math.max(longest, word.length());
+        }
+        return longest;
+    }
+
+    private void write(List<String> cells, int[] widths, StringBuilder out) {
+        List<List<String>> wrapped = new ArrayList<>();
+        int height = 1;
+        for (int i = 0; i < widths.length; i++) {
+            List<String> lines = wrap(cells.get(i), widths[i]);
+            wrapped.add(lines);
+            height = Math.max(height, lines.size());
+        }
+        for (int line = 0; line < height; line++) {
+            StringBuilder text = new StringBuilder(indent);
+            for (int i = 0; i < widths.length; i++) {
+                List<String> lines = wrapped.get(i);
+                String cell = line < lines.size() ? lines.get(line) : "";
+                String fill = " ".repeat(Math.max(0, widths[i] - cell.length()));
+                text.append(i == 0 ? "" : GAP);
+                text.append(columns.get(i).right ? fill + cell : cell + fill);
+            }
+            out.append(text.toString().stripTrailing()).append('\n');
+        }
+    }
+
+    /** Breaks at spaces; a word longer than the width is cut. */
+    static List<String> wrap(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            String rest = word;
+            if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            while (rest.length() > width) {
+                lines.add(rest.substring(0, width));
+                rest = rest.substring(width);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** A paragraph within the width, first line and the others with their own indent. */
+    static String paragraph(String first, String others, String text) {
+        StringBuilder out = new StringBuilder();
+        int width = WIDTH - Math.max(first.length(), others.length());
+        for (String line : wrap(oneLine(text), width)) {
+            out.append(out.isEmpty() ? first : others).append(line).append('\n');
+        }
+        return out.toString();
+    }
+}
