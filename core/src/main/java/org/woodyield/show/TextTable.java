@@ -143,13 +143,15 @@ final class TextTable {
         }
     }
 
-    /** Breaks at spaces; a word longer than the width is cut. */
+    /** Breaks at spaces and keeps the first line's indent; a word longer than the width is cut. */
     static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
+        String stripped = text.stripLeading();
+        StringBuilder line = new StringBuilder(" ".repeat(text.length() - stripped.length()));
+        boolean first = true;
+        for (String word : stripped.split(" ", -1)) {
             String rest = word;
-            if (!line.isEmpty() && line.length() + 1 + rest.length() > width) {
+            if (!first && !line.isEmpty() && line.length() + 1 + rest.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);
             }
@@ -157,7 +159,8 @@ final class TextTable {
                 lines.add(rest.substring(0, width));
                 rest = rest.substring(width);
             }
-            line.append(line.isEmpty() ? "" : " ").append(rest);
+            line.append(first || line.isEmpty() ? "" : " ").append(rest);
+            first = false;
         }
         lines.add(line.toString());
         return lines;

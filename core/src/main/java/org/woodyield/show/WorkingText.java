@@ -34,23 +34,15 @@ public final class WorkingText {
     public static String plain(Working working) {
         StringBuilder out = new StringBuilder();
         String title = TextTable.oneLine(working.title());
-        out.append(title).append('\n');
+        out.append(TextTable.paragraph("", "", title));
         out.append("=".repeat(Math.min(TextTable.WIDTH, title.length()))).append('\n');
-        TextTable given =
-                new TextTable("  ").left("").left("").right("").left("").left("");
-        boolean any = false;
-        for (Line line : working.lines()) {
-            if (isGiven(line)) {
-                any = true;
-                given.row(line.symbol(), meaning(line), NumberText.full(line.value()), line.unit(), standing(line));
-            }
-        }
-        if (any) {
-            out.append("Given\n").append(given.text());
-        }
         int number = 0;
-        for (Line line : working.lines()) {
-            if (!isGiven(line)) {
+        for (List<Line> group : groups(working)) {
+            if (isGiven(group.get(0))) {
+                out.append(number == 0 ? "Given\n" : "\nWith\n").append(givenTable(group));
+                continue;
+            }
+            for (Line line : group) {
                 number++;
                 String start = number + ". ";
                 String indent = " ".repeat(start.length());
@@ -73,6 +65,21 @@ public final class WorkingText {
         return out.toString();
     }
 
+    private static String givenTable(List<Line> group) {
+        TextTable table =
+                new TextTable("  ").left("").left("").right("").left("").left("");
+        for (Line line : group) {
+            String value = NumberText.full(line.value());
+            table.row(
+                    line.symbol(),
+                    meaning(line),
+                    value,
+                    line.unit(),
+                    line.source().citation());
+        }
+        return table.text();
+    }
+
     /**
      * As Markdown with a table of what is given and a numbered list of steps.
      *
@@ -82,20 +89,19 @@ public final class WorkingText {
     public static String markdown(Working working) {
         StringBuilder out =
                 new StringBuilder("### ").append(mark(working.title())).append("\n\n");
-        StringBuilder given = new StringBuilder();
-        for (Line line : working.lines()) {
-            if (isGiven(line)) {
-                given.append("| ").append(code(line.symbol())).append(" | ").append(mark(meaning(line)));
-                given.append(" | ").append(quantity(NumberText.full(line.value()), mark(line.unit())));
-                given.append(" | ").append(mark(line.source().citation())).append(" |\n");
-            }
-        }
-        if (!given.isEmpty()) {
-            out.append(HEADERS).append(given).append('\n');
-        }
         int number = 0;
-        for (Line line : working.lines()) {
-            if (!isGiven(line)) {
+        for (List<Line> group : groups(working)) {
+            if (isGiven(group.get(0))) {
+                out.append(HEADERS);
+                for (Line line : group) {
+                    out.append("| ").append(code(line.symbol())).append(" | ").append(mark(meaning(line)));
+                    out.append(" | ").append(quantity(NumberText.full(line.value()), mark(line.unit())));
+                    out.append(" | ").append(mark(line.source().citation())).append(" |\n");
+                }
+                out.append('\n');
+                continue;
+            }
+            for (Line line : group) {
                 number++;
                 String start = number + ". ";
                 String indent = " ".repeat(start.length());
@@ -130,39 +136,54 @@ public final class WorkingText {
         }
         Markup out = new Markup().open("section", "class", "working").line();
         out.element("h" + level, working.title()).line();
-        List<Line> given = working.lines().stream().filter(WorkingText::isGiven).toList();
-        if (!given.isEmpty()) {
-            out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Given values")
-                    .open("table")
-                    .element("caption", "Given")
-                    .open("thead")
-                    .open("tr");
-            for (String header : new String[] {"Symbol", "Stands for", "Value", "Unit", "Rests on"}) {
-                out.element("th", header, "scope", "col", "class", header.equals("Value") ? "number" : "");
+        int number = 0;
+        for (List<Line> group : groups(working)) {
+            if (isGiven(group.get(0))) {
+                given(group, number == 0 ? "Given" : "With", out);
+                continue;
             }
-            out.close().close().line().open("tbody").line();
-            for (Line line : given) {
-                out.open("tr").open("th", "scope", "row").add(FormulaText.symbol(line.symbol()));
-                out.close().element("td", meaning(line));
-                out.element("td", NumberText.full(line.value()), "class", "number")
-                        .element("td", line.unit());
-                out.open("td");
-                source(line.source(), out);
-                out.close().closeLine();
-            }
-            out.close().close().closeLine();
+            out.open("ol", "class", "steps", "start", number == 0 ? "" : Integer.toString(number + 1));
+            out.line();
+            group.forEach(line -> step(line, out));
+            out.closeLine();
+            number += group.size();
         }
-        out.open("ol", "class", "steps").line();
-        for (Line line : working.lines()) {
-            if (!isGiven(line)) {
-                step(line, out);
-            }
-        }
-        out.closeLine();
         working.notes()
                 .forEach(note ->
                         out.element("p", "Note: " + note, "class", "note").line());
         return out.closeLine().toString();
+    }
+
+    private static void given(List<Line> group, String caption, Markup out) {
+        out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", caption);
+        out.open("table").element("caption", caption).open("thead").open("tr");
+        for (String header : new String[] {"Symbol", "Stands for", "Value", "Unit", "Rests on"}) {
+            out.element("th", header, "scope", "col", "class", header.equals("Value") ? "number" : "");
+        }
+        out.close().close().line().open("tbody").line();
+        for (Line line : group) {
+            out.open("tr").open("th", "scope", "row").add(FormulaText.symbol(line.symbol()));
+            out.close().element("td", meaning(line));
+            out.element("td", NumberText.full(line.value()), "class", "number").element("td", line.unit());
+            out.open("td");
+            source(line.source(), out);
+            out.close().closeLine();
+        }
+        out.close().close().closeLine();
+    }
+
+    /** Runs of given values and runs of steps, in the order of the working, which may come back to a symbol. */
+    private static List<List<Line>> groups(Working working) {
+        List<List<Line>> groups = new ArrayList<>();
+        for (Line line : working.lines()) {
+            boolean begins =
+                    groups.isEmpty() || isGiven(groups.get(groups.size() - 1).get(0)) != isGiven(line);
+            if (begins) {
+                groups.add(new ArrayList<>());
+            }
+            groups.get(groups.size() - 1).add(line);
+        }
+        return groups;
     }
 
     private static void step(Line line, Markup out) {
@@ -205,10 +226,6 @@ public final class WorkingText {
         return line instanceof Lookup lookup ? lookup.name() + ", from the table: " + lookup.cell() : line.name();
     }
 
-    private static String standing(Line line) {
-        return line.source().citation();
-    }
-
     private static List<String> equations(Line line) {
         List<String> lines = new ArrayList<>();
         if (line instanceof Step step) {
@@ -220,6 +237,7 @@ public final class WorkingText {
             lines.add(indent + " = " + value(step.value(), step.unit()));
         } else if (line instanceof Rounded rounded) {
             lines.add(rounded.symbol() + " = " + rounded.from() + " " + rounding(rounded));
+            lines.add(" ".repeat(rounded.symbol().length()) + " = " + became(rounded));
         }
         return lines;
     }
@@ -228,8 +246,11 @@ public final class WorkingText {
         String step = rounded.step() == 1
                 ? "to a whole number"
                 : "to a multiple of " + quantity(NumberText.full(rounded.step()), rounded.unit());
-        return "rounded " + rounded.rounding().label() + ", " + step + ": " + NumberText.full(rounded.before())
-                + " becomes " + value(rounded.value(), rounded.unit());
+        return "rounded " + rounded.rounding().label() + ", " + step;
+    }
+
+    private static String became(Rounded rounded) {
+        return value(rounded.value(), rounded.unit()) + ", from " + NumberText.full(rounded.before());
     }
 
     private static String value(double value, String unit) {

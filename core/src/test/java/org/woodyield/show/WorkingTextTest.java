@@ -37,10 +37,10 @@ class WorkingTextTest {
         String text = WorkingText.plain(sample());
         assertThat(text)
                 .contains("V = A * L * (1 - k_s) / 144")
-                .contains("  = 208.67243835")
+                .contains("  = 208.67243803306803 in^2  (208.67 in^2)")
                 .contains("* 12 * (1 - 0.30000000000000004) / 144")
-                .contains("V_r = V rounded nearest, half up, to a multiple of 0.5 ft^3: 12.17255")
-                .contains("becomes 12 ft^3")
+                .contains("V_r = V rounded nearest, half up, to a multiple of 0.5 ft^3\n")
+                .contains("       = 12 ft^3, from 12.172558885262301\n")
                 .contains("Source: An Agency, On <logs> & \"boards\", 1950, p. 7")
                 .contains("A table once known [MEMORY]");
         assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(100));
@@ -88,6 +88,20 @@ class WorkingTextTest {
                                 .filter(c -> c == '|')
                                 .count())
                         .isEqualTo(5));
+    }
+
+    @Test
+    void valuesGivenBetweenStepsStandBetweenThem() {
+        Working working = Working.of("Two stretches")
+                .given("r", "first radius", 2, "m")
+                .step("a", "square", "r * r", "m2", Sources.get("definition"))
+                .given("r", "second radius", 3, "m")
+                .step("a", "sum", "a + r * r", "m2", Sources.get("definition"))
+                .build();
+        assertThat(WorkingText.plain(working))
+                .containsSubsequence("first radius", "1. square", "With", "second radius", "2. sum", "= 4 + 3 * 3");
+        assertThat(WorkingText.html(working, 2)).contains("<ol class=\"steps\" start=\"2\">");
+        assertThat(WorkingText.markdown(working)).containsSubsequence("first radius", "1. square", "second", "2. sum");
     }
 
     @Test
