@@ -98,7 +98,8 @@ public record Domain(String parameter, String unit, double least, double greates
     }
 
     private static String plain(double value) {
-        return Double.isFinite(value)
+        double size = Math.abs(value);
+        return size == 0 || (size >= 1e-9 && size < 1e15)
                 ? new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString()
                 : Double.toString(value);
     }

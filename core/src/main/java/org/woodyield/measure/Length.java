@@ -160,7 +160,8 @@ public final class Length implements Comparable<Length> {
     }
 
     /**
-     * Reads what people write: {@code 12 ft 6 in}, {@code 5 1/2 in}, {@code 5-1/2"}, {@code 2.4 m}, {@code 38 mm}.
+     * Reads what people write: {@code 12 ft 6 in}, {@code 5 1/2 in}, {@code 5-1/2"}, {@code 6' 2"}, {@code 6'-2 1/2''},
+     * {@code 2.4 m}, {@code 38 mm}; typographic primes and quotes too.
      *
      * @param text one or more numbers, each with its unit, largest unit first
      * @return the length, exactly
@@ -226,7 +227,9 @@ public final class Length implements Comparable<Length> {
                 .replace('′', '\'')
                 .replace('″', '"')
                 .replace('’', '\'')
-                .replace('”', '"');
+                .replace('”', '"')
+                .replace("''", "\"")
+                .replace("'-", "' ");
         if (plain.matches(".*\\d,\\d.*")) {
             throw new OutOfDomainException(
                     "length",
@@ -469,6 +472,9 @@ public final class Length implements Comparable<Length> {
      */
     public String inFeet(int denominator, Rounding rounding) {
         Length rounded = roundedTo(inches(1, denominator), rounding);
+        if (rounded.nanometres < 0) {
+            return "-" + nanometres(-rounded.nanometres).inFeet(denominator, rounding);
+        }
         long feet = rounded.nanometres / PER_FOOT;
         Length rest = nanometres(rounded.nanometres % PER_FOOT);
         if (feet == 0) {
@@ -506,8 +512,8 @@ public final class Length implements Comparable<Length> {
     }
 
     /**
-     * In inches if that is a fraction down to 1/64, otherwise in millimetres; exact either way and read back by {@link
-     * #parse(String)}.
+     * In inches if that is a fraction down to 1/64, otherwise in millimetres; exact either way and, unless below zero,
+     * read back by {@link #parse(String)}.
      *
      * @return for example {@code 5 1/2 in} or {@code 38.1 mm}
      */

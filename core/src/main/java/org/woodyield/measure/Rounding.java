@@ -36,18 +36,24 @@ public enum Rounding {
      * Rounds to a whole number.
      *
      * @param value any finite value
-     * @return the whole number
+     * @return the whole number, never a negative zero
      */
     public double toWhole(double value) {
         double below = Math.floor(value);
-        double fraction = value - below;
-        return switch (this) {
+        if (below == value) {
+            return value + 0.0;
+        }
+        // Not whole, so below 2^52 in size, where the middle between two whole numbers is a double. The fraction
+        // value - below is not always one: -0.49999999999999994 would pass for an exact half.
+        double middle = below + 0.5;
+        double whole = switch (this) {
             case DOWN -> below;
-            case UP -> Math.ceil(value);
-            case HALF_UP -> fraction >= 0.5 ? below + 1 : below;
-            case HALF_DOWN -> fraction > 0.5 ? below + 1 : below;
+            case UP -> below + 1;
+            case HALF_UP -> value >= middle ? below + 1 : below;
+            case HALF_DOWN -> value > middle ? below + 1 : below;
             case HALF_EVEN -> Math.rint(value);
         };
+        return whole + 0.0;
     }
 
     /**

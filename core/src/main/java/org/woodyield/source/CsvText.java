@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 
 /**
@@ -58,6 +59,10 @@ final class CsvText {
             } else {
                 List<String> cells = cells(name, number, line);
                 if (header.isEmpty()) {
+                    if (cells.contains("") || new HashSet<>(cells).size() != cells.size()) {
+                        throw new IllegalStateException(
+                                name + " line " + number + ": each column needs a name of its own: " + cells);
+                    }
                     header = cells;
                 } else if (cells.size() != header.size()) {
                     throw new IllegalStateException(
@@ -77,16 +82,26 @@ final class CsvText {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
+        boolean closed = false;
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
             if (quoted && c == '"' && i + 1 < line.length() && line.charAt(i + 1) == '"') {
                 cell.append('"');
                 i++;
-            } else if (c == '"') {
-                quoted = !quoted;
-            } else if (c == ',' && !quoted) {
+            } else if (quoted && c == '"') {
+                quoted = false;
+                closed = true;
+            } else if (quoted) {
+                cell.append(c);
+            } else if (c == ',') {
                 cells.add(cell.toString());
                 cell.setLength(0);
+                closed = false;
+            } else if (c == '"' && cell.isEmpty() && !closed) {
+                quoted = true;
+            } else if (c == '"' || closed) {
+                throw new IllegalStateException(name + " line " + number
+                        + ": a quote stands inside a cell; quote the whole cell and double it");
             } else {
                 cell.append(c);
             }

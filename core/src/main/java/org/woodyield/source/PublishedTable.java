@@ -2,6 +2,8 @@ package org.woodyield.source;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A table as printed, read from a CSV resource that lies beside the class that uses it.
@@ -102,6 +104,10 @@ public final class PublishedTable {
 
     /** One row of a {@link PublishedTable}. */
     public static final class Row {
+        // Double.parseDouble alone would also take NaN, 1d and blanks.
+        private static final Pattern DECIMAL = Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?");
+        private static final Pattern FRACTION = Pattern.compile("(-?)(?:(\\d{1,9})[ -])?(\\d{1,9})/(\\d{1,9})");
+
         private final String table;
         private final List<String> columns;
         private final int line;
@@ -147,20 +153,21 @@ public final class PublishedTable {
          */
         public double number(String column) {
             String cell = text(column);
-            try {
-                int slash = cell.indexOf('/');
-                if (slash < 0) {
-                    return Double.parseDouble(cell);
-                }
-                int space = cell.indexOf(' ');
-                double whole = space < 0 ? 0 : Integer.parseInt(cell.substring(0, space));
-                int numerator = Integer.parseInt(cell.substring(space + 1, slash));
-                int denominator = Integer.parseInt(cell.substring(slash + 1));
-                return whole + (double) numerator / denominator;
-            } catch (NumberFormatException e) {
-                throw new IllegalStateException(
-                        table + " line " + line + ", column " + column + ": '" + cell + "' is not a number", e);
+            Matcher fraction = FRACTION.matcher(cell);
+            if (fraction.matches() && Integer.parseInt(fraction.group(4)) != 0) {
+                double whole = fraction.group(2) == null ? 0 : Integer.parseInt(fraction.group(2));
+                double value =
+                        whole + (double) Integer.parseInt(fraction.group(3)) / Integer.parseInt(fraction.group(4));
+                return fraction.group(1).isEmpty() ? value : -value;
             }
+            if (DECIMAL.matcher(cell).matches()) {
+                double value = Double.parseDouble(cell);
+                if (Double.isFinite(value)) {
+                    return value;
+                }
+            }
+            throw new IllegalStateException(
+                    table + " line " + line + ", column " + column + ": '" + cell + "' is not a number");
         }
 
         /**
