@@ -1,0 +1,109 @@
+package org.woodyield.wood;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.woodyield.measure.OutOfDomainException;
+
+class ShrinkageModelTest {
+
+    private static final Species FIR = SpeciesCatalogue.published().find("douglas-fir");
+    private static final ShrinkageModel LINE = ShrinkageModel.straightLine();
+    private static final ShrinkageModel LUMBER = ShrinkageModel.lumberEquation();
+
+    @Test
+    void flatSawnWidthIsTangentialAndThicknessRadial() {
+        assertThat(LINE.percent(FIR, Face.WIDTH, 0, 15)).isEqualTo(7.6 * 15 / 30);
+        assertThat(LINE.percent(FIR, Face.THICKNESS, 0, 15)).isEqualTo(4.8 * 15 / 30);
+    }
+
+    @Test
+    void quarterSawnTurnsTheTwoRound() {
+        assertThat(LINE.percent(FIR, Face.WIDTH, 90, 15)).isCloseTo(2.4, within(1e-12));
+        assertThat(LINE.percent(FIR, Face.THICKNESS, 90, 15)).isCloseTo(3.8, within(1e-12));
+    }
+
+    @Property
+    void widthAndThicknessSumToRadialAndTangentialAtEveryAngle(
+            @ForAll @DoubleRange(max = 90) double angle, @ForAll @DoubleRange(max = 30) double moisture) {
+        double sum = LINE.percent(FIR, Face.WIDTH, angle, moisture)
+                + LINE.percent(FIR, Face.THICKNESS, angle, moisture);
+        assertThat(sum).isCloseTo((7.6 + 4.8) * (30 - moisture) / 30, within(1e-12));
+    }
+
+    @Property
+    void drierIsNeverLarger(@ForAll @DoubleRange(max = 40) double a, @ForAll @DoubleRange(max = 40) double b) {
+        double drier = Math.min(a, b);
+        double wetter = Math.max(a, b);
+        assertThat(LINE.percent(FIR, Face.WIDTH, 30, drier))
+                .isGreaterThanOrEqualTo(LINE.percent(FIR, Face.WIDTH, 30, wetter));
+    }
+
+    @Property
+    void workingsGiveTheSameBits(
+            @ForAll Face face,
+            @ForAll @DoubleRange(max = 90) double angle,
+            @ForAll @DoubleRange(max = 200) double moisture) {
+        assertThat(LINE.working(FIR, face, angle, moisture).value())
+                .isEqualTo(LINE.percent(FIR, face, angle, moisture));
+        double dry = 8 + moisture * 11 / 200;
+        assertThat(LUMBER.working(FIR, face, angle, dry).value()).isEqualTo(LUMBER.percent(FIR, face, angle, dry));
+    }
+
+    @Test
+    void startsAtThirtyPercentMoisture() {
+        assertThat(LINE.percent(FIR, Face.WIDTH, 0, 30)).isZero();
+        assertThat(LINE.percent(FIR, Face.WIDTH, 0, 80)).isZero();
+        assertThat(LINE.percent(FIR, Face.WIDTH, 0, 29)).isPositive();
+    }
+
+    @Test
+    void lumberEquationGivesThePublishedPairAtFifteenPercent() {
+        assertThat(LUMBER.percent(FIR, Face.WIDTH, 0, 15)).isCloseTo(2.806, within(5e-4));
+        assertThat(LUMBER.percent(FIR, Face.THICKNESS, 0, 15)).isCloseTo(2.347, within(5e-4));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "white-oak",
+                "redwood",
+                "redwood-old-growth",
+                "western-redcedar",
+                "eastern-redcedar",
+                "incense-cedar",
+                "alaska-yellow-cedar",
+                "port-orford-cedar",
+                "atlantic-white-cedar",
+                "northern-white-cedar"
+            })
+    void lumberEquationRefusesHardwoodsRedwoodAndCedars(String id) {
+        Species species = SpeciesCatalogue.published().find(id);
+        assertThat(LUMBER.appliesTo(species)).isFalse();
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> LUMBER.percent(species, Face.WIDTH, 0, 15))
+                .withMessageContaining("redwood and cedars");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {7.9, 19.1, Double.NaN})
+    void lumberEquationRefusesMoistureOutsideEightToNineteen(double moisture) {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> LUMBER.percent(FIR, Face.WIDTH, 0, moisture))
+                .withMessageContaining("8 to 19 %");
+    }
+
+    @Test
+    void straightLineRefusesASpeciesWithoutTangentialShrinkage() {
+        Species birch = SpeciesCatalogue.published().find("gray birch");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> LINE.percent(birch, Face.WIDTH, 0, 15));
+    }
+}
