@@ -58,7 +58,8 @@ class MoistureAndWeightTest {
     @Test
     void wetBasisIsNotDryBasis() {
         assertThat(MoistureContent.fromMasses(8.5, 7.5)).isCloseTo(13.33, within(0.005));
-        assertThat(MoistureContent.wetBasis(MoistureContent.fromMasses(8.5, 7.5))).isCloseTo(11.76, within(0.005));
+        assertThat(MoistureContent.wetBasis(MoistureContent.fromMasses(8.5, 7.5)))
+                .isCloseTo(11.76, within(0.005));
     }
 
     @Property

@@ -33,8 +33,8 @@ class ShrinkageModelTest {
     @Property
     void widthAndThicknessSumToRadialAndTangentialAtEveryAngle(
             @ForAll @DoubleRange(max = 90) double angle, @ForAll @DoubleRange(max = 30) double moisture) {
-        double sum = LINE.percent(FIR, Face.WIDTH, angle, moisture)
-                + LINE.percent(FIR, Face.THICKNESS, angle, moisture);
+        double sum =
+                LINE.percent(FIR, Face.WIDTH, angle, moisture) + LINE.percent(FIR, Face.THICKNESS, angle, moisture);
         assertThat(sum).isCloseTo((7.6 + 4.8) * (30 - moisture) / 30, within(1e-12));
     }
 
@@ -103,7 +103,6 @@ class ShrinkageModelTest {
     @Test
     void straightLineRefusesASpeciesWithoutTangentialShrinkage() {
         Species birch = SpeciesCatalogue.published().find("gray birch");
-        assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(() -> LINE.percent(birch, Face.WIDTH, 0, 15));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> LINE.percent(birch, Face.WIDTH, 0, 15));
     }
 }
