@@ -1,0 +1,242 @@
+package org.woodyield.lumber;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+import org.woodyield.source.PublishedTable;
+import org.woodyield.source.Source;
+
+/**
+ * What softwood lumber measures by its nominal size: the minimum dressed sizes of PS 20, dry and green, and the rough sizes
+ * of Tennessee's rule for native lumber. They are tables, not one percentage: the shrinkage that they imply runs from 1.5 to
+ * 4 percent, and to 9 in one doubtful cell.
+ *
+ * @see org.woodyield.source.Sources sources ps-20 and tennessee-0080-07-07
+ */
+public final class SoftwoodSizes {
+
+    /** The state in which lumber is measured. */
+    public enum Condition {
+        /** At 19 % moisture or less. */
+        DRY,
+        /** Above 19 % moisture. */
+        GREEN
+    }
+
+    /**
+     * What a piece measures.
+     *
+     * @param thickness the thickness
+     * @param width the width
+     * @param source the table
+     * @param doubts what is doubtful in the cells used, possibly nothing
+     */
+    public record Size(Length thickness, Length width, Source source, List<String> doubts) {
+        /** Keeps an immutable copy. */
+        public Size {
+            doubts = List.copyOf(doubts);
+        }
+    }
+
+    /**
+     * One line of a size table.
+     *
+     * @param lumberClass the class that the line is for
+     * @param face {@code thickness} or {@code width}
+     * @param nominal the nominal size of that face
+     * @param dry what it measures dressed and dry
+     * @param green what it measures dressed and green
+     * @param doubt why the green cell is doubtful; empty where it is not
+     */
+    public record Line(
+            NominalSize.LumberClass lumberClass, String face, Length nominal, Length dry, Length green, String doubt) {
+        Length in(Condition condition) {
+            return condition == Condition.DRY ? dry : green;
+        }
+    }
+
+    private static final PublishedTable TABLE = PublishedTable.read(SoftwoodSizes.class, "ps20_sizes.csv");
+    private static final PublishedTable TIMBERS = PublishedTable.read(SoftwoodSizes.class, "ps20_timbers.csv");
+    private static final PublishedTable TENNESSEE = PublishedTable.read(SoftwoodSizes.class, "tennessee_sizes.csv");
+    private static final List<Line> LINES = lines();
+    private static final Map<String, PublishedTable.Row> ROUGH = rough();
+
+    private SoftwoodSizes() {}
+
+    /**
+     * The lines of PS 20 for boards and dimension in the order of the table.
+     *
+     * @return an immutable list
+     */
+    public static List<Line> boardsAndDimension() {
+        return LINES;
+    }
+
+    /**
+     * The minimum dressed size of a nominal size.
+     *
+     * @param nominal the nominal size
+     * @param condition dry or green
+     * @return what it measures
+     * @throws OutOfDomainException if PS 20 has no such size; the remedy gives those that it has
+     */
+    public static Size dressed(NominalSize nominal, Condition condition) {
+        List<String> doubts = new ArrayList<>();
+        Length thickness = face(nominal, "thickness", nominal.thickness(), condition, doubts);
+        Length width = face(nominal, "width", nominal.width(), condition, doubts);
+        return new Size(thickness, width, TABLE.source(), doubts);
+    }
+
+    /**
+     * The nominal size that is dressed to a size. A 3/4 in board of 1 in nominal and a size of a timber are both found; a
+     * size that two classes share is that of the thinner class.
+     *
+     * @param thickness the dressed thickness
+     * @param width the dressed width
+     * @param condition dry or green
+     * @return the nominal size; empty where PS 20 dresses nothing to it
+     */
+    public static Optional<NominalSize> nominal(Length thickness, Length width, Condition condition) {
+        for (NominalSize.LumberClass lumberClass : NominalSize.LumberClass.values()) {
+            for (Length t : nominals(lumberClass, "thickness")) {
+                for (Length w : nominals(lumberClass, "width")) {
+                    if (w.compareTo(t) < 0) {
+                        continue;
+                    }
+                    NominalSize candidate = new NominalSize(t, w);
+                    Size size = dressed(candidate, condition);
+                    if (size.thickness().equals(thickness) && size.width().equals(width)) {
+                        return Optional.of(candidate);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The rough size of dimension lumber by Tennessee's rule: the dry one is the surfaced dry size and 1/8 in, the green one
+     * is a suggestion of the rule.
+     *
+     * @param nominal a size of dimension lumber
+     * @param condition dry or green
+     * @return what it measures rough
+     * @throws OutOfDomainException if the rule has no such size
+     */
+    public static Size rough(NominalSize nominal, Condition condition) {
+        String column = condition == Condition.DRY ? "rough_dry" : "rough_green_suggested";
+        Length thickness = roughFace("thickness", nominal.thickness(), column);
+        Length width = roughFace("width", nominal.width(), column);
+        List<String> doubts =
+                condition == Condition.DRY ? List.of() : List.of("the rule only suggests green rough sizes");
+        return new Size(thickness, width, TENNESSEE.source(), doubts);
+    }
+
+    private static Length roughFace(String face, Length nominal, String column) {
+        PublishedTable.Row row = ROUGH.get(face + nominal);
+        if (row == null) {
+            throw new OutOfDomainException(
+                    "nominal " + face,
+                    nominal.toString(),
+                    "",
+                    "the sizes of Tennessee's table, 2 to 4 1/2 in thick and 2 to 16 in wide",
+                    "give the exact rough size");
+        }
+        return cell(row, column);
+    }
+
+    private static Length face(
+            NominalSize size, String face, Length nominal, Condition condition, List<String> doubts) {
+        if (size.lumberClass() == NominalSize.LumberClass.TIMBER) {
+            return timber(face, nominal, condition, doubts);
+        }
+        for (Line line : LINES) {
+            if (line.lumberClass() == size.lumberClass()
+                    && line.face().equals(face)
+                    && line.nominal().equals(nominal)) {
+                if (condition == Condition.GREEN && !line.doubt().isEmpty()) {
+                    doubts.add("nominal " + nominal + ": " + line.doubt());
+                }
+                return line.in(condition);
+            }
+        }
+        throw new OutOfDomainException(
+                "nominal " + face,
+                nominal.toString(),
+                "",
+                "the sizes of PS 20",
+                "a " + size.lumberClass().label() + " has "
+                        + String.join(
+                                ", ",
+                                nominals(size.lumberClass(), face).stream()
+                                        .map(Length::toString)
+                                        .toList())
+                        + "; or give the exact size");
+    }
+
+    private static Length timber(String face, Length nominal, Condition condition, List<String> doubts) {
+        for (PublishedTable.Row row : TIMBERS.rows()) {
+            boolean above = nominal.compareTo(cell(row, "least_in")) >= 0;
+            boolean below = row.text("greatest_in").isEmpty() || nominal.compareTo(cell(row, "greatest_in")) <= 0;
+            if (above && below && nominal.equals(whole(nominal))) {
+                if (condition == Condition.GREEN && !row.text("doubt").isEmpty()) {
+                    doubts.add("nominal " + nominal + ": " + row.text("doubt"));
+                }
+                return nominal.minus(cell(row, condition == Condition.DRY ? "dry_off_in" : "green_off_in"));
+            }
+        }
+        throw new OutOfDomainException(
+                "nominal " + face, nominal.toString(), "", "whole inches from 5 in for timbers", "give the exact size");
+    }
+
+    private static Length whole(Length length) {
+        return length.roundedTo(Length.inches(1), Rounding.DOWN);
+    }
+
+    private static List<Length> nominals(NominalSize.LumberClass lumberClass, String face) {
+        if (lumberClass == NominalSize.LumberClass.TIMBER) {
+            List<Length> all = new ArrayList<>();
+            for (int inches = 5; inches <= 24; inches++) {
+                all.add(Length.inches(inches));
+            }
+            return all;
+        }
+        return LINES.stream()
+                .filter(line -> line.lumberClass() == lumberClass && line.face().equals(face))
+                .map(Line::nominal)
+                .toList();
+    }
+
+    private static List<Line> lines() {
+        List<Line> lines = new ArrayList<>();
+        for (PublishedTable.Row row : TABLE.rows()) {
+            lines.add(new Line(
+                    row.text("class").equals("board")
+                            ? NominalSize.LumberClass.BOARD
+                            : NominalSize.LumberClass.DIMENSION,
+                    row.text("face"),
+                    cell(row, "nominal_in"),
+                    cell(row, "dry_in"),
+                    cell(row, "green_in"),
+                    row.text("doubt")));
+        }
+        return List.copyOf(lines);
+    }
+
+    private static Map<String, PublishedTable.Row> rough() {
+        Map<String, PublishedTable.Row> rows = new LinkedHashMap<>();
+        for (PublishedTable.Row row : TENNESSEE.rows()) {
+            rows.put(row.text("face") + cell(row, "nominal"), row);
+        }
+        return rows;
+    }
+
+    private static Length cell(PublishedTable.Row row, String column) {
+        return Length.parse(row.text(column) + " in");
+    }
+}
