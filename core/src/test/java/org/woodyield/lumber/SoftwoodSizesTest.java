@@ -54,7 +54,7 @@ class SoftwoodSizesTest {
 
     @Test
     void findsNothingForASizeThatIsNotDressedTo() {
-        assertThat(SoftwoodSizes.nominal(Length.inches(2), Length.inches(4), Condition.DRY))
+        assertThat(SoftwoodSizes.nominal(Length.inches(2), Length.inches(5), Condition.DRY))
                 .isEmpty();
     }
 
