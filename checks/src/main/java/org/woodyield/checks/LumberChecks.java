@@ -1,9 +1,83 @@
 package org.woodyield.checks;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.lumber.BoardMeasure;
+import org.woodyield.lumber.GreenTargetSize;
+import org.woodyield.lumber.NominalSize;
+import org.woodyield.lumber.SizeControl;
+import org.woodyield.lumber.SoftwoodSizes;
+import org.woodyield.lumber.UndersizeZ;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
+
 /** What the check tables call in {@code org.woodyield.lumber}. */
 final class LumberChecks {
 
     private LumberChecks() {}
 
-    static void list(Catalogue.Builder catalogue) {}
+    static void list(Catalogue.Builder catalogue) {
+        catalogue
+                .number("lumber.dressed-face", LumberChecks::dressedFace)
+                .number("lumber.dressed-millimetres", LumberChecks::dressedMillimetres)
+                .number(
+                        "lumber.board-measure",
+                        given -> BoardMeasure.boardFeet(
+                                given.number("thickness_in"), given.number("width_in"), given.number("length_ft")))
+                .number("lumber.critical-size", given -> planedGreen(given).criticalInches())
+                .number("lumber.green-target-size", given -> planedGreen(given).targetInches())
+                .number("lumber.undersize-z", given -> UndersizeZ.exact(given.number("undersize_percent")))
+                .number("lumber.size-mean", given -> sizeControl(given).meanInches())
+                .number("lumber.size-within", given -> sizeControl(given).withinInches())
+                .number("lumber.size-between", given -> sizeControl(given).betweenInches(convention(given)))
+                .number("lumber.size-total", given -> sizeControl(given).totalInches(convention(given)));
+    }
+
+    /** A face of dimension lumber, whose other face is one that goes with it. */
+    private static double dressedFace(Given given) {
+        Length nominal = inches(given, "nominal_in");
+        boolean width = given.text("face").equals("width");
+        NominalSize size =
+                width ? new NominalSize(Length.inches(2), nominal) : new NominalSize(nominal, Length.inches(16));
+        SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(
+                size,
+                given.text("condition").equals("dry") ? SoftwoodSizes.Condition.DRY : SoftwoodSizes.Condition.GREEN);
+        return (width ? dressed.width() : dressed.thickness()).toInches();
+    }
+
+    private static double dressedMillimetres(Given given) {
+        SoftwoodSizes.Size size =
+                SoftwoodSizes.dressed(NominalSize.parse(given.text("nominal")), SoftwoodSizes.Condition.DRY);
+        Length face = given.text("face").equals("width") ? size.width() : size.thickness();
+        return face.roundedTo(Length.millimetres(1), Rounding.HALF_UP).toMillimetres();
+    }
+
+    private static GreenTargetSize planedGreen(Given given) {
+        return GreenTargetSize.planedGreen(
+                inches(given, "finished_in"),
+                inches(given, "planing_in"),
+                given.number("z"),
+                inches(given, "deviation_in"));
+    }
+
+    private static SizeControl sizeControl(Given given) {
+        List<List<Length>> boards = new ArrayList<>();
+        for (String board : given.text("readings_in").split("; ", -1)) {
+            boards.add(List.of(board.split(" ", -1)).stream()
+                    .map(reading -> Length.parse(reading + " in"))
+                    .toList());
+        }
+        return SizeControl.of(boards);
+    }
+
+    private static SizeControl.Convention convention(Given given) {
+        return given.textIfPrinted("convention").equals(Optional.of("components"))
+                ? SizeControl.Convention.COMPONENTS
+                : SizeControl.Convention.PLAIN;
+    }
+
+    private static Length inches(Given given, String column) {
+        return Length.parse(given.text(column) + " in");
+    }
 }

@@ -1,9 +1,79 @@
 package org.woodyield.checks;
 
+import org.woodyield.wood.DimensionalChange;
+import org.woodyield.wood.EquilibriumMoisture;
+import org.woodyield.wood.Face;
+import org.woodyield.wood.MoistureContent;
+import org.woodyield.wood.ShrinkageModel;
+import org.woodyield.wood.Species;
+import org.woodyield.wood.SpeciesCatalogue;
+import org.woodyield.wood.WoodWeight;
+
 /** What the check tables call in {@code org.woodyield.wood}. */
 final class WoodChecks {
 
+    /** Any softwood but redwood and the cedars; the lumber equation treats them alike. */
+    private static final Species SOFTWOOD = SpeciesCatalogue.published().find("douglas-fir");
+
     private WoodChecks() {}
 
-    static void list(Catalogue.Builder catalogue) {}
+    static void list(Catalogue.Builder catalogue) {
+        catalogue
+                .number("wood.equilibrium-moisture", WoodChecks::equilibriumMoisture)
+                .number(
+                        "wood.coefficient-from-shrinkage",
+                        given -> DimensionalChange.coefficientFromShrinkage(given.number("shrinkage_percent")))
+                .number(
+                        "wood.dimensional-change",
+                        given -> DimensionalChange.change(
+                                given.number("size_in"),
+                                given.number("coefficient"),
+                                given.number("from_percent"),
+                                given.number("to_percent")))
+                .number(
+                        "wood.dry-to-green-factor",
+                        given -> WoodWeight.dryToGreenFactor(
+                                given.number("wood_gravity"),
+                                given.number("wood_moisture_percent"),
+                                given.number("bark_gravity"),
+                                given.number("bark_moisture_percent"),
+                                given.number("bark_percent")))
+                .number(
+                        "wood.tangential-shrinkage",
+                        given -> SpeciesCatalogue.published()
+                                .find(given.text("species"))
+                                .tangentialPercent()
+                                .orElseThrow()
+                                .value())
+                .number(
+                        "wood.shrinkage-lumber-equation",
+                        given -> lumberEquation(
+                                given.text("face").equals("width") ? Face.WIDTH : Face.THICKNESS,
+                                given.number("moisture_percent")))
+                .number("wood.size-change-lumber-equation", WoodChecks::sizeChange)
+                .number(
+                        "wood.moisture-from-masses",
+                        given -> MoistureContent.fromMasses(given.number("wet"), given.number("dry")))
+                .number(
+                        "wood.moisture-wet-basis",
+                        given -> MoistureContent.wetBasis(given.number("dry_basis_percent")));
+    }
+
+    private static double equilibriumMoisture(Given given) {
+        double fahrenheit = given.number("temperature_F");
+        double humidity = given.number("humidity_percent");
+        return given.text("form").equals("celsius")
+                ? EquilibriumMoisture.celsius().percent((fahrenheit - 32) / 1.8, humidity)
+                : EquilibriumMoisture.fahrenheit().percent(fahrenheit, humidity);
+    }
+
+    private static double sizeChange(Given given) {
+        double from = lumberEquation(Face.WIDTH, given.number("from_percent"));
+        double to = lumberEquation(Face.WIDTH, given.number("to_percent"));
+        return given.number("size_in") * (1 - to / 100) / (1 - from / 100);
+    }
+
+    private static double lumberEquation(Face face, double moisturePercent) {
+        return ShrinkageModel.lumberEquation().percent(SOFTWOOD, face, 0, moisturePercent);
+    }
 }

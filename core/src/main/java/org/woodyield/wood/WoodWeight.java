@@ -22,6 +22,9 @@ public final class WoodWeight {
 
     private static final Domain MOISTURE = Domain.of("moisture", "%", 0, 400);
 
+    private static final Domain GRAVITY = Domain.of("specific gravity", "", Double.MIN_VALUE, 1.5);
+    private static final Domain BARK = Domain.of("bark in percent of wood", "%", 0, 100);
+
     private WoodWeight() {}
 
     /**
@@ -121,6 +124,74 @@ public final class WoodWeight {
                 .given("M_2", "moisture at the end", toPercent, "%")
                 .step("lost", "water lost", "G * water * V * (M_1 - M_2) / 100", "kg", source())
                 .build();
+    }
+
+    /**
+     * Green mass of wood with its bark over its oven-dry mass: (Gw (1 + Mw/100) + b Gb (1 + Mb/100)) / (Gw + b Gb), b the
+     * bark's volume as a share of the wood's.
+     *
+     * @param woodGravity oven-dry mass of wood over green volume
+     * @param woodMoisturePercent moisture of the wood, oven-dry basis, 0 to 400 %
+     * @param barkGravity oven-dry mass of bark over green volume
+     * @param barkMoisturePercent moisture of the bark, oven-dry basis, 0 to 400 %
+     * @param barkPercentOfWood bark volume in percent of wood volume, 0 to 100 %
+     * @return the factor, 1 or more
+     * @throws OutOfDomainException if an argument is outside
+     */
+    @Calculation("wood.dry-to-green-factor")
+    public static double dryToGreenFactor(
+            double woodGravity,
+            double woodMoisturePercent,
+            double barkGravity,
+            double barkMoisturePercent,
+            double barkPercentOfWood) {
+        requireFactor(woodGravity, woodMoisturePercent, barkGravity, barkMoisturePercent, barkPercentOfWood);
+        double bark = barkPercentOfWood / 100 * barkGravity;
+        return (woodGravity * (1 + woodMoisturePercent / 100) + bark * (1 + barkMoisturePercent / 100))
+                / (woodGravity + bark);
+    }
+
+    /**
+     * How {@link #dryToGreenFactor} came about.
+     *
+     * @param woodGravity oven-dry mass of wood over green volume
+     * @param woodMoisturePercent moisture of the wood
+     * @param barkGravity oven-dry mass of bark over green volume
+     * @param barkMoisturePercent moisture of the bark
+     * @param barkPercentOfWood bark volume in percent of wood volume
+     * @return the working; its value equals the factor bit for bit
+     * @throws OutOfDomainException as {@link #dryToGreenFactor}
+     */
+    public static Working dryToGreenWorking(
+            double woodGravity,
+            double woodMoisturePercent,
+            double barkGravity,
+            double barkMoisturePercent,
+            double barkPercentOfWood) {
+        requireFactor(woodGravity, woodMoisturePercent, barkGravity, barkMoisturePercent, barkPercentOfWood);
+        return Working.of("Green mass over oven-dry mass, wood with bark")
+                .given("G_w", "gravity of the wood", woodGravity, "")
+                .given("M_w", "moisture of the wood", woodMoisturePercent, "%")
+                .given("G_b", "gravity of the bark", barkGravity, "")
+                .given("M_b", "moisture of the bark", barkMoisturePercent, "%")
+                .given("b", "bark volume in percent of wood volume", barkPercentOfWood, "%")
+                .step("B", "dry bark for each volume of wood", "b / 100 * G_b", "", source())
+                .step(
+                        "factor",
+                        "green over oven-dry",
+                        "(G_w * (1 + M_w / 100) + B * (1 + M_b / 100)) / (G_w + B)",
+                        "",
+                        source())
+                .build();
+    }
+
+    private static void requireFactor(
+            double woodGravity, double woodMoisture, double barkGravity, double barkMoisture, double bark) {
+        GRAVITY.require(woodGravity);
+        GRAVITY.require(barkGravity);
+        MOISTURE.require(woodMoisture);
+        MOISTURE.require(barkMoisture);
+        BARK.require(bark);
     }
 
     private static Working.Builder begin(String title, Species species, Volume greenVolume) {

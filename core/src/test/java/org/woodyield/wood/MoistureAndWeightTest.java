@@ -98,6 +98,14 @@ class MoistureAndWeightTest {
                 .isEqualTo(WoodWeight.greenKilograms(FIR, volume));
     }
 
+    @Property
+    void dryToGreenFactorWorkingGivesTheSameBits(
+            @ForAll @DoubleRange(max = 200) double wood, @ForAll @DoubleRange(max = 200) double bark) {
+        assertThat(WoodWeight.dryToGreenWorking(0.45, wood, 0.4, bark, 12).value())
+                .isEqualTo(WoodWeight.dryToGreenFactor(0.45, wood, 0.4, bark, 12));
+        assertThat(WoodWeight.dryToGreenFactor(0.45, wood, 0.4, wood, 12)).isCloseTo(1 + wood / 100, within(1e-12));
+    }
+
     @Test
     void weightRefusesASpeciesWithoutGravity() {
         Species magnolia = SpeciesCatalogue.published().find("southern magnolia");
