@@ -307,6 +307,19 @@ public final class Working {
         }
 
         /**
+         * Takes over another working, line by line, so that later steps can use its symbols; a symbol that both have
+         * keeps the later value.
+         *
+         * @param other the working
+         * @return this
+         */
+        public Builder include(Working other) {
+            other.lines.forEach(this::add);
+            other.notes.stream().filter(note -> !notes.contains(note)).forEach(notes::add);
+            return this;
+        }
+
+        /**
          * A remark.
          *
          * @param note a sentence
