@@ -1,0 +1,221 @@
+package org.woodyield.scaling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.source.Standing;
+
+/** The published rules: bits, flags, domains, and figures worked by hand. */
+class LogRulesTest {
+
+    static Stream<LogRule> rules() {
+        return Stream.concat(
+                Stream.concat(LogRules.all().stream(), LogRules.onRequest().stream()),
+                Stream.of(KerfRule.likeInternational(0.25), KerfRule.likeInternational(0.05)));
+    }
+
+    private static List<RuleFlag.Case> grid(LogRule rule) {
+        double least = rule.diameterInches().least();
+        double greatest = Math.min(80, rule.diameterInches().greatest());
+        return Stream.iterate(least, d -> d <= greatest, d -> d + 1)
+                .flatMap(d -> Stream.iterate(
+                                rule.lengthFeet().least(),
+                                l -> l <= rule.lengthFeet().greatest(),
+                                l -> l + 1)
+                        .map(l -> new RuleFlag.Case(d, l)))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void theWorkingHasTheBitsOfTheScale(LogRule rule) {
+        assertThat(grid(rule)).isNotEmpty().allSatisfy(log -> {
+            double scale = rule.boardFeet(log.diameterInches(), log.lengthFeet());
+            assertThat(rule.working(log.diameterInches(), log.lengthFeet()).value())
+                    .isEqualTo(scale);
+            assertThat(scale).isGreaterThanOrEqualTo(0);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void aBatchHasTheBitsOfTheSingleCall(LogRule rule) {
+        List<RuleFlag.Case> grid = grid(rule);
+        double[] diameters =
+                grid.stream().mapToDouble(RuleFlag.Case::diameterInches).toArray();
+        double[] lengths = grid.stream().mapToDouble(RuleFlag.Case::lengthFeet).toArray();
+        double[] out = new double[lengths.length];
+        rule.scale(diameters, lengths, out);
+        double[] single = grid.stream()
+                .mapToDouble(log -> rule.boardFeet(log.diameterInches(), log.lengthFeet()))
+                .toArray();
+        assertThat(out).isEqualTo(single);
+        rule.scale(diameters, lengths, lengths);
+        assertThat(lengths).isEqualTo(single);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void everyFlagIsShownByItsCounterexample(LogRule rule) {
+        assertThat(rule.flags()).allMatch(flag -> flag.shownBy(rule));
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void aRuleWithoutAFlagForItNeverFalls(LogRule rule) {
+        boolean fallsByDiameter = has(rule, RuleFlag.Fault.FALLS_AS_DIAMETER_GROWS);
+        boolean fallsByLength = has(rule, RuleFlag.Fault.FALLS_AS_LENGTH_GROWS);
+        for (RuleFlag.Case log : grid(rule)) {
+            double d = log.diameterInches();
+            double l = log.lengthFeet();
+            double here = rule.boardFeet(d, l);
+            if (!fallsByDiameter && rule.diameterInches().holds(d + 1)) {
+                assertThat(rule.boardFeet(d + 1, l)).as(rule.id() + " " + log).isGreaterThanOrEqualTo(here);
+            }
+            if (!fallsByLength && rule.lengthFeet().holds(l + 1)) {
+                assertThat(rule.boardFeet(d, l + 1)).as(rule.id() + " " + log).isGreaterThanOrEqualTo(here);
+            }
+        }
+    }
+
+    private static boolean has(LogRule rule, RuleFlag.Fault fault) {
+        return rule.flags().stream().anyMatch(flag -> flag.fault() == fault);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void outsideItsDomainARuleRefusesWithTheLimits(LogRule rule) {
+        double d = rule.diameterInches().greatest();
+        double l = rule.lengthFeet().greatest();
+        for (double wrong : new double[] {Double.NaN, -1, 0, d + 1, Double.POSITIVE_INFINITY}) {
+            assertThatThrownBy(() -> rule.boardFeet(wrong, l))
+                    .isInstanceOf(OutOfDomainException.class)
+                    .hasMessageContaining("scaling diameter")
+                    .hasMessageContaining("allowed: ");
+        }
+        for (double wrong : new double[] {Double.NaN, -1, 0, l + 1, Double.POSITIVE_INFINITY}) {
+            assertThatThrownBy(() -> rule.boardFeet(d, wrong))
+                    .isInstanceOf(OutOfDomainException.class)
+                    .hasMessageContaining("scaling length");
+            assertThatThrownBy(() -> rule.working(d, wrong)).isInstanceOf(OutOfDomainException.class);
+            assertThatThrownBy(() -> rule.scale(new double[] {d}, new double[] {wrong}, new double[1]))
+                    .isInstanceOf(OutOfDomainException.class);
+        }
+    }
+
+    @Test
+    void tablesHaveNoCellsBetweenInches() {
+        assertThatThrownBy(() -> LogRules.byId("scribner-decimal-c").boardFeet(12.5, 16))
+                .hasMessageContaining("whole inches");
+        assertThatThrownBy(() -> LogRules.byId("scribner-decimal-c").boardFeet(12, 16.5))
+                .hasMessageContaining("whole feet");
+        assertThatThrownBy(() -> LogRules.byId("scribner-diagram").boardFeet(12.5, 16))
+                .hasMessageContaining("whole inches");
+    }
+
+    @Test
+    void doyleByHand() {
+        LogRule doyle = LogRules.byId("doyle");
+        assertThat(doyle.boardFeet(20, 10)).isEqualTo(160);
+        assertThat(doyle.boardFeet(12, 12)).isEqualTo(48);
+        assertThat(doyle.boardFeet(35, 16)).isEqualTo(961);
+        assertThat(doyle.unroundedBoardFeet(7, 10)).isEqualTo(5.625);
+        assertThat(doyle.boardFeet(7, 10)).isEqualTo(6);
+    }
+
+    @Test
+    void internationalByHand() {
+        // 4 sections from 16 in: 44.96 + 48.1800... ; the closed form of 16 ft is 0.88 D^2 - 1.52 D - 1.36.
+        double eighth = 0.88 * 256 - 1.52 * 16 - 1.36;
+        assertThat(LogRules.byId("international-eighth").unroundedBoardFeet(16, 16))
+                .isCloseTo(eighth, within(1e-9));
+        assertThat(LogRules.byId("international-quarter").boardFeet(16, 16)).isEqualTo(180);
+        assertThat(LogRules.byId("international-quarter").boardFeet(34, 16)).isEqualTo(870);
+        assertThat(LogRules.byId("international-quarter-905").boardFeet(34, 16)).isEqualTo(875);
+    }
+
+    @Test
+    void theConstantOfTheQuarterInchRuleChangesThirtySevenOf715Cells() {
+        LogRule statute = LogRules.byId("international-quarter");
+        LogRule printed = LogRules.byId("international-quarter-905");
+        int cells = 0;
+        int changed = 0;
+        for (int d = 6; d <= 60; d++) {
+            for (int l = 8; l <= 20; l++) {
+                cells++;
+                double difference = Math.abs(statute.boardFeet(d, l) - printed.boardFeet(d, l));
+                assertThat(difference).isIn(0.0, 5.0);
+                changed += difference == 0 ? 0 : 1;
+            }
+        }
+        assertThat(cells).isEqualTo(715);
+        assertThat(changed).isEqualTo(37);
+    }
+
+    @Test
+    void aSectionAtAQuarterInchIsAlmostTheAssumptionsOfTheRule() {
+        KerfRule assumed = KerfRule.likeInternational(0.25);
+        double ratio = assumed.boardFeet(16, 16)
+                / LogRules.byId("international-quarter").unroundedBoardFeet(16, 16);
+        assertThat(ratio).isBetween(1.0, 1.005);
+    }
+
+    @Test
+    void scribnerDecimalCIsTheTableAndNotTheFit() {
+        LogRule table = LogRules.byId("scribner-decimal-c");
+        LogRule fit = LogRules.byId("scribner-fit");
+        assertThat(table.boardFeet(30, 16)).isEqualTo(660);
+        assertThat(fit.boardFeet(30, 16)).isEqualTo(647);
+        assertThat(table.boardFeet(6, 8)).isEqualTo(5);
+        long differ = IntStream.rangeClosed(6, 60)
+                .filter(d -> Math.rint(fit.boardFeet(d, 16) / 10) * 10 != table.boardFeet(d, 16))
+                .count();
+        assertThat(differ).isEqualTo(41);
+    }
+
+    @Test
+    void doyleScribnerIsTheSmallerOfTheTwo() {
+        LogRule both = LogRules.byId("doyle-scribner");
+        for (int d = 12; d <= 44; d++) {
+            assertThat(both.boardFeet(d, 16))
+                    .isEqualTo(Math.min(
+                            LogRules.byId("doyle").boardFeet(d, 16),
+                            LogRules.byId("scribner-diagram").boardFeet(d, 16)));
+        }
+    }
+
+    @Test
+    void vermontByHand() {
+        assertThat(LogRules.byId("vermont").boardFeet(12, 12)).isEqualTo(72);
+        assertThat(LogRules.byId("vermont").boardFeet(28, 12)).isEqualTo(392);
+        assertThatThrownBy(() -> LogRules.byId("vermont").boardFeet(12, 16)).hasMessageContaining("sections of 12 ft");
+    }
+
+    @Test
+    void rulesRecalledWithLittleConfidenceAnswerOnlyByTheirId() {
+        assertThat(LogRules.onRequest())
+                .extracting(LogRule::id)
+                .contains("tiemann", "spaulding", "champlain")
+                .doesNotContainAnyElementsOf(
+                        LogRules.all().stream().map(LogRule::id).toList());
+        LogRule tiemann = LogRules.byId("tiemann");
+        assertThat(tiemann.standing()).isEqualTo(Standing.MEMORY);
+        assertThat(tiemann.working(16, 16).notes()).anyMatch(note -> note.contains("MEMORY"));
+    }
+
+    @Test
+    void anUnknownRuleIsRefusedWithTheIdsThatThereAre() {
+        assertThatThrownBy(() -> LogRules.byId("doyel"))
+                .isInstanceOf(OutOfDomainException.class)
+                .hasMessageContaining("'doyel'")
+                .hasMessageContaining("doyle, scribner-decimal-c");
+    }
+}
