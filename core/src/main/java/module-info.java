@@ -20,7 +20,4 @@ module org.woodyield {
     exports org.woodyield.work;
     exports org.woodyield.plan;
     exports org.woodyield.show;
-
-    opens org.woodyield.job to
-            info.picocli;
 }

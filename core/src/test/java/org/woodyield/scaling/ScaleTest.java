@@ -17,7 +17,8 @@ import org.woodyield.wood.SpeciesCatalogue;
 /** From a measured log to its scale. */
 class ScaleTest {
 
-    private static final Species ANY = SpeciesCatalogue.published().all().iterator().next();
+    private static final Species ANY =
+            SpeciesCatalogue.published().all().iterator().next();
 
     private static Log log(String length, String longest, String shortest, String large) {
         return new Log(

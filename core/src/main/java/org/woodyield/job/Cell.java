@@ -1,0 +1,261 @@
+package org.woodyield.job;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+
+/**
+ * A value as somebody wrote it, and where. Reading it as something it is not adds a problem and gives nothing; reading goes
+ * on, so that all problems are found at once.
+ */
+final class Cell {
+
+    private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d{1,15}(?:\\.\\d{1,15})?|\\.\\d{1,15})");
+    private static final Pattern QUANTITY =
+            Pattern.compile("(" + NUMBER.pattern() + "|[-+]?(?:nan|inf(?:inity)?))\\s*([^\\d\\s].*)?");
+    private static final Pattern RATE = Pattern.compile("(.*\\S)\\s+per\\s+(\\S.*)");
+
+    private final String file;
+    private final int line;
+    private final String column;
+    private final String text;
+    private final Problems problems;
+
+    Cell(String file, int line, String column, String text, Problems problems) {
+        this.file = file;
+        this.line = line;
+        this.column = column;
+        this.text = text.strip();
+        this.problems = problems;
+    }
+
+    boolean isEmpty() {
+        return text.isEmpty();
+    }
+
+    String text() {
+        return text;
+    }
+
+    int line() {
+        return line;
+    }
+
+    /** Where it stands, in words. */
+    String place() {
+        return file + ", line " + line;
+    }
+
+    /** The parts of a list, each at this place. */
+    List<Cell> split(char separator) {
+        return Arrays.stream(text.split(Pattern.quote(String.valueOf(separator)), -1))
+                .map(part -> new Cell(file, line, column, part, problems))
+                .toList();
+    }
+
+    /** Notes that this value cannot be used. */
+    void refuse(String allowed, String remedy) {
+        problems.add(file, line, column, text, allowed, remedy);
+    }
+
+    /** Notes what a calculation refused, at this place. */
+    void refuse(OutOfDomainException refusal) {
+        refuse(refusal.limits(), refusal.remedy());
+    }
+
+    /** Some text, required. */
+    Optional<String> words(String allowed) {
+        if (text.isEmpty()) {
+            return missing(allowed, "");
+        }
+        if (text.codePoints().anyMatch(Character::isISOControl)) {
+            refuse(allowed + ", on one line, without control characters", "");
+            return Optional.empty();
+        }
+        return Optional.of(text);
+    }
+
+    /** A length within limits. */
+    Optional<Length> length(Length least, Length greatest, String limits, String remedy) {
+        if (text.isEmpty()) {
+            return missing("a length, " + limits, "write a number and a unit, such as 12 ft 6 in or 38 mm");
+        }
+        Length length;
+        try {
+            length = Length.parse(text);
+        } catch (OutOfDomainException e) {
+            refuse(e);
+            return Optional.empty();
+        }
+        if (length.compareTo(least) < 0 || length.compareTo(greatest) > 0) {
+            refuse(limits, remedy);
+            return Optional.empty();
+        }
+        return Optional.of(length);
+    }
+
+    /** A length above zero, up to a greatest. */
+    Optional<Length> lengthUpTo(Length greatest, String remedy) {
+        return length(Length.nanometres(1), greatest, "above 0, up to " + greatest, remedy);
+    }
+
+    /** A length, zero included, up to a greatest. */
+    Optional<Length> lengthOrNoneUpTo(Length greatest, String remedy) {
+        return length(Length.ZERO, greatest, "0 to " + greatest, remedy);
+    }
+
+    /** A number without a unit. */
+    Optional<Double> number(Domain domain) {
+        return number(text, domain, "");
+    }
+
+    /** A whole number. */
+    Optional<Integer> count(int least, int greatest) {
+        String allowed = "whole numbers, " + least + " to " + greatest;
+        if (text.isEmpty()) {
+            return missing(allowed, "");
+        }
+        if (text.matches("\\d{1,9}")) {
+            int count = Integer.parseInt(text);
+            if (count >= least && count <= greatest) {
+                return Optional.of(count);
+            }
+        }
+        refuse(allowed, commaRemedy(text));
+        return Optional.empty();
+    }
+
+    /** A number with a unit; the value is in the unit in which the job is computed. */
+    Optional<Double> quantity(Units units, Domain domain) {
+        String ways = domain.limits() + "; written with its unit: " + units.words();
+        if (text.isEmpty()) {
+            return missing(ways, "");
+        }
+        Matcher matcher = QUANTITY.matcher(text.toLowerCase(Locale.ROOT));
+        if (!matcher.matches()) {
+            refuse(ways, commaRemedy(text));
+            return Optional.empty();
+        }
+        String unit = matcher.group(2);
+        if (unit == null) {
+            refuse(ways, "add the unit");
+            return Optional.empty();
+        }
+        Double factor = units.factors().get(unit.strip());
+        if (factor == null) {
+            refuse(
+                    ways,
+                    commaRemedy(text).isEmpty()
+                            ? "the unit '" + unit.strip() + "' is not known here"
+                            : commaRemedy(text));
+            return Optional.empty();
+        }
+        Optional<Double> value = number(matcher.group(1), Domain.of("", "", -Double.MAX_VALUE, Double.MAX_VALUE), "");
+        if (value.isPresent() && !domain.holds(value.get() * factor)) {
+            refuse(domain.limits(), domain.remedy());
+            return Optional.empty();
+        }
+        return value.map(number -> number * factor);
+    }
+
+    /** A number for each unit, such as {@code 18 per h}; the value is for one unit in which the job is computed. */
+    Optional<Double> rate(Units units, Domain domain) {
+        String ways = domain.limits() + "; written as a number and the unit, such as 18 per "
+                + units.factors().keySet().iterator().next() + "; units: "
+                + units.words();
+        if (text.isEmpty()) {
+            return missing(ways, "");
+        }
+        Matcher matcher = RATE.matcher(text.toLowerCase(Locale.ROOT));
+        if (!matcher.matches()) {
+            refuse(ways, commaRemedy(text));
+            return Optional.empty();
+        }
+        Double factor = units.factors().get(matcher.group(2));
+        if (factor == null) {
+            refuse(ways, "the unit '" + matcher.group(2) + "' is not known here");
+            return Optional.empty();
+        }
+        Optional<Double> value = number(matcher.group(1), Domain.of("", "", -Double.MAX_VALUE, Double.MAX_VALUE), "");
+        if (value.isPresent() && !domain.holds(value.get() / factor)) {
+            refuse(domain.limits(), domain.remedy());
+            return Optional.empty();
+        }
+        return value.map(number -> number / factor);
+    }
+
+    /** A length for each length, such as {@code 1/8 in per ft}, as a pure ratio. */
+    Optional<Double> slope(double greatest) {
+        String ways =
+                "a length for each length, 0 to " + plain(greatest * 100) + " %; such as 1/8 in per ft or 1 cm per m";
+        Matcher matcher = RATE.matcher(text.toLowerCase(Locale.ROOT));
+        if (!matcher.matches()) {
+            refuse(ways, commaRemedy(text));
+            return Optional.empty();
+        }
+        try {
+            Length rise = Length.parse(matcher.group(1));
+            String run = matcher.group(2);
+            Length along = Length.parse(Character.isDigit(run.charAt(0)) ? run : "1 " + run);
+            if (along.isPositive() && rise.toMetres() / along.toMetres() <= greatest) {
+                return Optional.of(rise.toMetres() / along.toMetres());
+            }
+            refuse(ways, "");
+        } catch (OutOfDomainException e) {
+            refuse(ways, e.remedy());
+        }
+        return Optional.empty();
+    }
+
+    /** One of several words. */
+    <T> Optional<T> choice(Map<String, T> choices) {
+        String allowed = String.join(", ", choices.keySet());
+        if (text.isEmpty()) {
+            return missing(allowed, "");
+        }
+        String word = text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        T choice = choices.get(word);
+        if (choice == null) {
+            refuse(allowed, Nearest.question(word, choices.keySet()));
+        }
+        return Optional.ofNullable(choice);
+    }
+
+    /** Notes that nothing stands here though something must. */
+    <T> Optional<T> missing(String allowed, String remedy) {
+        problems.add(file, line, column, "", allowed, remedy.isEmpty() ? "nothing stands here; write one" : remedy);
+        return Optional.empty();
+    }
+
+    private Optional<Double> number(String digits, Domain domain, String remedy) {
+        if (digits.isEmpty()) {
+            return missing(domain.limits(), remedy);
+        }
+        if (!NUMBER.matcher(digits).matches()) {
+            refuse("a number, " + domain.limits(), commaRemedy(digits));
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(digits);
+        if (!domain.holds(value)) {
+            refuse(domain.limits(), domain.remedy());
+            return Optional.empty();
+        }
+        return Optional.of(value);
+    }
+
+    private static String commaRemedy(String text) {
+        return text.matches(".*\\d,\\d.*") ? "write a decimal point, not a comma, and no mark for thousands" : "";
+    }
+
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,38 @@
+package org.woodyield.job;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.woodyield.plan.JobInput.Surface;
+import org.woodyield.sawing.Saw;
+import org.woodyield.work.WorkInputs;
+
+/** Words of the job files and what they mean, in the order in which they are shown. */
+final class Choices {
+
+    static final Map<String, Boolean> YES_NO = of("yes", true, "no", false);
+    static final Map<String, Boolean> OVER_BARK = of("inside bark", false, "over bark", true);
+    static final Map<String, Saw.Reference> RIDES =
+            of("previous face", Saw.Reference.PREVIOUS_FACE, "bed", Saw.Reference.BED);
+    static final Map<String, WorkInputs> SAW_KIND =
+            of("chain", WorkInputs.chainDefaults(), "band", WorkInputs.bandDefaults());
+
+    static final Map<String, Surface> SURFACE = surfaces();
+
+    private Choices() {}
+
+    private static Map<String, Surface> surfaces() {
+        Map<String, Surface> surfaces = new LinkedHashMap<>();
+        for (Surface surface : Surface.values()) {
+            surfaces.put(surface.words(), surface);
+        }
+        return Collections.unmodifiableMap(surfaces);
+    }
+
+    private static <T> Map<String, T> of(String first, T meaning, String second, T other) {
+        Map<String, T> choices = new LinkedHashMap<>();
+        choices.put(first, meaning);
+        choices.put(second, other);
+        return Collections.unmodifiableMap(choices);
+    }
+}

@@ -1,0 +1,44 @@
+package org.woodyield.job;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** The files of a job folder, in the order in which they are read. */
+enum JobFile {
+    /** Single values: saw, work, drying, money. */
+    JOB("job.properties", true),
+    /** The logs as they lie there. */
+    LOGS("logs.csv", true),
+    /** The pieces wanted. */
+    WANTED("wanted.csv", true),
+    /** The areas to cover. */
+    AREAS("areas.csv", false),
+    /** What the same lumber costs when bought. */
+    PRICES("prices.csv", false);
+
+    private final String fileName;
+    private final boolean required;
+
+    JobFile(String fileName, boolean required) {
+        this.fileName = fileName;
+        this.required = required;
+    }
+
+    String fileName() {
+        return fileName;
+    }
+
+    boolean required() {
+        return required;
+    }
+
+    static List<String> names() {
+        return Arrays.stream(values()).map(JobFile::fileName).toList();
+    }
+
+    /** Where a file stands among the others; a file that is none of them comes last. */
+    static int order(String fileName) {
+        int index = names().indexOf(fileName);
+        return index < 0 ? values().length : index;
+    }
+}

@@ -1,0 +1,132 @@
+package org.woodyield.job;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.woodyield.log.Log;
+import org.woodyield.measure.Length;
+import org.woodyield.plan.JobInput;
+import org.woodyield.plan.JobInput.Assumption;
+import org.woodyield.plan.JobInput.Price;
+import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SearchSpace;
+import org.woodyield.work.WorkInputs;
+
+/** Reads a job folder, strictly and to its end: all that is wrong with it is told together. */
+final class JobReader {
+
+    private final Problems problems = new Problems();
+
+    private JobReader() {}
+
+    /**
+     * Reads a job.
+     *
+     * @throws BadInputException with all that is wrong with it
+     */
+    static JobInput read(JobFiles files) throws IOException {
+        return new JobReader().job(files);
+    }
+
+    private JobInput job(JobFiles files) throws IOException {
+        Map<JobFile, String> texts = texts(files);
+        SettingsReader settings = new SettingsReader(
+                Settings.read(JobFile.JOB.fileName(), texts.getOrDefault(JobFile.JOB, ""), keys(texts), problems));
+        if (!settings.formatIsKnown()) {
+            problems.stopIfAny();
+        }
+        Optional<String> title = settings.title();
+        Optional<String> currency = settings.currency();
+        Optional<Saw> saw = settings.saw();
+        Optional<SearchSpace> space = settings.space();
+        Optional<WorkInputs> work = settings.work();
+        Optional<Length> planing = settings.planing();
+        Optional<Double> undersize = settings.undersize();
+        LogTable logs = LogTable.read(rows(texts, JobFile.LOGS, LogTable.COLUMNS));
+        Names names = new Names();
+        WantedTable wanted = WantedTable.read(rows(texts, JobFile.WANTED, WantedTable.COLUMNS), names);
+        AreaTable areas = AreaTable.read(rows(texts, JobFile.AREAS, AreaTable.COLUMNS), names);
+        List<Price> prices = PriceTable.read(rows(texts, JobFile.PRICES, PriceTable.COLUMNS));
+        if (problems.isEmpty()) {
+            requireSense(settings, saw, logs, wanted, areas);
+        }
+        problems.stopIfAny();
+        List<Assumption> assumptions = new ArrayList<>(settings.assumptions());
+        assumptions.addAll(logs.assumptions());
+        assumptions.addAll(areas.assumptions());
+        return new JobInput(
+                title.orElseThrow(),
+                currency.orElseThrow(),
+                logs.logs(),
+                wanted.pieces(),
+                areas.areas(),
+                saw.orElseThrow(),
+                space.orElseThrow(),
+                work.orElseThrow(),
+                planing.orElseThrow(),
+                undersize.orElseThrow(),
+                prices,
+                assumptions);
+    }
+
+    /** What holds between values that are each right by themselves. */
+    private void requireSense(
+            SettingsReader settings, Optional<Saw> saw, LogTable logTable, WantedTable wanted, AreaTable areas) {
+        List<Log> logs = logTable.logs();
+        if (logs.isEmpty()) {
+            problems.add(JobFile.LOGS.fileName(), 0, "", "", "one log or more", "add a row for each log");
+        }
+        if (wanted.pieces().isEmpty() && areas.areas().isEmpty()) {
+            problems.add(
+                    JobFile.WANTED.fileName(), 0, "", "", "one piece or area or more", "add a row for what you want");
+        }
+        logs.stream()
+                .min(Comparator.comparing(Log::smallEndShort))
+                .filter(log -> saw.orElseThrow().kerf().compareTo(log.smallEndShort()) >= 0)
+                .ifPresent(log -> settings.refuseKerf(log.id()));
+        if (!logs.isEmpty()) {
+            wanted.refuseImpossible(logs);
+            areas.refuseImpossible(logs);
+            logTable.refuseUnknownShrinkage(species -> Stream.concat(
+                            wanted.dryMoistures(species).stream(), areas.dryMoistures(species).stream())
+                    .toList());
+        }
+    }
+
+    /** The keys; none is missed in a file that could not be read. */
+    private static List<Key> keys(Map<JobFile, String> texts) {
+        return texts.containsKey(JobFile.JOB) ? Keys.all() : List.of();
+    }
+
+    private List<Table.Row> rows(Map<JobFile, String> texts, JobFile file, List<Table.Column> columns) {
+        return texts.containsKey(file) ? Table.read(file.fileName(), texts.get(file), columns, problems) : List.of();
+    }
+
+    private Map<JobFile, String> texts(JobFiles files) throws IOException {
+        Map<JobFile, String> texts = new LinkedHashMap<>();
+        List<String> names = files.names();
+        for (JobFile file : JobFile.values()) {
+            Optional<byte[]> bytes = files.bytes(file.fileName());
+            List<String> likely = bytes.isPresent() ? List.of() : Nearest.to(file.fileName(), names);
+            if (bytes.isPresent()) {
+                FileText.decode(file.fileName(), bytes.get(), problems).ifPresent(text -> texts.put(file, text));
+            } else if (file.required() || !likely.isEmpty()) {
+                problems.add(
+                        file.fileName(),
+                        0,
+                        "",
+                        "",
+                        "a job folder with " + String.join(", ", JobFile.names()),
+                        likely.isEmpty()
+                                ? "the file is missing; woodyield new-job writes an example"
+                                : "the file is missing; rename " + String.join(" or ", likely));
+            }
+        }
+        return texts;
+    }
+}

@@ -1,0 +1,72 @@
+package org.woodyield.job;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.woodyield.work.WorkInput;
+
+/** All keys of the properties file. */
+final class Keys {
+
+    static final Key FORMAT = Key.required("format", "1");
+    static final Key TITLE = Key.required("title", "Tool shed");
+    static final Key CURRENCY = Key.required("currency", "USD");
+
+    static final Key SAW_NAME = Key.optional("saw.name", "rail and chain saw");
+    static final Key SAW_KIND = Key.required("saw.kind", "chain");
+    static final Key SAW_KERF = Key.required("saw.kerf", "0.32 in");
+    static final Key SAW_WIDTH = Key.required("saw.width-of-cut", "24 in");
+    static final Key SAW_STEP = Key.required("saw.setting-step", "1/16 in");
+    static final Key SAW_RIDES = Key.required("saw.rides", "previous face");
+    static final Key SAW_LEAST_HEIGHT = Key.optional("saw.least-height", "0 in");
+    static final Key SAW_VARIATION = Key.required("saw.variation", "0.03 in");
+
+    static final Key FINISH_PLANING = Key.required("finish.planing", "1/32 in");
+    static final Key FINISH_UNDERSIZE = Key.required("finish.undersize", "5 %");
+
+    static final Key PATTERN_TURNS = Key.optional("pattern.turns", "0 deg; 45 deg");
+    static final Key PATTERN_CANTS = Key.optional("pattern.cants", "yes");
+    static final Key PATTERN_GRID = Key.optional("pattern.grid", "1/8 in");
+
+    /** The figures of work and money, by key; what lumber costs when bought stands in a table of its own. */
+    static final Map<WorkInput, Key> WORK = work();
+
+    private Keys() {}
+
+    static List<Key> all() {
+        List<Key> all = new ArrayList<>(List.of(
+                FORMAT,
+                TITLE,
+                CURRENCY,
+                SAW_NAME,
+                SAW_KIND,
+                SAW_KERF,
+                SAW_WIDTH,
+                SAW_STEP,
+                SAW_RIDES,
+                SAW_LEAST_HEIGHT,
+                SAW_VARIATION,
+                FINISH_PLANING,
+                FINISH_UNDERSIZE,
+                PATTERN_TURNS,
+                PATTERN_CANTS,
+                PATTERN_GRID));
+        all.addAll(WORK.values());
+        return List.copyOf(all);
+    }
+
+    private static Map<WorkInput, Key> work() {
+        Map<WorkInput, Key> keys = new LinkedHashMap<>();
+        for (WorkInput input : WorkInput.values()) {
+            if (input == WorkInput.LUMBER_PRICE) {
+                continue;
+            }
+            boolean money = input.compareTo(WorkInput.PURCHASE) >= 0;
+            String text = (money ? "money." : "work.") + input.key();
+            keys.put(input, input == WorkInput.RATED_POWER ? Key.required(text, "4.4 kW") : Key.optional(text, ""));
+        }
+        return Collections.unmodifiableMap(keys);
+    }
+}

@@ -1,0 +1,164 @@
+package org.woodyield.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.plan.JobInput.Assumption;
+import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SearchSpace;
+import org.woodyield.source.Sources;
+import org.woodyield.work.WorkInput;
+import org.woodyield.work.WorkInputs;
+
+/** Reads the single values of a job. What cannot be read has been noted as a problem and is empty here. */
+final class SettingsReader {
+
+    private static final Domain UNDERSIZE = Domain.of("undersize", "%", 0.1, 50);
+    private static final Domain TURN = Domain.of("turn", "degrees", -360, 360);
+    private static final int MOST_TURNS = 24;
+
+    private final Settings settings;
+    private final List<Assumption> assumptions = new ArrayList<>();
+
+    SettingsReader(Settings settings) {
+        this.settings = settings;
+    }
+
+    /** What was not given and was taken instead, so far. */
+    List<Assumption> assumptions() {
+        return List.copyOf(assumptions);
+    }
+
+    /** Whether the format is one that is read here; what follows is not judged by the rules of another. */
+    boolean formatIsKnown() {
+        Optional<Cell> cell = settings.cell(Keys.FORMAT);
+        if (cell.isPresent() && !cell.get().text().equals("1")) {
+            cell.get().refuse("1", "this program reads format 1 only");
+            return false;
+        }
+        return true;
+    }
+
+    Optional<String> title() {
+        return given(Keys.TITLE, cell -> cell.words("what the job is called"));
+    }
+
+    Optional<String> currency() {
+        return given(Keys.CURRENCY, cell -> {
+            if (!cell.text().matches("\\p{L}{1,10}|\\p{Sc}")) {
+                cell.refuse("a short name such as USD or EUR", "");
+                return Optional.empty();
+            }
+            return Optional.of(cell.text());
+        });
+    }
+
+    Optional<Length> kerf() {
+        return given(Keys.SAW_KERF, cell -> cell.lengthUpTo(Length.millimetres(50), "give the width of the slot"));
+    }
+
+    /** Notes that the kerf takes all of a log. */
+    void refuseKerf(String thinnestLog) {
+        settings.cell(Keys.SAW_KERF)
+                .ifPresent(cell -> cell.refuse("less than the thinnest log, " + thinnestLog, "check the unit"));
+    }
+
+    Optional<Saw> saw() {
+        Optional<Length> kerf = kerf();
+        Optional<Length> width = given(
+                Keys.SAW_WIDTH, cell -> cell.lengthUpTo(Length.millimetres(5000), "give the widest cut, over bark"));
+        Optional<Length> step = given(Keys.SAW_STEP, cell -> cell.lengthUpTo(Length.inches(1), "give the finest step"));
+        Optional<Saw.Reference> rides = given(Keys.SAW_RIDES, cell -> cell.choice(Choices.RIDES));
+        Optional<Length> variation = given(
+                Keys.SAW_VARIATION, cell -> cell.lengthOrNoneUpTo(Length.inches(1, 2), "give a standard deviation"));
+        Optional<Length> least = settings.cell(Keys.SAW_LEAST_HEIGHT)
+                .map(cell -> cell.lengthOrNoneUpTo(Length.millimetres(1000), "give the lowest height over the bed"))
+                .orElseGet(() -> Optional.of(assume("lowest height of the saw over the bed", "0 in", Length.ZERO)));
+        Optional<String> kind = settings.cell(Keys.SAW_KIND).map(Cell::text);
+        Optional<String> name = settings.cell(Keys.SAW_NAME)
+                .map(cell -> cell.words("a name for the saw"))
+                .orElse(kind.map(word -> word + " saw"));
+        if (kerf.isEmpty()
+                || width.isEmpty()
+                || step.isEmpty()
+                || rides.isEmpty()
+                || variation.isEmpty()
+                || least.isEmpty()
+                || name.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Saw(name.get(), kerf.get(), width.get(), step.get(), rides.get(), least.get(), variation.get()));
+    }
+
+    Optional<SearchSpace> space() {
+        SearchSpace standard = SearchSpace.standard();
+        Optional<List<Double>> turns = settings.cell(Keys.PATTERN_TURNS)
+                .map(SettingsReader::turns)
+                .orElseGet(() -> Optional.of(assume("turns tried for each log", "none", standard.turnsDegrees())));
+        Optional<Boolean> cants = settings.cell(Keys.PATTERN_CANTS)
+                .map(cell -> cell.choice(Choices.YES_NO))
+                .orElseGet(() -> Optional.of(assume("cants tried", "yes", standard.cants())));
+        Optional<Length> grid = settings.cell(Keys.PATTERN_GRID)
+                .map(cell -> cell.lengthUpTo(Length.inches(1), "1/8 in serves well"))
+                .orElseGet(() -> Optional.of(assume("grid of the first face", standard.grid() + "", standard.grid())));
+        if (turns.isEmpty() || cants.isEmpty() || grid.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                standard.withTurns(turns.get()).withCants(cants.get()).withGrid(grid.get()));
+    }
+
+    Optional<WorkInputs> work() {
+        Optional<WorkInputs> defaults = given(Keys.SAW_KIND, cell -> cell.choice(Choices.SAW_KIND));
+        WorkInputs inputs = defaults.orElseGet(WorkInputs::chainDefaults);
+        boolean whole = defaults.isPresent();
+        for (Map.Entry<WorkInput, Key> entry : Keys.WORK.entrySet()) {
+            Optional<Cell> cell = settings.cell(entry.getValue());
+            if (cell.isPresent()) {
+                Optional<Double> value = WorkReader.read(cell.get(), entry.getKey());
+                whole &= value.isPresent();
+                if (value.isPresent()) {
+                    inputs = inputs.with(entry.getKey(), value.get());
+                }
+            }
+        }
+        return whole ? Optional.of(inputs) : Optional.empty();
+    }
+
+    Optional<Length> planing() {
+        return given(
+                Keys.FINISH_PLANING, cell -> cell.lengthOrNoneUpTo(Length.inches(1, 2), "give what one face loses"));
+    }
+
+    Optional<Double> undersize() {
+        return given(Keys.FINISH_UNDERSIZE, cell -> cell.quantity(Units.PERCENT, UNDERSIZE));
+    }
+
+    private static Optional<List<Double>> turns(Cell cell) {
+        List<Double> turns = new ArrayList<>();
+        List<Cell> parts = cell.split(';');
+        if (parts.size() > MOST_TURNS) {
+            cell.refuse("up to " + MOST_TURNS + " turns", "give fewer");
+            return Optional.empty();
+        }
+        for (Cell part : parts) {
+            part.quantity(Units.DEGREES, TURN).ifPresent(turns::add);
+        }
+        return turns.size() == parts.size() ? Optional.of(turns) : Optional.empty();
+    }
+
+    /** A required value; its absence was noted when the file was read. */
+    private <T> Optional<T> given(Key key, Function<Cell, Optional<T>> reading) {
+        return settings.cell(key).flatMap(reading);
+    }
+
+    private <T> T assume(String what, String taken, T value) {
+        assumptions.add(new Assumption(what, taken, Sources.get("trade")));
+        return value;
+    }
+}

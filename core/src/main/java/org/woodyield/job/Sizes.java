@@ -1,0 +1,107 @@
+package org.woodyield.job;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.woodyield.lumber.NominalSize;
+import org.woodyield.lumber.SoftwoodSizes;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.plan.JobInput.Size;
+import org.woodyield.plan.JobInput.Surface;
+
+/** Reads sizes: nominal ones are written without a unit ({@code 2x4}, {@code 5/4x6}), measured ones with it. */
+final class Sizes {
+
+    /** A thickness, nominal or measured. */
+    record Thickness(boolean nominal, Length length) {}
+
+    private static final String NUMBER = "(?:\\d{1,2}/4|\\d{1,2}(?: [1-3]/[24])?)";
+    private static final Pattern NOMINAL = Pattern.compile("(" + NUMBER + ") ?x ?(" + NUMBER + ")");
+    private static final Pattern NOMINAL_THICKNESS = Pattern.compile(NUMBER);
+    private static final String ALLOWED =
+            "a nominal size such as 2x4 or 5/4x6, or a measured one such as 45 mm x 145 mm, the thickness first";
+    private static final Length GREATEST = Length.millimetres(1000);
+
+    private Sizes() {}
+
+    static Optional<Size> size(Cell cell) {
+        String text =
+                cell.text().toLowerCase(Locale.ROOT).replace('\u00d7', 'x').replaceAll("\\s+", " ");
+        if (text.isEmpty()) {
+            return cell.missing(ALLOWED, "");
+        }
+        Matcher nominal = NOMINAL.matcher(text);
+        try {
+            if (nominal.matches()) {
+                return within(cell, new Size(true, inches(nominal.group(1)), inches(nominal.group(2))));
+            }
+            String[] parts = text.split(" ?x ?", -1);
+            if (parts.length == 2) {
+                return within(cell, new Size(false, Length.parse(parts[0]), Length.parse(parts[1])));
+            }
+            cell.refuse(ALLOWED, "");
+        } catch (OutOfDomainException e) {
+            cell.refuse(ALLOWED, e.remedy());
+        }
+        return Optional.empty();
+    }
+
+    static Optional<Thickness> thickness(Cell cell) {
+        String text = cell.text().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        if (NOMINAL_THICKNESS.matcher(text).matches()) {
+            return Optional.of(new Thickness(true, inches(text)))
+                    .filter(thickness -> thickness.length().isPositive() || refused(cell));
+        }
+        return cell.lengthUpTo(GREATEST, "a thickness without unit is a nominal one, in inches")
+                .map(length -> new Thickness(false, length));
+    }
+
+    private static Optional<Size> within(Cell cell, Size size) {
+        if (size.width().compareTo(GREATEST) > 0) {
+            cell.refuse("a width up to " + GREATEST.inMillimetres(0), "check the unit");
+            return Optional.empty();
+        }
+        return Optional.of(size);
+    }
+
+    private static boolean refused(Cell cell) {
+        cell.refuse("a thickness above 0", "");
+        return false;
+    }
+
+    private static Length inches(String number) {
+        return Length.parse(number + " in");
+    }
+
+    /** What a size measures when it is finished; nothing, with a note of the problem, where the tables have no such size. */
+    static Optional<Finished> finished(Cell cell, Size size, Surface surface) {
+        if (!size.nominal()) {
+            return Optional.of(new Finished(size.thickness(), size.width()));
+        }
+        try {
+            NominalSize nominal = new NominalSize(size.thickness(), size.width());
+            SoftwoodSizes.Size table = surface == Surface.ROUGH
+                    ? SoftwoodSizes.rough(nominal, SoftwoodSizes.Condition.DRY)
+                    : SoftwoodSizes.dressed(
+                            nominal,
+                            surface == Surface.DRESSED_DRY
+                                    ? SoftwoodSizes.Condition.DRY
+                                    : SoftwoodSizes.Condition.GREEN);
+            return Optional.of(new Finished(table.thickness(), table.width()));
+        } catch (OutOfDomainException e) {
+            cell.refuse(e.limits() + (surface == Surface.ROUGH ? ", for rough lumber" : ""), e.remedy());
+            return Optional.empty();
+        }
+    }
+
+    /** What a piece measures. */
+    record Finished(Length thickness, Length width) {
+        double diagonalMillimetres() {
+            double t = thickness.toMillimetres();
+            double w = width.toMillimetres();
+            return StrictMath.sqrt(t * t + w * w);
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package org.woodyield.job;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A table of the job folder: comma-separated, the names of the columns in the first line that is no comment. */
+final class Table {
+
+    /** A column that a table has. */
+    record Column(String name, boolean required) {
+        static Column required(String name) {
+            return new Column(name, true);
+        }
+
+        static Column optional(String name) {
+            return new Column(name, false);
+        }
+    }
+
+    /** One row; a column that the file does not have reads as empty. */
+    static final class Row {
+        private final String file;
+        private final int line;
+        private final Map<String, String> cells;
+        private final Problems problems;
+
+        private Row(String file, int line, Map<String, String> cells, Problems problems) {
+            this.file = file;
+            this.line = line;
+            this.cells = cells;
+            this.problems = problems;
+        }
+
+        int line() {
+            return line;
+        }
+
+        Cell cell(String column) {
+            return new Cell(file, line, column, cells.getOrDefault(column, ""), problems);
+        }
+
+        /** The cell, or nothing where it is empty. */
+        Optional<Cell> cellIfAny(String column) {
+            return Optional.of(cell(column)).filter(cell -> !cell.isEmpty());
+        }
+    }
+
+    private static final Pattern AT_LINE = Pattern.compile("line (\\d{1,9})");
+
+    private Table() {}
+
+    /** The rows that have as many cells as the header; all else is noted. */
+    static List<Row> read(String file, String text, List<Column> columns, Problems problems) {
+        List<CsvRecord> records = new ArrayList<>();
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .commentStrategy(CommentStrategy.SKIP)
+                .skipEmptyLines(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .allowUnclosedQuote(false)
+                .trimWhitespacesAroundQuotes(true)
+                .ofCsvRecord(text)) {
+            reader.forEach(records::add);
+        } catch (CsvParseException e) {
+            problems.add(
+                    file,
+                    lineOf(e),
+                    "",
+                    "",
+                    "cells separated by commas; a cell with a comma or a quote in quotes, a quote within doubled",
+                    "close the quote, or double it");
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        if (records.isEmpty()) {
+            if (problems.isEmpty()) {
+                problems.add(
+                        file,
+                        0,
+                        "",
+                        "",
+                        "a first line with the names of the columns",
+                        "add the line " + names(columns));
+            }
+            return List.of();
+        }
+        List<String> header = header(file, records.get(0), columns, problems);
+        if (header.isEmpty()) {
+            return List.of();
+        }
+        List<Row> rows = new ArrayList<>();
+        for (CsvRecord record : records.subList(1, records.size())) {
+            int line = Math.toIntExact(record.getStartingLineNumber());
+            List<String> cells = record.getFields();
+            if (cells.stream().allMatch(String::isBlank)) {
+                continue;
+            }
+            if (cells.size() != header.size()) {
+                problems.add(
+                        file,
+                        line,
+                        "",
+                        String.join(",", cells),
+                        header.size() + " cells, one for each column",
+                        "the line has " + cells.size() + "; a value with a comma needs quotes");
+                continue;
+            }
+            Map<String, String> byName = new LinkedHashMap<>();
+            for (int i = 0; i < cells.size(); i++) {
+                byName.putIfAbsent(header.get(i), cells.get(i));
+            }
+            rows.add(new Row(file, line, byName, problems));
+        }
+        return List.copyOf(rows);
+    }
+
+    private static List<String> header(String file, CsvRecord record, List<Column> columns, Problems problems) {
+        int line = Math.toIntExact(record.getStartingLineNumber());
+        List<String> known = columns.stream().map(Column::name).toList();
+        List<String> header = new ArrayList<>();
+        for (String cell : record.getFields()) {
+            String name = cell.strip().toLowerCase(Locale.ROOT);
+            if ((record.getFieldCount() == 1 && name.indexOf(';') >= 0) || name.indexOf('\t') >= 0) {
+                problems.add(file, line, "", name, "cells separated by commas", "save the table with commas");
+                return List.of();
+            }
+            if (!known.contains(name)) {
+                String near = Nearest.question(name, known);
+                problems.add(
+                        file,
+                        line,
+                        name.isEmpty() ? "column " + (header.size() + 1) : name,
+                        cell,
+                        "the columns " + String.join(", ", known),
+                        near.isEmpty() ? "remove the column" : near);
+            } else if (header.contains(name)) {
+                problems.add(file, line, name, cell, "each column once", "remove one of the two");
+            }
+            header.add(name);
+        }
+        for (Column column : columns) {
+            if (column.required() && !header.contains(column.name())) {
+                problems.add(
+                        file,
+                        line,
+                        column.name(),
+                        "",
+                        "the columns " + names(columns),
+                        "the column is missing; add it");
+            }
+        }
+        return header;
+    }
+
+    private static String names(List<Column> columns) {
+        return String.join(",", columns.stream().map(Column::name).toList());
+    }
+
+    /** The line where the faulty record begins, read from the reader's message; 0 where it does not say. */
+    private static int lineOf(CsvParseException fault) {
+        Matcher matcher = AT_LINE.matcher(String.valueOf(fault.getMessage()));
+        return matcher.find() ? Integer.parseInt(matcher.group(1)) : 0;
+    }
+}

@@ -1,0 +1,77 @@
+package org.woodyield.job;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The units in which one kind of value may be written.
+ *
+ * @param factors each unit, in lower case, with its factor to the unit in which the job is computed; that one comes first
+ */
+record Units(Map<String, Double> factors) {
+
+    /** Shares, in percent. */
+    static final Units PERCENT = of(Map.entry("%", 1.0));
+
+    /** Durations, in minutes. */
+    static final Units MINUTES = of(Map.entry("min", 1.0), Map.entry("s", 1.0 / 60), Map.entry("h", 60.0));
+
+    /** Durations, in hours. */
+    static final Units HOURS = of(Map.entry("h", 1.0), Map.entry("min", 1.0 / 60), Map.entry("s", 1.0 / 3600));
+
+    /** Longer durations, in years. */
+    static final Units YEARS = of(Map.entry("years", 1.0), Map.entry("year", 1.0));
+
+    /** Power, in kilowatts. The horsepower is 550 foot-pounds a second, 0.745 699 871 582 27 kW. */
+    static final Units POWER = of(Map.entry("kw", 1.0), Map.entry("w", 0.001), Map.entry("hp", 0.74569987158227));
+
+    /** Liquids, in litres. The gallon is that of 231 cubic inches, exactly 3.785 411 784 L; the quart is its quarter. */
+    static final Units LIQUID = of(
+            Map.entry("l", 1.0),
+            Map.entry("ml", 0.001),
+            Map.entry("gal", 3.785411784),
+            Map.entry("qt", 0.946352946),
+            Map.entry("litre", 1.0),
+            Map.entry("liter", 1.0),
+            Map.entry("gallon", 3.785411784));
+
+    /** Flows of a liquid, in litres an hour. */
+    static final Units LIQUID_PER_HOUR =
+            of(Map.entry("l/h", 1.0), Map.entry("ml/h", 0.001), Map.entry("gal/h", 3.785411784));
+
+    /** Lumber, in board feet. */
+    static final Units BOARD_FEET = of(Map.entry("bf", 1.0), Map.entry("mbf", 1000.0));
+
+    /** Areas, in square metres. The foot is 0.3048 m exactly. */
+    static final Units AREA = of(
+            Map.entry("m2", 1.0), Map.entry("ft2", 0.09290304), Map.entry("sq m", 1.0), Map.entry("sq ft", 0.09290304));
+
+    /** Speeds of feed, in metres a minute. */
+    static final Units FEED = of(Map.entry("m/min", 1.0), Map.entry("ft/min", 0.3048));
+
+    /** Speeds of chain or blade, in metres a second. */
+    static final Units SPEED = of(Map.entry("m/s", 1.0), Map.entry("ft/s", 0.3048), Map.entry("ft/min", 0.3048 / 60));
+
+    /** Directions, in degrees. */
+    static final Units DEGREES = of(Map.entry("degrees", 1.0), Map.entry("deg", 1.0));
+
+    @SafeVarargs
+    private static Units of(Map.Entry<String, Double>... factors) {
+        Map<String, Double> map = new LinkedHashMap<>();
+        for (Map.Entry<String, Double> factor : factors) {
+            map.put(factor.getKey(), factor.getValue());
+        }
+        return new Units(Collections.unmodifiableMap(map));
+    }
+
+    /** All units in words. */
+    String words() {
+        return String.join(", ", factors.keySet());
+    }
+
+    /** A unit by itself, for units of this library that have no others here, such as {@code g/kWh}. */
+    static Units only(String unit) {
+        return of(Map.entry(unit.toLowerCase(java.util.Locale.ROOT), 1.0));
+    }
+}

@@ -1,0 +1,147 @@
+package org.woodyield.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.log.Log;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
+import org.woodyield.plan.JobInput.Size;
+import org.woodyield.plan.JobInput.Surface;
+import org.woodyield.plan.JobInput.WantedPiece;
+import org.woodyield.plan.JobInput.Wood;
+import org.woodyield.wood.Species;
+
+/** Reads the pieces wanted. */
+final class WantedTable {
+
+    private static final String ID = "id";
+    private static final String SIZE = "size";
+    private static final String LENGTH = "length";
+    private static final String QUANTITY = "quantity";
+    private static final String WOOD = "wood";
+    private static final String SURFACE = "surface";
+    private static final String MOISTURE = "moisture";
+
+    static final List<Table.Column> COLUMNS = List.of(
+            Table.Column.required(ID),
+            Table.Column.required(SIZE),
+            Table.Column.required(LENGTH),
+            Table.Column.required(QUANTITY),
+            Table.Column.required(WOOD),
+            Table.Column.required(SURFACE),
+            Table.Column.required(MOISTURE));
+
+    private static final Length LONGEST = Length.millimetres(30_000);
+    private static final int MOST = 100_000;
+
+    private record Entry(WantedPiece piece, Sizes.Finished finished, Table.Row row) {}
+
+    private final List<Entry> entries = new ArrayList<>();
+
+    static WantedTable read(List<Table.Row> rows, Names names) {
+        WantedTable table = new WantedTable();
+        rows.forEach(row -> table.row(row, names));
+        return table;
+    }
+
+    List<WantedPiece> pieces() {
+        return entries.stream().map(Entry::piece).toList();
+    }
+
+    private void row(Table.Row row, Names names) {
+        Optional<String> id = names.read(row.cell(ID), "a name of your own for the pieces");
+        Optional<Size> size = Sizes.size(row.cell(SIZE));
+        Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "check the unit");
+        Optional<Integer> quantity = row.cell(QUANTITY).count(1, MOST);
+        Optional<Wood> wood = Woods.read(row.cell(WOOD));
+        Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);
+        Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE));
+        Optional<Sizes.Finished> finished = size.isPresent() && surface.isPresent()
+                ? Sizes.finished(row.cell(SIZE), size.get(), surface.get())
+                : Optional.empty();
+        if (id.isPresent()
+                && finished.isPresent()
+                && size.isPresent()
+                && length.isPresent()
+                && quantity.isPresent()
+                && wood.isPresent()
+                && surface.isPresent()
+                && moisture.isPresent()) {
+            entries.add(new Entry(
+                    new WantedPiece(
+                            id.get(),
+                            size.get(),
+                            length.get(),
+                            quantity.get(),
+                            wood.get(),
+                            surface.get(),
+                            moisture.get()),
+                    finished.get(),
+                    row));
+        }
+    }
+
+    /** The moistures to which wood that is finished dry has to shrink, as far as one of these pieces takes the species. */
+    List<Double> dryMoistures(Species species) {
+        return entries.stream()
+                .map(Entry::piece)
+                .filter(piece -> piece.wood().accepts(species) && piece.surface() != Surface.DRESSED_GREEN)
+                .map(WantedPiece::moisturePercent)
+                .toList();
+    }
+
+    /**
+     * Notes each piece that no log can give: none is of its wood, none is long enough, or none is thick enough at the place
+     * where the piece would end, the diagonal of its finished section against the longer diameter. What passes may still be
+     * short in the plan.
+     */
+    void refuseImpossible(List<Log> logs) {
+        for (Entry entry : entries) {
+            WantedPiece piece = entry.piece();
+            List<Log> ofWood = logs.stream()
+                    .filter(log -> piece.wood().accepts(log.species()))
+                    .toList();
+            if (ofWood.isEmpty()) {
+                entry.row().cell(WOOD).refuse("the wood of one of the logs", "no log can give it; change the wood");
+                continue;
+            }
+            Length longest = ofWood.stream()
+                    .map(Log::length)
+                    .max(Comparator.naturalOrder())
+                    .orElseThrow();
+            if (piece.length().compareTo(longest) > 0) {
+                entry.row()
+                        .cell(LENGTH)
+                        .refuse(
+                                "up to " + longest.inFeet(16, Rounding.DOWN) + ", the longest log of "
+                                        + piece.wood().words(),
+                                "no log can give it; shorten or splice it");
+                continue;
+            }
+            double diagonal = entry.finished().diagonalMillimetres();
+            double widest = ofWood.stream()
+                    .filter(log -> log.length().compareTo(piece.length()) >= 0)
+                    .mapToDouble(log -> widestMillimetres(log, piece.length()))
+                    .max()
+                    .orElseThrow();
+            if (diagonal > widest) {
+                entry.row()
+                        .cell(SIZE)
+                        .refuse(
+                                "a diagonal up to " + Math.round(widest) + " mm in this length and wood",
+                                "no log can give it; choose a lesser size or length");
+            }
+        }
+    }
+
+    /** The longer diameter at the thin end of a piece that ends with the large end of the log. */
+    private static double widestMillimetres(Log log, Length pieceLength) {
+        double small = log.smallEndMean().toMillimetres();
+        double large = log.largeEndMean().toMillimetres();
+        double share = 1 - pieceLength.toMetres() / log.length().toMetres();
+        double mean = small + (large - small) * share;
+        return mean * log.smallEndLong().toMillimetres() / small;
+    }
+}

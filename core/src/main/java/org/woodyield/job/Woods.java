@@ -1,0 +1,48 @@
+package org.woodyield.job;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.plan.JobInput.Wood;
+import org.woodyield.wood.Species;
+import org.woodyield.wood.SpeciesCatalogue;
+
+/** Reads which wood is meant, and how dry. */
+final class Woods {
+
+    /** Above this the cell walls are full of water, and nothing has shrunk yet. */
+    private static final double GREEN = 30;
+
+    private static final Domain MOISTURE =
+            new Domain("moisture", "%", 4, GREEN, "give water over oven-dry wood; write green for wood used as sawn");
+
+    private Woods() {}
+
+    static Optional<Species> species(Cell cell) {
+        if (cell.isEmpty()) {
+            return cell.missing("the name of a species", "");
+        }
+        try {
+            return Optional.of(SpeciesCatalogue.published().find(cell.text()));
+        } catch (OutOfDomainException e) {
+            cell.refuse(e);
+            return Optional.empty();
+        }
+    }
+
+    /** A species, softwood, hardwood or any. */
+    static Optional<Wood> read(Cell cell) {
+        return switch (cell.text().toLowerCase(Locale.ROOT)) {
+            case "" -> cell.missing("any, softwood, hardwood, or the name of a species", "");
+            case "any" -> Optional.of(Wood.of(Wood.Kind.ANY));
+            case "softwood" -> Optional.of(Wood.of(Wood.Kind.SOFTWOOD));
+            case "hardwood" -> Optional.of(Wood.of(Wood.Kind.HARDWOOD));
+            default -> species(cell).map(Wood::of);
+        };
+    }
+
+    static Optional<Double> moisture(Cell cell) {
+        return cell.text().equalsIgnoreCase("green") ? Optional.of(GREEN) : cell.quantity(Units.PERCENT, MOISTURE);
+    }
+}

@@ -1,0 +1,431 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Each way in which a job folder can be wrong ends with exit code 2 and one line that says where, what, and what to do. */
+class BadInputTest {
+
+    private static final String PROPERTIES = "job.properties";
+    private static final String LOGS = "logs.csv";
+    private static final String WANTED = "wanted.csv";
+    private static final String AREAS = "areas.csv";
+    private static final String PRICES = "prices.csv";
+
+    @TempDir
+    Path folder;
+
+    private EditedDemo demo;
+
+    @BeforeEach
+    void copyTheDemo() {
+        demo = EditedDemo.in(folder.resolve("job"));
+    }
+
+    private void expect(String... parts) {
+        Run run = demo.run();
+        assertThat(run.err()).as("one problem, one line").hasLineCount(1);
+        assertThat(run.err()).contains(parts).doesNotContain("Exception", "\tat ");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+    }
+
+    private String at(String file, String content, String column) {
+        return file + ", line " + demo.line(file, content) + ", " + column + ": ";
+    }
+
+    @Test
+    void aMissingFile() {
+        demo.without(LOGS);
+        expect("logs.csv: allowed: a job folder with job.properties, logs.csv", "the file is missing");
+    }
+
+    @Test
+    void aFileWithAMisspeltName() {
+        byte[] bytes = demo.text(PRICES).getBytes(StandardCharsets.UTF_8);
+        demo.without(PRICES).write("price.csv", bytes);
+        expect("prices.csv: ", "rename price.csv");
+    }
+
+    @Test
+    void aMissingColumn() {
+        demo.with(LOGS, "id,species,length,", "id,species,")
+                .write(
+                        LOGS,
+                        demo.text(LOGS)
+                                .replaceAll("(?m)^([A-Z]\\d),([^,]*),[^,]*,", "$1,$2,")
+                                .getBytes(StandardCharsets.UTF_8));
+        Run run = demo.run();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems().get(0))
+                .contains(at(LOGS, "id,", "length"), "allowed: the columns id,species,length", "add it");
+    }
+
+    @Test
+    void anUnknownColumn() {
+        demo.with(LOGS, ",sweep,sweep-direction", ",sweeep,sweep-direction");
+        expect(at(LOGS, "id,", "sweeep"), "'sweeep' is not accepted", "is sweep meant?");
+    }
+
+    @Test
+    void aColumnTwice() {
+        demo.with(LOGS, ",large-end,taper,", ",large-end,large-end,");
+        Run run = demo.run();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems().get(0)).contains(at(LOGS, "id,", "large-end"), "each column once");
+    }
+
+    @Test
+    void anUnknownVersion() {
+        demo.with(PROPERTIES, "format = 1", "format = 2");
+        expect(at(PROPERTIES, "format", "format"), "'2' is not accepted", "allowed: 1");
+    }
+
+    @Test
+    void anUnknownKey() {
+        demo.with(PROPERTIES, "saw.kerf =", "saw.kurf =");
+        Run run = demo.run();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems())
+                .anySatisfy(line -> assertThat(line).contains("saw.kerf", "the key is missing; add it"))
+                .anySatisfy(line -> assertThat(line).contains("'saw.kurf'", "is saw.kerf meant?"));
+    }
+
+    @Test
+    void aKeyTwice() {
+        demo.with(PROPERTIES, "saw.kind = chain", "saw.kind = chain\nsaw.kind = band");
+        expect("job.properties, line ", "saw.kind: 'band'", "each key once");
+    }
+
+    @Test
+    void anUnknownSpecies() {
+        demo.with(LOGS, "P1,eastern white pine", "P1,eastern wite pine");
+        expect(at(LOGS, "P1", "species"), "'eastern wite pine' is not accepted", "nearest: eastern-white-pine");
+    }
+
+    @Test
+    void anUnknownUnit() {
+        demo.with(LOGS, "P1,eastern white pine,12 ft 6 in", "P1,eastern white pine,2 fathoms");
+        expect(at(LOGS, "P1", "length"), "'2 fathoms' is not accepted", "the unit 'fathoms' is not known");
+    }
+
+    @Test
+    void anUnknownUnitOfPower() {
+        demo.with(PROPERTIES, "work.rated-power = 4.2 kW", "work.rated-power = 4.2 PS");
+        expect(
+                at(PROPERTIES, "work.rated-power", "work.rated-power"),
+                "'4.2 PS'",
+                "kw, w, hp",
+                "the unit 'ps' is not known");
+    }
+
+    @Test
+    void aLengthWithoutUnit() {
+        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = 0.32");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'0.32'", "add the unit");
+    }
+
+    @Test
+    void aDecimalCommaInALength() {
+        demo.with(LOGS, "P2,eastern white pine,12 ft 5 in", "P2,eastern white pine,\"3,8 m\"");
+        expect(at(LOGS, "P2", "length"), "'3,8 m'", "write a decimal point, not a comma");
+    }
+
+    @Test
+    void aDecimalCommaInANumber() {
+        demo.with(PROPERTIES, "money.fuel-price = 1.10 per L", "money.fuel-price = 1,10 per L");
+        expect(
+                at(PROPERTIES, "money.fuel-price", "money.fuel-price"),
+                "'1,10 per L'",
+                "write a decimal point, not a comma");
+    }
+
+    @Test
+    void aDecimalCommaInAQuantity() {
+        demo.with(PROPERTIES, "work.rated-power = 4.2 kW", "work.rated-power = 4,2 kW");
+        expect(
+                at(PROPERTIES, "work.rated-power", "work.rated-power"),
+                "'4,2 kW'",
+                "write a decimal point, not a comma");
+    }
+
+    @Test
+    void aNegativeLength() {
+        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = -0.32 in");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'-0.32 in'", "lengths are not negative");
+    }
+
+    @Test
+    void aNegativeAmount() {
+        demo.with(PROPERTIES, "money.purchase = 1150", "money.purchase = -1150");
+        expect(at(PROPERTIES, "money.purchase", "money.purchase"), "'-1150'", "allowed: 0 to 1000000000 money");
+    }
+
+    @Test
+    void aZeroDiameter() {
+        demo.with(LOGS, "P1,eastern white pine,12 ft 6 in,15 1/2 in", "P1,eastern white pine,12 ft 6 in,0 in");
+        expect(at(LOGS, "P1", "small-end"), "'0 in'", "allowed: above 0, up to 3000 mm");
+    }
+
+    @Test
+    void aZeroPower() {
+        demo.with(PROPERTIES, "work.rated-power = 4.2 kW", "work.rated-power = 0 kW");
+        expect(at(PROPERTIES, "work.rated-power", "work.rated-power"), "'0 kW'", "above 0, up to 500 kW");
+    }
+
+    @Test
+    void aNumberThatIsNone() {
+        demo.with(PROPERTIES, "money.purchase = 1150", "money.purchase = NaN");
+        expect(at(PROPERTIES, "money.purchase", "money.purchase"), "'NaN'", "a number");
+    }
+
+    @Test
+    void aQuantityThatIsNone() {
+        demo.with(PROPERTIES, "work.rated-power = 4.2 kW", "work.rated-power = NaN kW");
+        expect(at(PROPERTIES, "work.rated-power", "work.rated-power"), "'NaN kW'", "a number");
+    }
+
+    @Test
+    void aLengthThatIsNone() {
+        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = NaN in");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'NaN in'", "a number and a unit");
+    }
+
+    @Test
+    void aDiameterOfFourMetres() {
+        demo.with(LOGS, "P1,eastern white pine,12 ft 6 in,15 1/2 in", "P1,eastern white pine,12 ft 6 in,4 m");
+        expect(at(LOGS, "P1", "small-end"), "'4 m'", "allowed: above 0, up to 3000 mm", "check the unit");
+    }
+
+    @Test
+    void aKerfWiderThanALog() {
+        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = 1.9 in")
+                .with(LOGS, "10 1/2 in,10 in,inside bark,,11 1/2 in", "1 3/4 in,1 3/4 in,inside bark,,11 1/2 in");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'1.9 in'", "less than the thinnest log, C1");
+    }
+
+    @Test
+    void aKerfWiderThanASawCanHave() {
+        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = 20 in");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'20 in'", "allowed: above 0, up to 50 mm");
+    }
+
+    @Test
+    void aSmallEndLargerThanTheLargeEnd() {
+        demo.with(LOGS, "15 1/2 in,15 in,inside bark,5/8 in,18 3/4 in", "15 1/2 in,15 in,inside bark,5/8 in,12 in");
+        expect(at(LOGS, "P1", "large-end"), "'12 in'", "no less than the small end, 15 1/4 in", "change the two ends");
+    }
+
+    @Test
+    void aLargeEndAndATaper() {
+        demo.with(LOGS, "inside bark,5/8 in,18 3/4 in,,", "inside bark,5/8 in,18 3/4 in,1 cm per m,");
+        expect(at(LOGS, "P1", "large-end"), "either large-end or taper", "leave one empty");
+    }
+
+    @Test
+    void aLogIdTwice() {
+        demo.with(LOGS, "P2,eastern", "P1,eastern");
+        expect(
+                "logs.csv, line " + (demo.line(LOGS, "P1") + 1) + ", id: 'P1'",
+                "it stands in logs.csv, line " + demo.line(LOGS, "P1"));
+    }
+
+    @Test
+    void aRowWithACellTooMany() {
+        demo.with(LOGS, "P1,eastern white pine", "P1,pine, eastern white");
+        expect(
+                "logs.csv, line " + demo.line(LOGS, "P1"),
+                "12 cells, one for each column",
+                "the line has 13; a value with a comma needs quotes");
+    }
+
+    @Test
+    void aQuoteThatIsNotClosed() {
+        demo.with(LOGS, "P1,eastern white pine", "P1,\"eastern white pine");
+        expect("logs.csv, line " + demo.line(LOGS, "P1"), "close the quote");
+    }
+
+    @Test
+    void aTableWithSemicolons() {
+        demo.write(LOGS, demo.text(LOGS).replace(',', ';').getBytes(StandardCharsets.UTF_8));
+        expect("logs.csv, line " + demo.line(LOGS, "id;"), "cells separated by commas", "save the table with commas");
+    }
+
+    @Test
+    void aFileThatIsNotUtf8() {
+        int line = demo.line(LOGS, "P4");
+        demo.write(LOGS, demo.text(LOGS).replace("P4,", "P\u00e4,").getBytes(StandardCharsets.ISO_8859_1));
+        expect("logs.csv, line " + line, "byte 0xe4", "save it as UTF-8");
+    }
+
+    @Test
+    void aFileInUtf16() {
+        demo.write(LOGS, ("\ufeff" + demo.text(LOGS)).getBytes(StandardCharsets.UTF_16LE));
+        expect("logs.csv: 'UTF-16'", "save it as UTF-8");
+    }
+
+    @Test
+    void anEmptyTable() {
+        demo.write(LOGS, new byte[0]);
+        expect("logs.csv: allowed: a first line with the names of the columns");
+    }
+
+    @Test
+    void aTableWithoutRows() {
+        demo.write(LOGS, demo.text(LOGS).replaceAll("(?m)^[A-Z]\\d,.*\\R", "").getBytes(StandardCharsets.UTF_8));
+        expect("logs.csv: allowed: one log or more");
+    }
+
+    @Test
+    void allProblemsAreToldTogetherInTheOrderOfTheFiles() {
+        demo.with(WANTED, "id,size", "id,sise")
+                .with(LOGS, "P1,eastern white pine", "P1,unicorn")
+                .with(LOGS, "P2,eastern white pine,12 ft 5 in", "P2,eastern white pine,0 ft")
+                .with(PROPERTIES, "saw.rides = previous face", "saw.rides = thin air");
+        Run run = demo.run();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems().get(0)).contains("job.properties", "saw.rides: 'thin air'", "previous face, bed");
+        assertThat(run.problems().get(1)).contains("logs.csv", "'unicorn'");
+        assertThat(run.problems().get(2)).contains("logs.csv", "'0 ft'");
+        assertThat(run.problems().get(3)).contains("wanted.csv", "'sise'");
+        assertThat(run.err()).contains("problems; nothing was planned or written");
+    }
+
+    @Test
+    void aValueCannotSendControlCodesToTheTerminal() {
+        demo.with(LOGS, "P1,eastern white pine", "P1,\u001b[31mred");
+        expect("'\\u001b[31mred'");
+        assertThat(demo.run().err()).doesNotContain("\u001b");
+    }
+
+    @Test
+    void aPieceLongerThanAnyLogOfItsWood() {
+        demo.with(WANTED, "sills,4x6,8 ft,6", "sills,4x6,9 ft,6");
+        expect(
+                at(WANTED, "sills", "length"),
+                "'9 ft'",
+                "8 ft 6 in, the longest log of white oak",
+                "no log can give it");
+    }
+
+    @Test
+    void aPieceThickerThanAnyLogOfItsWood() {
+        demo.with(WANTED, "joists,2x8,12 ft,9,softwood", "joists,14x14,12 ft,9,softwood");
+        expect(at(WANTED, "joists", "size"), "'14x14'", "a diagonal up to", "no log can give it");
+    }
+
+    @Test
+    void aPieceInAWoodOfWhichThereIsNoLog() {
+        demo.with(WANTED, "joists,2x8,12 ft,9,softwood", "joists,2x8,12 ft,9,sugar maple");
+        expect(at(WANTED, "joists", "wood"), "'sugar maple'", "the wood of one of the logs", "no log can give it");
+    }
+
+    @Test
+    void anAreaWithBoardsLongerThanAnyLogOfItsWood() {
+        demo.with(AREAS, "8 ft; 10 ft; 12 ft,,softwood", "9 ft; 20 ft,,softwood");
+        expect(at(AREAS, "gable", "lengths"), "16 ft 6 in, the longest log of softwood");
+    }
+
+    @Test
+    void aNominalSizeThatTheTradeDoesNotHave() {
+        demo.with(WANTED, "studs,2x4,", "studs,2x4 3/4,");
+        expect(at(WANTED, "studs", "size"), "'2x4 3/4'", "the sizes of PS 20", "or give the exact size");
+    }
+
+    @Test
+    void aSizeThatIsNone() {
+        demo.with(WANTED, "studs,2x4,", "studs,two by four,");
+        expect(at(WANTED, "studs", "size"), "'two by four'", "a nominal size such as 2x4");
+    }
+
+    @Test
+    void aSizeWithThicknessAndWidthChanged() {
+        demo.with(WANTED, "studs,2x4,", "studs,4x2,");
+        expect(at(WANTED, "studs", "size"), "'4x2'", "the thickness first", "change the two");
+    }
+
+    @Test
+    void aQuantityOfNone() {
+        demo.with(WANTED, "studs,2x4,8 ft,22", "studs,2x4,8 ft,0");
+        expect(at(WANTED, "studs", "quantity"), "'0'", "whole numbers, 1 to 100000");
+    }
+
+    @Test
+    void aQuantityThatIsNotWhole() {
+        demo.with(WANTED, "studs,2x4,8 ft,22", "studs,2x4,8 ft,2.5");
+        expect(at(WANTED, "studs", "quantity"), "'2.5'", "whole numbers, 1 to 100000");
+    }
+
+    @Test
+    void anUnknownSurface() {
+        demo.with(WANTED, "22,softwood,dressed dry", "22,softwood,dresed dry");
+        expect(
+                at(WANTED, "studs", "surface"),
+                "'dresed dry'",
+                "rough, dressed dry, dressed green",
+                "is dressed dry meant?");
+    }
+
+    @Test
+    void aMoistureThatIsOutside() {
+        demo.with(
+                WANTED, "studs,2x4,8 ft,22,softwood,dressed dry,15 %", "studs,2x4,8 ft,22,softwood,dressed dry,150 %");
+        expect(at(WANTED, "studs", "moisture"), "'150 %'", "4 to 30 %", "write green");
+    }
+
+    @Test
+    void aPieceAndAnAreaOfOneName() {
+        demo.with(AREAS, "roof boards,", "studs,");
+        expect(at(AREAS, "studs", "id"), "'studs'", "it stands in wanted.csv, line " + demo.line(WANTED, "studs"));
+    }
+
+    @Test
+    void anOverlapAsWideAsABoard() {
+        demo.with(AREAS, "4 in,9 in,1 in", "4 in,9 in,4 in");
+        expect(at(AREAS, "gable", "overlap"), "'4 in'", "less than the least width, 4 in");
+    }
+
+    @Test
+    void anAreaInAnUnknownUnit() {
+        demo.with(AREAS, "110 sq ft", "110 squares");
+        expect(at(AREAS, "gable", "area"), "'110 squares'", "the unit 'squares' is not known here");
+    }
+
+    @Test
+    void aPriceForASizeTwice() {
+        demo.with(PRICES, "2x8,softwood,0.98", "2x6,softwood,0.98");
+        expect("prices.csv, line ", "size: '2x6'", "each size once for each wood");
+    }
+
+    @Test
+    void aPriceWithoutUnit() {
+        demo.with(PRICES, "780 per mbf", "780");
+        expect(at(PRICES, "any", "price"), "'780'", "18 per bf");
+    }
+
+    @Test
+    void wantingNothing() {
+        demo.without(AREAS)
+                .write(WANTED, "id,size,length,quantity,wood,surface,moisture\n".getBytes(StandardCharsets.UTF_8));
+        expect("wanted.csv: allowed: one piece or area or more");
+    }
+
+    @Test
+    void aSpeciesWhoseShrinkageIsNotKnown() {
+        demo.with(LOGS, "P1,eastern white pine", "P1,sand pine")
+                .with(
+                        WANTED,
+                        "plates,2x4,16 ft,4,softwood,dressed dry,15 %",
+                        "plates,2x4,16 ft,4,softwood,dressed dry,5 %");
+        Run run = demo.run();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err())
+                .contains(at(LOGS, "P1", "species"), "species whose shrinkage is known")
+                .hasLineCount(1);
+    }
+}

@@ -1,0 +1,137 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+class CommandsTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void helpNamesWhatCanBeWritten() {
+        Run run = Run.of("--help");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("JOB", "--out", "--replace", "--check", "new-job", "Exit codes: 0 done");
+        assertThat(run.err()).isEmpty();
+    }
+
+    @Test
+    void theVersionIsThatOfTheBuild() {
+        Run run = Run.of("--version");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).matches("woodyield \\d+\\.\\d+\\.\\d+\\S*\\R");
+    }
+
+    @Test
+    void anUnknownOptionIsOneLineAndCodeTwo() {
+        Run run = Run.of("--sideways");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).hasLineCount(1).contains("--sideways", "see --help");
+    }
+
+    @Test
+    void twoJobsAreOneTooMany() {
+        assertThat(Run.of("one", "two").code()).isEqualTo(2);
+    }
+
+    @Test
+    void aJobFolderThatIsNotThere() {
+        Run run = Run.of(folder.resolve("none").toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).hasLineCount(1).contains("is not there", "new-job");
+    }
+
+    @Test
+    void aJobThatIsAFile() throws IOException {
+        Run run = Run.of(Files.writeString(folder.resolve("job"), "x").toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).hasLineCount(1).contains("is not a folder");
+    }
+
+    @Test
+    void replaceAloneIsRefused() {
+        Run run = Run.of("--replace");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).hasLineCount(1).contains("--replace needs --out");
+    }
+
+    @Test
+    void checkReadsTheDemoWithoutProblem() {
+        Run run = Run.of("--check");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("11 logs", "no problem found");
+    }
+
+    @Test
+    void theDemoIsWrittenOutAndReadsBackAsTheSameJob() throws IOException {
+        Path job = folder.resolve("shed");
+        Run run = Run.of("new-job", job.toString());
+        assertThat(run.code()).isZero();
+        SameJob.assertSame(JobReader.read(new JobFiles.Folder(job)), JobReader.read(new JobFiles.Demo()));
+    }
+
+    @Test
+    void everyFileOfTheDemoSaysFirstThatItIsInvented() throws IOException {
+        for (var file : new JobFiles.Demo().all().entrySet()) {
+            assertThat(new String(file.getValue(), StandardCharsets.UTF_8))
+                    .as(file.getKey())
+                    .startsWith("# INVENTED.");
+        }
+    }
+
+    @Test
+    void theDemoDoesNotOverwriteWhatIsThere() throws IOException {
+        Files.writeString(folder.resolve("logs.csv"), "mine");
+        Run run = Run.of("new-job", folder.toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("is not empty");
+        assertThat(folder.resolve("logs.csv")).hasContent("mine");
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void anOutputFolderThatCannotBeWrittenIsOneLineAndCodeTwo() {
+        Run run = Run.of("new-job", "/proc/woodyield-cannot-write-here");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err())
+                .hasLineCount(1)
+                .contains(
+                        "output folder '/proc/woodyield-cannot-write-here' cannot be written", "choose another folder");
+        assertThat(run.out()).isEmpty();
+    }
+
+    @Test
+    void aMissingLibraryIsOneClearLine() throws IOException, InterruptedException {
+        Path classes = Path.of("target", "classes");
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        classes.toString(),
+                        "org.woodyield.job.Main")
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).isEqualTo(1);
+        assertThat(said).hasLineCount(1).contains("info.picocli:picocli", "is not on the class path");
+    }
+
+    @Test
+    void mainNamesNoClassOfTheLibraries() throws IOException {
+        Path file = Path.of("target", "classes", "org", "woodyield", "job", "Main.class");
+        String constants = Files.readString(file, StandardCharsets.ISO_8859_1);
+        assertThat(constants).doesNotContain("picocli/", "de/siegmar/");
+        try (Stream<Path> beside = Files.list(file.getParent())) {
+            assertThat(beside.map(path -> path.getFileName().toString())).contains("Commands.class");
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** A copy of the demonstration job in a folder of its own, to be spoilt in one place or several. */
+final class EditedDemo {
+
+    private final Path folder;
+
+    private EditedDemo(Path folder) {
+        this.folder = folder;
+    }
+
+    static EditedDemo in(Path folder) {
+        try {
+            Files.createDirectories(folder);
+            for (Map.Entry<String, byte[]> file : new JobFiles.Demo().all().entrySet()) {
+                Files.write(folder.resolve(file.getKey()), file.getValue());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return new EditedDemo(folder);
+    }
+
+    /** Puts one text for another that stands in the file once. */
+    EditedDemo with(String file, String old, String changed) {
+        String text = text(file);
+        assertThat(text.split(java.util.regex.Pattern.quote(old), -1))
+                .as("'%s' stands once in %s", old, file)
+                .hasSize(2);
+        return write(file, text.replace(old, changed).getBytes(StandardCharsets.UTF_8));
+    }
+
+    EditedDemo write(String file, byte[] bytes) {
+        try {
+            Files.write(folder.resolve(file), bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return this;
+    }
+
+    EditedDemo without(String file) {
+        try {
+            Files.delete(folder.resolve(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return this;
+    }
+
+    String text(String file) {
+        try {
+            return Files.readString(folder.resolve(file), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The line, from 1, on which a text stands. */
+    int line(String file, String content) {
+        int number = 0;
+        for (String line : text(file).lines().toList()) {
+            number++;
+            if (line.startsWith(content)) {
+                return number;
+            }
+        }
+        throw new IllegalArgumentException(file + " has no line that begins with " + content);
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    Run run() {
+        return Run.of(folder.toString());
+    }
+}

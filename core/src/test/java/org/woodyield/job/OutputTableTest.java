@@ -1,0 +1,76 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class OutputTableTest {
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=1+1", "+1", "-1", "@sum", "\t=1", "\r=1", "\n=1", "\uff1d1"})
+    void aTextThatASpreadsheetWouldRunGetsAnApostrophe(String text) {
+        assertThat(OutputTable.harmless(text)).isEqualTo("'" + text);
+    }
+
+    @Test
+    void negativeNumbersStayNumbers() {
+        OutputTable table = new OutputTable("log", "gain");
+        table.row().text("-A").number(-1.255, 2);
+        assertThat(text(table)).isEqualTo("log,gain\n'-A,-1.26\n");
+    }
+
+    @Test
+    void minusZeroIsZero() {
+        assertThat(OutputTable.fixed(-0.0, 1)).isEqualTo("0.0");
+        assertThat(OutputTable.fixed(-0.04, 1)).isEqualTo("0.0");
+    }
+
+    @Test
+    void aNumberThatIsNoneIsNeverWritten() {
+        assertThatThrownBy(() -> OutputTable.fixed(Double.NaN, 1)).isInstanceOf(IllegalStateException.class);
+    }
+
+    @Test
+    void cellsAreQuotedWhereTheyMustBeAndLinesEndWithLineFeeds() {
+        OutputTable table = new OutputTable("a", "b");
+        table.row().text("one, \"two\"").text("x\ny");
+        assertThat(text(table)).isEqualTo("a,b\n\"one, \"\"two\"\"\",\"x\ny\"\n");
+    }
+
+    @Test
+    void aRowTooShortIsAFault() {
+        OutputTable table = new OutputTable("a", "b");
+        table.row().text("x");
+        assertThatThrownBy(table::bytes).isInstanceOf(IllegalStateException.class);
+    }
+
+    @Property
+    void whatIsWrittenReadsBack(@ForAll String first, @ForAll String second) {
+        OutputTable table = new OutputTable("a", "b");
+        table.row().text(first).text(second);
+        List<CsvRecord> records = new ArrayList<>();
+        CsvReader.builder().ofCsvRecord(text(table)).forEach(records::add);
+        assertThat(records).hasSize(2);
+        assertThat(records.get(1).getFields())
+                .containsExactly(valid(OutputTable.harmless(first)), valid(OutputTable.harmless(second)));
+    }
+
+    /** Half a surrogate pair has no bytes in UTF-8; it is written as a question mark. */
+    private static String valid(String text) {
+        return new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
+    }
+
+    private static String text(OutputTable table) {
+        return new String(table.bytes(), StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,146 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlanFolderTest {
+
+    private static final Set<String> OWN = Set.of("plan.html", "logs.csv");
+
+    @TempDir
+    Path above;
+
+    @Test
+    void aNewFolderIsWrittenAndNothingElseStaysBeside() throws IOException {
+        Path out = above.resolve("plan");
+        write(out, false);
+        assertThat(names(out)).containsExactly("logs.csv", "plan.html");
+        assertThat(names(above)).containsExactly("plan");
+    }
+
+    @Test
+    void anEmptyFolderIsFilled() throws IOException {
+        Path out = Files.createDirectory(above.resolve("plan"));
+        write(out, false);
+        assertThat(names(out)).containsExactly("logs.csv", "plan.html");
+    }
+
+    @Test
+    void aFolderThatIsNotEmptyIsRefusedAndKept() throws IOException {
+        Path out = Files.createDirectory(above.resolve("plan"));
+        Files.writeString(out.resolve("plan.html"), "mine");
+        assertThatThrownBy(() -> write(out, false))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("is not empty")
+                .hasMessageContaining("--replace");
+        assertThat(out.resolve("plan.html")).hasContent("mine");
+    }
+
+    @Test
+    void anEarlierPlanIsReplacedWhole() throws IOException {
+        Path out = Files.createDirectory(above.resolve("plan"));
+        Files.writeString(out.resolve("plan.html"), "earlier");
+        write(out, true);
+        assertThat(out.resolve("plan.html")).hasContent("page");
+        assertThat(names(above)).containsExactly("plan");
+    }
+
+    @Test
+    void whatIsNotOursIsNeverReplaced() throws IOException {
+        Path out = Files.createDirectory(above.resolve("plan"));
+        Files.writeString(out.resolve("plan.html"), "earlier");
+        Files.writeString(out.resolve("notes.txt"), "mine");
+        assertThatThrownBy(() -> write(out, true))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("notes.txt");
+        assertThat(out.resolve("plan.html")).hasContent("earlier");
+        assertThat(out.resolve("notes.txt")).hasContent("mine");
+    }
+
+    @Test
+    void aFolderNamedLikeOurFileIsNotOurs() throws IOException {
+        Path out = Files.createDirectory(above.resolve("plan"));
+        Files.createDirectory(out.resolve("plan.html"));
+        assertThatThrownBy(() -> write(out, true)).isInstanceOf(BadInputException.class);
+    }
+
+    @Test
+    void aFileIsNotAFolder() throws IOException {
+        Path out = Files.writeString(above.resolve("plan"), "mine");
+        assertThatThrownBy(() -> write(out, true))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("is a file");
+        assertThat(out).hasContent("mine");
+    }
+
+    @Test
+    void theFolderAboveMustBeThere() {
+        assertThatThrownBy(() -> write(above.resolve("no/plan"), false))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("make that folder first");
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsRefusedInOneLine() throws IOException {
+        assumeFalse("root".equals(System.getProperty("user.name")), "the superuser may write anywhere");
+        assertThat(above.toFile().setWritable(false)).isTrue();
+        try {
+            assertThatThrownBy(() -> write(above.resolve("plan"), false))
+                    .isInstanceOf(BadInputException.class)
+                    .hasMessageContaining("no permission")
+                    .hasMessageNotContaining("\n");
+        } finally {
+            assertThat(above.toFile().setWritable(true)).isTrue();
+        }
+    }
+
+    @Test
+    void whenAFileCannotBeWrittenTheEarlierPlanStays() throws IOException {
+        Path out = Files.createDirectory(above.resolve("plan"));
+        Files.writeString(out.resolve("plan.html"), "earlier");
+        PlanFolder folder = PlanFolder.of(out.toString(), OWN, true);
+        Map<String, byte[]> files = new LinkedHashMap<>(files());
+        files.put("no/such/folder.csv", new byte[0]);
+        assertThatThrownBy(() -> folder.write(files))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("nothing was written");
+        assertThat(out.resolve("plan.html")).hasContent("earlier");
+        assertThat(names(above)).containsExactly("plan");
+    }
+
+    @Test
+    void theFolderOneStandsInIsRefused() {
+        assertThatThrownBy(() -> PlanFolder.of(".", OWN, true))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("stand in");
+    }
+
+    private static void write(Path out, boolean replace) {
+        PlanFolder.of(out.toString(), OWN, replace).write(files());
+    }
+
+    private static Map<String, byte[]> files() {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put("plan.html", "page".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        files.put("logs.csv", "id\n".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        return files;
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.map(path -> path.getFileName().toString()).sorted().toList();
+        }
+    }
+}
