@@ -43,6 +43,12 @@ public final class OutOfDomainException extends IllegalArgumentException {
         this.remedy = remedy;
     }
 
+    /** {@inheritDoc} */
+    @Override
+    public String getMessage() {
+        return String.valueOf(super.getMessage());
+    }
+
     /**
      * What was refused.
      *

@@ -19,10 +19,11 @@ import org.woodyield.measure.OutOfDomainException;
  * @param lays frames that are tried, at least one
  * @param offset lift of the large end for {@link Frame.Lay#OFFSET}; otherwise not used
  * @param cants whether cants are tried as items
- * @param grid positions of the first face (and of any face after a slab) are whole multiples of this from the axis
+ * @param grid positions of the first face are whole multiples of this from the axis (over a bed, rounded up to the saw's
+ *     step); a face after a slab stands a whole number of saw steps on
  * @param startStep trimmed pieces may start at whole multiples of this from the small end, and so as to end at the large
  *     end; zero for the two ends only
- * @param overThick how much thicker than its size a piece may be sawn to save a pass, in steps of the grid; zero for none
+ * @param overThick how much thicker than its size a piece may be sawn to save a pass, in steps of the saw; zero for none
  */
 public record SearchSpace(
         List<Double> turnsDegrees,
@@ -156,7 +157,8 @@ public record SearchSpace(
                 .collect(Collectors.joining("; "));
         return (cants ? "Live sawing, and cants as items of the live order" : "Live sawing")
                 + "; turns tried: " + turns + " degrees; frames: " + frames
-                + "; first face and every face after a slab on a grid of " + grid + " from the axis"
+                + "; first face on a grid of " + grid
+                + " from the axis, a face after a slab a whole number of saw steps on"
                 + "; strips of a flitch one kerf apart, each trimmed by itself, starting "
                 + (startStep.isPositive()
                         ? "at multiples of " + startStep + " from the small end or "

@@ -11,11 +11,11 @@ import org.woodyield.measure.Domain;
  */
 public record Wane(double thicknessShare, double widthShare) {
 
-    /** Square edges only. */
-    public static final Wane NONE = new Wane(0, 0);
-
     private static final Domain THICKNESS = Domain.of("wane, share of the thickness", "", 0, 1);
     private static final Domain WIDTH = Domain.of("wane, share of the width", "", 0, 1);
+
+    /** Square edges only. */
+    public static final Wane NONE = new Wane(0, 0);
 
     /**
      * Refuses what is not a share.

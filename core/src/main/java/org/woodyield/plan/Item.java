@@ -1,0 +1,338 @@
+package org.woodyield.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.lumber.BoardMeasure;
+import org.woodyield.lumber.GreenTargetSize;
+import org.woodyield.lumber.NominalSize;
+import org.woodyield.lumber.SoftwoodSizes;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+import org.woodyield.plan.JobInput.Size;
+import org.woodyield.plan.JobInput.Surface;
+import org.woodyield.plan.JobInput.WantedArea;
+import org.woodyield.plan.JobInput.WantedPiece;
+import org.woodyield.plan.JobInput.Wood;
+import org.woodyield.sawing.LengthWorth;
+import org.woodyield.sawing.PieceOption;
+import org.woodyield.sawing.SawnPiece;
+import org.woodyield.sawing.Wane;
+import org.woodyield.wood.Face;
+import org.woodyield.wood.ShrinkageModel;
+import org.woodyield.wood.Species;
+import org.woodyield.working.Working;
+
+/** A thing wanted as the planner sees it: pieces of one size, or boards of random width for an area. */
+sealed interface Item {
+
+    /** Widths of boards for an area are sawn to this step where the saw's own is finer. */
+    Length WIDTH_STEP = Length.inches(1, 2);
+
+    String id();
+
+    Wood wood();
+
+    Surface surface();
+
+    double moisturePercent();
+
+    String label();
+
+    String unit();
+
+    double wanted();
+
+    double toSaw();
+
+    Length finishedThickness();
+
+    Length finishedWidth();
+
+    /** The size under which a price is looked up. */
+    Size priceSize();
+
+    /** How much a sawn piece counts toward the need. */
+    double amount(SawnPiece piece, GreenSize green);
+
+    /** Board feet of a sawn piece by nominal size, or by finished size where there is none. */
+    double tally(SawnPiece piece, GreenSize green);
+
+    /** The option that stands for this at a worth for each unit of the need. */
+    PieceOption option(GreenSize green, Length step, double worthPerUnit);
+
+    /**
+     * The green size in a species. Which way the rings will lie is not known before the log is sawn, so both faces are
+     * given the tangential shrinkage, the greater one.
+     */
+    default GreenSize greenSize(Species species, JobInput input, double z) {
+        Length planing =
+                surface() == Surface.ROUGH ? Length.ZERO : input.planing().times(2);
+        Length deviation = input.saw().sawingVariation();
+        Length step = input.saw().settingStep();
+        if (surface() == Surface.DRESSED_GREEN) {
+            GreenTargetSize thickness = GreenTargetSize.planedGreen(finishedThickness(), planing, z, deviation);
+            GreenTargetSize width = GreenTargetSize.planedGreen(finishedWidth(), planing, z, deviation);
+            return new GreenSize(
+                    id(),
+                    species,
+                    finishedThickness(),
+                    finishedWidth(),
+                    Optional.empty(),
+                    thickness,
+                    width,
+                    thickness.setting(step),
+                    width.setting(step),
+                    Optional.empty());
+        }
+        Shrinkage shrinkage = Shrinkage.of(species, moisturePercent());
+        GreenTargetSize thickness =
+                GreenTargetSize.planedDry(finishedThickness(), planing, shrinkage.thicknessPercent(), z, deviation);
+        GreenTargetSize width =
+                GreenTargetSize.planedDry(finishedWidth(), planing, shrinkage.widthPercent(), z, deviation);
+        return new GreenSize(
+                id(),
+                species,
+                finishedThickness(),
+                finishedWidth(),
+                Optional.of(shrinkage.model()),
+                thickness,
+                width,
+                thickness.setting(step),
+                width.setting(step),
+                Optional.of(shrinkage.working()));
+    }
+
+    /** The shrinkage taken for both faces. */
+    record Shrinkage(String model, double thicknessPercent, double widthPercent, Working working) {
+        static Shrinkage of(Species species, double moisture) {
+            ShrinkageModel line = ShrinkageModel.straightLine();
+            if (line.appliesTo(species)) {
+                double percent = line.percent(species, Face.WIDTH, 0, moisture);
+                return new Shrinkage(line.label(), percent, percent, line.working(species, Face.WIDTH, 0, moisture));
+            }
+            ShrinkageModel lumber = ShrinkageModel.lumberEquation();
+            if (lumber.appliesTo(species) && lumber.moisture().holds(moisture)) {
+                return new Shrinkage(
+                        lumber.label(),
+                        lumber.percent(species, Face.THICKNESS, 0, moisture),
+                        lumber.percent(species, Face.WIDTH, 0, moisture),
+                        lumber.working(species, Face.WIDTH, 0, moisture));
+            }
+            throw new OutOfDomainException(
+                    "shrinkage of " + species.commonName(),
+                    "not known",
+                    "",
+                    "species with a printed shrinkage",
+                    "name a related species whose shrinkage is known, or ask for the pieces dressed green");
+        }
+    }
+
+    /** Pieces of one size and length. */
+    record Pieces(WantedPiece wantedPiece, Length finishedThickness, Length finishedWidth) implements Item {
+
+        static Pieces of(WantedPiece piece) {
+            Size size = piece.size();
+            if (!size.nominal()) {
+                return new Pieces(piece, size.thickness(), size.width());
+            }
+            SoftwoodSizes.Size finished = finished(new NominalSize(size.thickness(), size.width()), piece.surface());
+            return new Pieces(piece, finished.thickness(), finished.width());
+        }
+
+        @Override
+        public String id() {
+            return wantedPiece.id();
+        }
+
+        @Override
+        public Wood wood() {
+            return wantedPiece.wood();
+        }
+
+        @Override
+        public Surface surface() {
+            return wantedPiece.surface();
+        }
+
+        @Override
+        public double moisturePercent() {
+            return wantedPiece.moisturePercent();
+        }
+
+        @Override
+        public String label() {
+            return wantedPiece.size().words() + ", " + wantedPiece.length().inFeet(16, Rounding.HALF_UP) + ", "
+                    + wantedPiece.surface().words();
+        }
+
+        @Override
+        public String unit() {
+            return "pieces";
+        }
+
+        @Override
+        public double wanted() {
+            return wantedPiece.quantity();
+        }
+
+        @Override
+        public double toSaw() {
+            return wantedPiece.quantity();
+        }
+
+        @Override
+        public Size priceSize() {
+            return wantedPiece.size();
+        }
+
+        @Override
+        public double amount(SawnPiece piece, GreenSize green) {
+            return 1;
+        }
+
+        @Override
+        public double tally(SawnPiece piece, GreenSize green) {
+            return tallyOfOne();
+        }
+
+        double tallyOfOne() {
+            Size size = wantedPiece.size();
+            Length length = wantedPiece.length();
+            return size.nominal()
+                    ? BoardMeasure.tally(new NominalSize(size.thickness(), size.width()), length)
+                            .value()
+                    : BoardMeasure.tallyOfActualSize(size.thickness(), size.width(), length)
+                            .value();
+        }
+
+        @Override
+        public PieceOption option(GreenSize green, Length step, double worthPerUnit) {
+            return PieceOption.fixed(
+                    id(),
+                    green.thicknessToSaw(),
+                    green.widthToSaw(),
+                    List.of(new LengthWorth(wantedPiece.length(), worthPerUnit)));
+        }
+    }
+
+    /** Boards of random width for an area. */
+    record Boards(WantedArea wantedArea, Length finishedThickness) implements Item {
+
+        static Boards of(WantedArea area) {
+            if (!area.nominalThickness()) {
+                return new Boards(area, area.thickness());
+            }
+            NominalSize any = new NominalSize(area.thickness(), Length.inches(6));
+            return new Boards(area, finished(any, area.surface()).thickness());
+        }
+
+        @Override
+        public String id() {
+            return wantedArea.id();
+        }
+
+        @Override
+        public Wood wood() {
+            return wantedArea.wood();
+        }
+
+        @Override
+        public Surface surface() {
+            return wantedArea.surface();
+        }
+
+        @Override
+        public double moisturePercent() {
+            return wantedArea.moisturePercent();
+        }
+
+        @Override
+        public String label() {
+            return "boards " + finishedThickness.inInches(64, Rounding.HALF_UP) + " thick, "
+                    + wantedArea.leastWidth().inInches(16, Rounding.HALF_UP) + " to "
+                    + wantedArea.greatestWidth().inInches(16, Rounding.HALF_UP) + " wide, "
+                    + wantedArea.surface().words();
+        }
+
+        @Override
+        public String unit() {
+            return "m2";
+        }
+
+        @Override
+        public double wanted() {
+            return wantedArea.squareMetres();
+        }
+
+        @Override
+        public double toSaw() {
+            return wantedArea.squareMetres() * (1 + wantedArea.wastePercent() / 100);
+        }
+
+        @Override
+        public Length finishedWidth() {
+            return wantedArea.leastWidth();
+        }
+
+        @Override
+        public Size priceSize() {
+            Length thickness = wantedArea.thickness();
+            return new Size(
+                    wantedArea.nominalThickness(), thickness, Length.max(thickness, wantedArea.greatestWidth()));
+        }
+
+        @Override
+        public double amount(SawnPiece piece, GreenSize green) {
+            return wantedArea.coveredBy(finishedWidthOf(piece, green), piece.length());
+        }
+
+        @Override
+        public double tally(SawnPiece piece, GreenSize green) {
+            double thickness = wantedArea.nominalThickness()
+                    ? wantedArea.thickness().toInches()
+                    : Math.max(1, finishedThickness.toInches());
+            return BoardMeasure.boardFeet(
+                    thickness,
+                    finishedWidthOf(piece, green).toInches(),
+                    piece.length().toFeet());
+        }
+
+        /** The width that a board keeps when it has dried, is planed, and the saw has scattered to the thin side. */
+        private Length finishedWidthOf(SawnPiece piece, GreenSize green) {
+            double margin = green.width().targetInches() - green.width().criticalInches();
+            Length sure = Length.ofInches(piece.width().toInches() - margin, Rounding.DOWN);
+            Length width = Length.ofInches(green.width().planedInches(sure), Rounding.DOWN);
+            return Length.max(wantedArea.leastWidth(), Length.min(wantedArea.greatestWidth(), width));
+        }
+
+        @Override
+        public PieceOption option(GreenSize green, Length step, double worthPerUnit) {
+            Length least = green.widthToSaw();
+            Length widthStep = Length.max(step, WIDTH_STEP.roundedTo(step, Rounding.UP));
+            double spread =
+                    wantedArea.greatestWidth().minus(wantedArea.leastWidth()).toInches();
+            Length greatest = least.plus(widthStep.times(
+                    Length.ofInches(spread * 1.15, Rounding.HALF_UP).steps(widthStep, Rounding.DOWN)));
+            // What a board covers grows faster than its width, since the overlap is lost once: the widest is the
+            // measure.
+            List<LengthWorth> lengths = wantedArea.lengths().stream()
+                    .map(length -> new LengthWorth(
+                            length,
+                            worthPerUnit
+                                    * wantedArea.coveredBy(wantedArea.greatestWidth(), length)
+                                    * least.toInches()
+                                    / greatest.toInches()))
+                    .toList();
+            return new PieceOption(id(), green.thicknessToSaw(), least, greatest, widthStep, lengths, Wane.NONE);
+        }
+    }
+
+    private static SoftwoodSizes.Size finished(NominalSize nominal, Surface surface) {
+        return switch (surface) {
+            case ROUGH -> SoftwoodSizes.rough(nominal, SoftwoodSizes.Condition.DRY);
+            case DRESSED_DRY -> SoftwoodSizes.dressed(nominal, SoftwoodSizes.Condition.DRY);
+            case DRESSED_GREEN -> SoftwoodSizes.dressed(nominal, SoftwoodSizes.Condition.GREEN);
+        };
+    }
+}

@@ -1,0 +1,108 @@
+package org.woodyield.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Money;
+import org.woodyield.measure.Volume;
+import org.woodyield.sawing.WoodBalance;
+import org.woodyield.source.Source;
+import org.woodyield.wood.AirDrying;
+import org.woodyield.work.BreakEven;
+import org.woodyield.work.JobCost;
+import org.woodyield.work.WorkEstimate;
+
+/**
+ * The plan of a job: how each log is sawn for what is wanted, and what that takes and yields.
+ *
+ * @param input what it was made from
+ * @param greenSizes what to saw green, for each thing wanted in each species that may give it
+ * @param logs each log in the order of the input
+ * @param supply what is wanted beside what is sawn
+ * @param balance where the wood of all logs goes
+ * @param solid the solid of all logs inside bark; equals the balance's sum
+ * @param tally board feet sawn, by nominal size
+ * @param usable board feet that are left after drying and planing
+ * @param choice how the cuts of the logs were chosen
+ * @param work time and fuel, by log and in all
+ * @param drying air-drying times by species and green thickness
+ * @param heaviestLog the heaviest log
+ * @param heaviestPiece the heaviest piece, green and at its final moisture
+ * @param cost what the sawing costs; empty where nothing is sawn
+ * @param breakEven sawing against buying; empty where nothing is sawn
+ * @param notes what a reader has to know about the models
+ */
+public record JobPlan(
+        JobInput input,
+        List<GreenSize> greenSizes,
+        List<LogPlan> logs,
+        List<Supply> supply,
+        WoodBalance balance,
+        Volume solid,
+        BoardFeet tally,
+        BoardFeet usable,
+        Choice choice,
+        WorkEstimate work,
+        List<Drying> drying,
+        Heavy heaviestLog,
+        Optional<Heavy> heaviestPiece,
+        Optional<JobCost> cost,
+        Optional<BreakEven> breakEven,
+        List<Note> notes) {
+
+    /** Keeps immutable copies. */
+    public JobPlan {
+        greenSizes = List.copyOf(greenSizes);
+        logs = List.copyOf(logs);
+        supply = List.copyOf(supply);
+        drying = List.copyOf(drying);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * How good the choice of cuts is for the whole list. Each log's pattern is the best for the prices at which it was
+     * sawn; the exchange between logs is a search, so the bound says what no choice can exceed.
+     *
+     * @param unit what worth is counted in: the currency, or board feet where a price is missing
+     * @param worth of the chosen cuts, less the running cost of their passes without own work
+     * @param bound what no choice of patterns of the search space exceeds
+     * @param rounds of prices tried
+     * @param surplusShare what a piece beyond the need is held to be worth, as a share of one that is needed
+     */
+    public record Choice(String unit, double worth, double bound, int rounds, double surplusShare) {}
+
+    /**
+     * Something to lift.
+     *
+     * @param what it is
+     * @param greenKilograms weight green
+     * @param dryKilograms weight at the final moisture; empty for a log
+     */
+    public record Heavy(String what, double greenKilograms, Optional<Double> dryKilograms) {}
+
+    /**
+     * Air-drying.
+     *
+     * @param species name of the species
+     * @param thickness green thickness, inches
+     * @param days range of days to 20 % moisture; empty where no figure is known
+     */
+    public record Drying(String species, double thickness, Optional<AirDrying.Days> days) {}
+
+    /**
+     * A remark on a model or on a value that was taken.
+     *
+     * @param text a sentence or two
+     * @param source what the model or value rests on
+     */
+    public record Note(String text, Source source) {}
+
+    /**
+     * What the logs are worth by price of the lumber that is sawn and needed, if every price is known.
+     *
+     * @return the price of buying it
+     */
+    public Optional<Money> boughtPrice() {
+        return breakEven.flatMap(BreakEven::boughtPerBoardFoot).map(each -> each.times(usable.value()));
+    }
+}

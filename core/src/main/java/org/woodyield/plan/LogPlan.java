@@ -1,0 +1,67 @@
+package org.woodyield.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.log.Log;
+import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Volume;
+import org.woodyield.sawing.SawingPlan;
+import org.woodyield.source.Standing;
+import org.woodyield.working.Working;
+
+/**
+ * One log of a plan.
+ *
+ * @param log the log
+ * @param scales what each log rule makes of it
+ * @param solid its solid volume inside bark
+ * @param sawing how it is sawn; empty where nothing is
+ * @param leftWhole why nothing is sawn from it; empty where something is
+ * @param tally board feet of the lumber sawn
+ * @param lumber solid volume of the lumber sawn, green
+ * @param greenKilograms weight as it lies, bark included where its share is known
+ */
+public record LogPlan(
+        Log log,
+        List<Scaled> scales,
+        Volume solid,
+        Optional<SawingPlan> sawing,
+        String leftWhole,
+        BoardFeet tally,
+        Volume lumber,
+        double greenKilograms) {
+
+    /** Keeps an immutable copy. */
+    public LogPlan {
+        scales = List.copyOf(scales);
+    }
+
+    /**
+     * What a log rule makes of the log.
+     *
+     * @param ruleId the rule's key
+     * @param ruleName its name
+     * @param standing how far its figures can be trusted
+     * @param scale its board feet; empty where the log is outside its domain
+     * @param refusal why it gives none; empty where it does
+     * @param overrunPercent what is sawn over what it says, by nominal tally; empty where it says nothing
+     * @param working how the scale came about
+     */
+    public record Scaled(
+            String ruleId,
+            String ruleName,
+            Standing standing,
+            Optional<BoardFeet> scale,
+            String refusal,
+            Optional<Double> overrunPercent,
+            Optional<Working> working) {}
+
+    /**
+     * The green lumber's share of the log's solid.
+     *
+     * @return in percent
+     */
+    public double solidRecoveryPercent() {
+        return 100 * lumber.cubicMetres() / solid.cubicMetres();
+    }
+}

@@ -1,0 +1,455 @@
+package org.woodyield.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import org.woodyield.log.Log;
+import org.woodyield.log.LogSolid;
+import org.woodyield.lumber.UndersizeZ;
+import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+import org.woodyield.measure.Volume;
+import org.woodyield.sawing.BestPattern;
+import org.woodyield.sawing.PassCost;
+import org.woodyield.sawing.PieceOption;
+import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SawingPlan;
+import org.woodyield.sawing.SawnPiece;
+import org.woodyield.sawing.SearchSpace;
+import org.woodyield.sawing.WoodBalance;
+import org.woodyield.scaling.LogRule;
+import org.woodyield.scaling.LogRules;
+import org.woodyield.scaling.Overrun;
+import org.woodyield.scaling.Scale;
+import org.woodyield.scaling.ScalingConvention;
+import org.woodyield.source.Sources;
+import org.woodyield.wood.AirDrying;
+import org.woodyield.wood.Species;
+import org.woodyield.wood.WoodWeight;
+import org.woodyield.work.BreakEven;
+import org.woodyield.work.CuttingRate;
+import org.woodyield.work.JobCost;
+import org.woodyield.work.LogWork;
+import org.woodyield.work.WorkCost;
+import org.woodyield.work.WorkEstimate;
+import org.woodyield.work.WorkInput;
+import org.woodyield.work.WorkInputs;
+
+/**
+ * Makes the plan of a job.
+ *
+ * <p>Each log is sawn by its best pattern at prices for what is wanted; prices fall for what is in surplus and rise for what
+ * is short, and the cuts so found are exchanged between the logs. A needed piece is worth its price bought, one beyond the
+ * need a set share of it. Where a price is missing, worth is counted in board feet.
+ */
+public final class Planner {
+
+    /** What a piece beyond the need is held to be worth, as a share of one that is needed. */
+    public static final double SURPLUS_SHARE = 0.25;
+
+    private static final List<String> RULES = List.of("doyle", "scribner-decimal-c", "international-quarter");
+    private static final int ROUNDS = 8;
+
+    private final JobInput input;
+    private final List<Item> items;
+    private final Map<String, GreenSize> green = new LinkedHashMap<>();
+    private final List<LogSolid> solids;
+    private final BiConsumer<Integer, Integer> progress;
+    private final Map<Integer, String> refusals = new HashMap<>();
+    private final Saw saw;
+    private final SearchSpace space;
+
+    private Planner(JobInput input, BiConsumer<Integer, Integer> progress) {
+        this.input = input;
+        this.progress = progress;
+        List<Item> all = new ArrayList<>();
+        input.pieces().forEach(piece -> all.add(Item.Pieces.of(piece)));
+        input.areas().forEach(area -> all.add(Item.Boards.of(area)));
+        this.items = List.copyOf(all);
+        this.saw = layoutSaw(input.saw());
+        this.space = input.space()
+                .withGrid(Length.max(
+                        input.saw().settingStep(),
+                        input.space().grid().roundedTo(input.saw().settingStep(), Rounding.HALF_UP)));
+        this.solids = input.logs().stream().map(LogSolid::of).toList();
+        double z = UndersizeZ.exact(input.undersizePercent());
+        Set<Species> species = new LinkedHashSet<>();
+        input.logs().forEach(log -> species.add(log.species()));
+        for (Item item : items) {
+            for (Species one : species) {
+                if (item.wood().accepts(one)) {
+                    green.put(key(item, one), item.greenSize(one, input, z));
+                }
+            }
+        }
+    }
+
+    /**
+     * Makes a plan.
+     *
+     * @param input the job
+     * @return the plan
+     * @throws OutOfDomainException if a value is outside the limits of a model, such as a species without a known shrinkage
+     */
+    public static JobPlan plan(JobInput input) {
+        return plan(input, (done, all) -> {});
+    }
+
+    /**
+     * Makes a plan and tells how far it is.
+     *
+     * @param input the job
+     * @param progress is told patterns searched so far and at most
+     * @return the plan
+     * @throws OutOfDomainException as {@link #plan(JobInput)}
+     */
+    public static JobPlan plan(JobInput input, BiConsumer<Integer, Integer> progress) {
+        return new Planner(input, progress).make();
+    }
+
+    /**
+     * The saw with its kerf up to the next quarter of a setting step. Faces stand whole sums of thickness and kerf apart; a
+     * common measure that is not too fine keeps the search quick, and the wood so given away is a sliver of each kerf.
+     */
+    static Saw layoutSaw(Saw saw) {
+        return saw.withKerf(saw.kerf().roundedTo(saw.settingStep().dividedBy(4, Rounding.DOWN), Rounding.UP));
+    }
+
+    private static String key(Item item, Species species) {
+        return item.id() + "\n" + species.id();
+    }
+
+    private GreenSize green(Item item, Species species) {
+        GreenSize size = green.get(key(item, species));
+        if (size == null) {
+            throw new IllegalArgumentException(item.id() + " is not wanted in " + species.id());
+        }
+        return size;
+    }
+
+    private JobPlan make() {
+        boolean priced = items.stream().allMatch(this::hasPrices);
+        double[] need = items.stream().mapToDouble(Item::toSaw).toArray();
+        double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
+        Allocation.Result<Optional<SawingPlan>> shared =
+                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, ROUNDS, sawyer(priced));
+
+        List<LogPlan> logs = new ArrayList<>();
+        List<LogWork> works = new ArrayList<>();
+        double[] made = new double[items.size()];
+        double[] tallies = new double[items.size()];
+        Volume lumber = Volume.ZERO;
+        Volume kerf = Volume.ZERO;
+        Volume slab = Volume.ZERO;
+        Volume edging = Volume.ZERO;
+        Volume trim = Volume.ZERO;
+        Volume solid = Volume.ZERO;
+        double tally = 0;
+        for (int i = 0; i < input.logs().size(); i++) {
+            Log log = input.logs().get(i);
+            Optional<SawingPlan> sawing = shared.cuts().get(i).pattern();
+            double ofLog = 0;
+            if (sawing.isPresent()) {
+                works.add(LogWork.of(log.id(), log.species(), sawing.get()));
+                WoodBalance balance = sawing.get().balance();
+                lumber = lumber.plus(balance.lumber());
+                kerf = kerf.plus(balance.kerf());
+                slab = slab.plus(balance.slab());
+                edging = edging.plus(balance.edging());
+                trim = trim.plus(balance.trim());
+                solid = solid.plus(solids.get(i).volume());
+                for (SawnPiece piece : sawing.get().pieces()) {
+                    int index = indexOf(piece.optionId());
+                    GreenSize size = green(items.get(index), log.species());
+                    double feet = items.get(index).tally(piece, size);
+                    made[index] += items.get(index).amount(piece, size);
+                    tallies[index] += feet;
+                    ofLog += feet;
+                }
+            }
+            tally += ofLog;
+            logs.add(logPlan(i, sawing, BoardFeet.tally(ofLog)));
+        }
+        WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim);
+        WorkEstimate work = WorkEstimate.of(input.work(), saw.kerf(), works);
+        List<Supply> supply = new ArrayList<>();
+        double usable = 0;
+        double usablePrice = 0;
+        for (int i = 0; i < items.size(); i++) {
+            Item item = items.get(i);
+            supply.add(new Supply(item.id(), item.label(), item.unit(), item.wanted(), item.toSaw(), made[i]));
+            double scant = green.values().stream()
+                    .filter(size -> size.wantedId().equals(item.id()))
+                    .mapToDouble(GreenSize::scantShare)
+                    .max()
+                    .orElse(0);
+            double left = tallies[i] * (1 - scant);
+            usable += left;
+            usablePrice += priced && made[i] > 0 ? worth[i] * made[i] * (1 - scant) : 0;
+        }
+        Optional<JobCost> cost = Optional.empty();
+        Optional<BreakEven> breakEven = Optional.empty();
+        if (usable > 0) {
+            WorkInputs money = input.work();
+            if (priced && money.find(WorkInput.LUMBER_PRICE).isEmpty()) {
+                money = money.with(WorkInput.LUMBER_PRICE, usablePrice / usable);
+            }
+            JobCost sum = JobCost.of(money, input.currency(), work, BoardFeet.usable(usable));
+            cost = Optional.of(sum);
+            breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
+        }
+        return new JobPlan(
+                input,
+                List.copyOf(green.values()),
+                logs,
+                supply,
+                balance,
+                solid,
+                BoardFeet.tally(tally),
+                BoardFeet.usable(usable),
+                new JobPlan.Choice(
+                        priced ? input.currency() : "bf",
+                        shared.worth(),
+                        shared.bound(),
+                        shared.rounds(),
+                        SURPLUS_SHARE),
+                work,
+                drying(),
+                heaviestLog(logs),
+                heaviestPiece(logs),
+                cost,
+                breakEven,
+                notes(priced));
+    }
+
+    private int indexOf(String id) {
+        for (int i = 0; i < items.size(); i++) {
+            if (items.get(i).id().equals(id)) {
+                return i;
+            }
+        }
+        throw new IllegalArgumentException("nothing wanted is called " + id);
+    }
+
+    private boolean hasPrices(Item item) {
+        return input.logs().stream()
+                .map(Log::species)
+                .filter(item.wood()::accepts)
+                .allMatch(species -> input.price(item.priceSize(), species).isPresent());
+    }
+
+    /** Worth of one unit of the need: the lowest price among the species that may give it, or its board feet. */
+    private double worth(Item item, boolean priced) {
+        double feet;
+        if (item instanceof Item.Pieces pieces) {
+            feet = pieces.tallyOfOne();
+        } else {
+            // A square metre of inch board and its overlap in board feet; the mean of the widths stands for all.
+            Item.Boards boards = (Item.Boards) item;
+            double width = (boards.wantedArea().leastWidth().toInches()
+                            + boards.wantedArea().greatestWidth().toInches())
+                    / 2;
+            double net = width - boards.wantedArea().overlap().toInches();
+            feet = Math.max(1, boards.finishedThickness().toInches()) * (width / net) / (0.3048 * 0.3048);
+        }
+        if (!priced) {
+            return feet;
+        }
+        double lowest = input.logs().stream()
+                .map(Log::species)
+                .filter(item.wood()::accepts)
+                .map(species -> input.price(item.priceSize(), species).orElseThrow())
+                .mapToDouble(JobInput.Price::perBoardFoot)
+                .min()
+                .orElse(0);
+        return feet * lowest;
+    }
+
+    private Allocation.Sawyer<Optional<SawingPlan>> sawyer(boolean priced) {
+        int most = ROUNDS * input.logs().size();
+        int[] done = {0};
+        Map<Species, PassCost> costs = new HashMap<>();
+        return (log, prices) -> {
+            progress.accept(done[0]++, most);
+            Species species = input.logs().get(log).species();
+            PassCost cost = costs.computeIfAbsent(
+                    species,
+                    one -> priced
+                            ? WorkCost.of(input.work(), CuttingRate.of(input.work(), one, saw.kerf()), false)
+                            : PassCost.free());
+            List<PieceOption> options = new ArrayList<>();
+            for (int i = 0; i < items.size(); i++) {
+                Item item = items.get(i);
+                if (item.wood().accepts(species) && prices[i] > 0) {
+                    options.add(item.option(green(item, species), input.saw().settingStep(), prices[i]));
+                }
+            }
+            List<Double> amounts = new ArrayList<>();
+            if (options.isEmpty()) {
+                refusals.put(log, "nothing is wanted in " + species.commonName());
+                items.forEach(item -> amounts.add(0.0));
+                return new Allocation.Cut<>(Optional.empty(), amounts, 0, 0);
+            }
+            SawingPlan plan;
+            try {
+                plan = BestPattern.find(solids.get(log), saw, options, space, cost);
+            } catch (OutOfDomainException e) {
+                refusals.put(log, e.getMessage());
+                items.forEach(item -> amounts.add(0.0));
+                return new Allocation.Cut<>(Optional.empty(), amounts, 0, 0);
+            }
+            double[] made = new double[items.size()];
+            for (SawnPiece piece : plan.pieces()) {
+                int index = indexOf(piece.optionId());
+                made[index] += items.get(index).amount(piece, green(items.get(index), species));
+            }
+            for (double amount : made) {
+                amounts.add(amount);
+            }
+            return new Allocation.Cut<>(
+                    Optional.of(plan),
+                    amounts,
+                    plan.proof().passCost(),
+                    plan.proof().bound());
+        };
+    }
+
+    private LogPlan logPlan(int index, Optional<SawingPlan> sawing, BoardFeet tally) {
+        Log log = input.logs().get(index);
+        List<LogPlan.Scaled> scales = new ArrayList<>();
+        for (String id : RULES) {
+            scales.add(scaled(log, LogRules.byId(id), tally));
+        }
+        Volume solid = solids.get(index).volume();
+        double bark = 1
+                + log.species()
+                        .barkPercentOfWood()
+                        .map(share -> share.value() / 100)
+                        .orElse(0.0);
+        return new LogPlan(
+                log,
+                scales,
+                solid,
+                sawing,
+                sawing.isPresent() ? "" : refusals.getOrDefault(index, "no cut of it adds to the plan"),
+                tally,
+                sawing.map(plan -> plan.balance().lumber()).orElse(Volume.ZERO),
+                WoodWeight.greenKilograms(log.species(), solid) * bark);
+    }
+
+    private static LogPlan.Scaled scaled(Log log, LogRule rule, BoardFeet tally) {
+        try {
+            Scale scale = Scale.of(log, rule, ScalingConvention.plain());
+            BoardFeet feet = scale.boardFeet();
+            Optional<Double> overrun = feet.value() > 0 && tally.value() > 0
+                    ? Optional.of(Overrun.percent(tally, feet))
+                    : Optional.empty();
+            return new LogPlan.Scaled(
+                    rule.id(),
+                    rule.name(),
+                    rule.standing(),
+                    Optional.of(feet),
+                    "",
+                    overrun,
+                    Optional.of(scale.working()));
+        } catch (OutOfDomainException e) {
+            return new LogPlan.Scaled(
+                    rule.id(),
+                    rule.name(),
+                    rule.standing(),
+                    Optional.empty(),
+                    e.getMessage(),
+                    Optional.empty(),
+                    Optional.empty());
+        }
+    }
+
+    private List<JobPlan.Drying> drying() {
+        List<JobPlan.Drying> list = new ArrayList<>();
+        Set<String> seen = new LinkedHashSet<>();
+        for (GreenSize size : green.values()) {
+            if (size.shrinkageModel().isEmpty()
+                    || !seen.add(
+                            size.species().id() + " " + size.thicknessToSaw().toNanometres())) {
+                continue;
+            }
+            Optional<AirDrying.Days> days = AirDrying.ofInchLumber(size.species())
+                    .map(inch -> AirDrying.days(
+                            size.species(), size.thicknessToSaw(), AirDrying.ThicknessExponent.TENTH_THICKER));
+            list.add(new JobPlan.Drying(
+                    size.species().commonName(), size.thicknessToSaw().toInches(), days));
+        }
+        return list;
+    }
+
+    private static JobPlan.Heavy heaviestLog(List<LogPlan> logs) {
+        LogPlan heaviest = logs.stream()
+                .max(Comparator.comparingDouble(LogPlan::greenKilograms))
+                .orElseThrow();
+        return new JobPlan.Heavy("log " + heaviest.log().id(), heaviest.greenKilograms(), Optional.empty());
+    }
+
+    private Optional<JobPlan.Heavy> heaviestPiece(List<LogPlan> logs) {
+        Optional<JobPlan.Heavy> heaviest = Optional.empty();
+        for (LogPlan log : logs) {
+            if (log.sawing().isEmpty()) {
+                continue;
+            }
+            Species species = log.log().species();
+            for (SawnPiece piece : log.sawing().get().pieces()) {
+                Volume volume = Volume.ofPiece(piece.thickness(), piece.width(), piece.length());
+                double kilograms = WoodWeight.greenKilograms(species, volume);
+                if (heaviest.map(known -> kilograms > known.greenKilograms()).orElse(true)) {
+                    Item item = items.get(indexOf(piece.optionId()));
+                    heaviest = Optional.of(new JobPlan.Heavy(
+                            item.id() + " (" + item.label() + ") in " + species.commonName(),
+                            kilograms,
+                            Optional.of(WoodWeight.kilograms(species, volume, item.moisturePercent()))));
+                }
+            }
+        }
+        return heaviest;
+    }
+
+    private List<JobPlan.Note> notes(boolean priced) {
+        List<JobPlan.Note> notes = new ArrayList<>();
+        notes.add(new JobPlan.Note(
+                "How the rings will lie in a piece is not known before the log is sawn: both faces are given the tangential"
+                        + " shrinkage, the greater one, so quarter-sawn pieces come out a little thick.",
+                Sources.get("definition")));
+        notes.add(new JobPlan.Note(
+                "Each log's pattern is the best of its search space at the prices at which it was sawn. Which log gives what"
+                        + " is a search by prices and exchanges; the bound beside its worth says what no choice exceeds.",
+                Sources.get("definition")));
+        notes.add(new JobPlan.Note(
+                priced
+                        ? "A piece beyond the need is held to be worth "
+                                + Math.round(100 * SURPLUS_SHARE)
+                                + " % of one that is needed. Passes cost fuel, oil and wear; own hours do not count in the"
+                                + " choice of patterns."
+                        : "A price is missing for something wanted, so patterns are chosen by board feet and money that rests"
+                                + " on that price is left out.",
+                Sources.get("definition")));
+        notes.add(new JobPlan.Note(
+                "Usable board feet leave out the share of pieces that the saw's scatter makes too thin to plane clean."
+                        + " Checks, warp and splits of drying come on top and are not in this figure.",
+                Sources.get("definition")));
+        if (!saw.kerf().equals(input.saw().kerf())) {
+            notes.add(new JobPlan.Note(
+                    "Faces are laid out with a kerf of " + saw.kerf()
+                            + ", the next quarter of a setting step above the "
+                            + input.saw().kerf() + " given.",
+                    Sources.get("definition")));
+        }
+        return notes;
+    }
+}

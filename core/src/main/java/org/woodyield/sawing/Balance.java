@@ -1,0 +1,164 @@
+package org.woodyield.sawing;
+
+import java.util.List;
+import java.util.TreeSet;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Volume;
+
+/**
+ * Integrates the wood in each rectangle of the end view. Areas of a section within a rectangle are closed forms (the
+ * integral of its chords); along the log Gauss's rule with five points runs on stretches between stations and piece
+ * ends, the same ones for every rectangle.
+ */
+final class Balance {
+
+    private static final double[] NODE = {
+        -0.906179845938664, -0.5384693101056831, 0, 0.5384693101056831, 0.906179845938664
+    };
+    private static final double[] WEIGHT = {
+        0.23692688505618908, 0.47862867049936647, 0.5688888888888889, 0.47862867049936647, 0.23692688505618908
+    };
+    private static final int PARTS = 4;
+
+    private final Lie lie;
+    private final double[] bounds;
+
+    private Balance(Lie lie, List<SawnPiece> pieces) {
+        this.lie = lie;
+        double whole = lie.solid().lengthMetres();
+        TreeSet<Double> cuts = new TreeSet<>();
+        for (int i = 0; i < lie.solid().stationCount(); i++) {
+            cuts.add(lie.solid().station(i).zMetres());
+        }
+        for (SawnPiece piece : pieces) {
+            cuts.add(at(piece.start(), whole));
+            cuts.add(at(piece.end(), whole));
+        }
+        bounds = cuts.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static double at(Length z, double whole) {
+        double metres = Math.min(z.toMetres(), whole);
+        // A length is held to the nanometre; an end that misses the log's own by less is the log's end.
+        return whole - metres < 2e-9 ? whole : metres;
+    }
+
+    static WoodBalance of(Lie lie, List<SawnPiece> pieces, List<SawPass> passes, List<Offcut> offcuts) {
+        Balance balance = new Balance(lie, pieces);
+        double whole = lie.solid().lengthMetres();
+        double lumber = 0;
+        double trim = 0;
+        for (SawnPiece piece : pieces) {
+            double start = at(piece.start(), whole);
+            double end = at(piece.end(), whole);
+            lumber += balance.wood(piece.faces(), start, end);
+            trim += balance.wood(piece.faces(), 0, start) + balance.wood(piece.faces(), end, whole);
+        }
+        double kerf = 0;
+        for (SawPass pass : passes) {
+            kerf += balance.wood(pass.kerf(), 0, whole);
+        }
+        double slab = 0;
+        double edging = 0;
+        for (Offcut offcut : offcuts) {
+            double wood = balance.wood(offcut.place(), 0, whole);
+            if (offcut.kind() == Offcut.Kind.SLAB) {
+                slab += wood;
+            } else {
+                edging += wood;
+            }
+        }
+        return new WoodBalance(
+                new Volume(lumber), new Volume(kerf), new Volume(slab), new Volume(edging), new Volume(trim));
+    }
+
+    private double wood(Rectangle place, double from, double to) {
+        double u1 = place.left().toMetres();
+        double u2 = place.right().toMetres();
+        double v1 = place.bottom().toMetres();
+        double v2 = place.top().toMetres();
+        double sum = 0;
+        for (int i = 0; i + 1 < bounds.length; i++) {
+            if (bounds[i] < from || bounds[i + 1] > to) {
+                continue;
+            }
+            Lie.Plane first = lie.inside(bounds[i]);
+            Lie.Plane last = lie.inside(bounds[i + 1]);
+            if (encloses(first, u1, u2, v1, v2) && encloses(last, u1, u2, v1, v2)) {
+                sum += (u2 - u1) * (v2 - v1) * (bounds[i + 1] - bounds[i]);
+                continue;
+            }
+            double h = (bounds[i + 1] - bounds[i]) / PARTS;
+            for (int part = 0; part < PARTS; part++) {
+                double middle = bounds[i] + h * (part + 0.5);
+                for (int node = 0; node < NODE.length; node++) {
+                    sum += WEIGHT[node] * h / 2 * area(lie.inside(middle + NODE[node] * h / 2), u1, u2, v1, v2);
+                }
+            }
+        }
+        return sum;
+    }
+
+    private static boolean encloses(Lie.Plane p, double u1, double u2, double v1, double v2) {
+        return encloses(p, u1, u2, v1) && encloses(p, u1, u2, v2);
+    }
+
+    private static boolean encloses(Lie.Plane p, double u1, double u2, double v) {
+        double half = p.halfLevel(v);
+        double mid = p.midLevel(v);
+        return half >= 0 && mid - half <= u1 && mid + half >= u2;
+    }
+
+    /** Area of a section within a rectangle. */
+    static double area(Lie.Plane p, double u1, double u2, double v1, double v2) {
+        double reach = Math.sqrt(p.svv);
+        double low = Math.max(v1, p.cv - reach);
+        double high = Math.min(v2, p.cv + reach);
+        if (!(low < high)) {
+            return 0;
+        }
+        // Heights at which the outline crosses a side of the rectangle: between them each end of the chord is either.
+        double[] heights = new double[6];
+        int n = 0;
+        heights[n++] = low;
+        heights[n++] = high;
+        for (int side = 0; side < 2; side++) {
+            double u = side == 0 ? u1 : u2;
+            double half = p.halfUpright(u);
+            if (half >= 0) {
+                for (int sign = -1; sign <= 1; sign += 2) {
+                    double v = p.midUpright(u) + sign * half;
+                    if (v > low && v < high) {
+                        heights[n++] = v;
+                    }
+                }
+            }
+        }
+        java.util.Arrays.sort(heights, 0, n);
+        double sum = 0;
+        for (int i = 0; i + 1 < n; i++) {
+            double a = heights[i];
+            double b = heights[i + 1];
+            double middle = (a + b) / 2;
+            double half = Math.max(0, p.halfLevel(middle));
+            double centre = p.midLevel(middle);
+            boolean leftSide = centre - half < u1;
+            boolean rightSide = centre + half > u2;
+            if ((leftSide ? u1 : centre - half) >= (rightSide ? u2 : centre + half)) {
+                continue;
+            }
+            double bulge = leftSide && rightSide ? 0 : segment(p, b) - segment(p, a);
+            double middles = centre * (b - a);
+            sum += (rightSide ? u2 * (b - a) : middles + bulge) - (leftSide ? u1 * (b - a) : middles - bulge);
+        }
+        return sum;
+    }
+
+    /** Integral of half the chord from the centre's height. */
+    private static double segment(Lie.Plane p, double v) {
+        double reach = Math.sqrt(p.svv);
+        double d = Math.min(Math.max((v - p.cv) / reach, -1), 1);
+        double widest = Math.sqrt(Math.max(0, p.suu - p.suv * p.suv / p.svv));
+        return widest * reach * 0.5 * (d * Math.sqrt(1 - d * d) + StrictMath.asin(d));
+    }
+}

@@ -1,0 +1,158 @@
+package org.woodyield.sawing;
+
+import java.util.Arrays;
+import java.util.TreeSet;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+
+/**
+ * The room at every face of the lattice: for each trim the widest stretch of the face that lies in the wood along the
+ * whole trim, rounded inward to the lattice. Positions are indices; the axis has index {@link #centre}.
+ */
+final class Chords {
+
+    private static final int EMPTY = 1 << 28;
+    private static final int MOST_POSITIONS = 60_000;
+
+    /** A trim: index into the lattice's lengths, start and end along the log. */
+    record Trim(int length, Length start, Length end) {}
+
+    final int centre;
+    final int count;
+    final Trim[] trims;
+    /** By trim, by position: first and last index inside. */
+    final int[][] levelFrom;
+
+    final int[][] levelTo;
+    final int[][] uprightFrom;
+    final int[][] uprightTo;
+
+    Chords(Lie lie, Lattice lattice, SearchSpace space, Length logLength) {
+        trims = trims(lattice, space, logLength);
+        TreeSet<Double> cuts = new TreeSet<>();
+        double whole = lie.solid().lengthMetres();
+        for (int i = 0; i < lie.solid().stationCount(); i++) {
+            cuts.add(lie.solid().station(i).zMetres());
+        }
+        for (Trim trim : trims) {
+            cuts.add(Math.min(trim.start().toMetres(), whole));
+            cuts.add(Math.min(trim.end().toMetres(), whole));
+        }
+        Lie.Plane[] planes = cuts.stream().map(lie::inside).toArray(Lie.Plane[]::new);
+        double reach = 0;
+        for (Lie.Plane p : planes) {
+            reach = Math.max(reach, Math.abs(p.cu) + Math.sqrt(p.suu));
+            reach = Math.max(reach, Math.abs(p.cv) + Math.sqrt(p.svv));
+        }
+        double half = reach * 1e9 / lattice.unitNanometres;
+        if (!(half < MOST_POSITIONS)) {
+            throw new OutOfDomainException(
+                    "common step of kerf, setting step, grid and sizes",
+                    Length.nanometres(lattice.unitNanometres).toString(),
+                    "",
+                    "at most " + 2 * MOST_POSITIONS + " steps across the log",
+                    "give the kerf and the grid as multiples of 1/64 in or of 0.5 mm");
+        }
+        centre = (int) half + lattice.kerf + lattice.step + 2;
+        count = 2 * centre + 1;
+        levelFrom = new int[trims.length][count];
+        levelTo = new int[trims.length][count];
+        uprightFrom = new int[trims.length][count];
+        uprightTo = new int[trims.length][count];
+        fill(planes, lattice);
+    }
+
+    private static Trim[] trims(Lattice lattice, SearchSpace space, Length logLength) {
+        TreeSet<Length> starts = new TreeSet<>();
+        java.util.List<Trim> all = new java.util.ArrayList<>();
+        for (int i = 0; i < lattice.lengths.size(); i++) {
+            Length length = lattice.lengths.get(i);
+            Length last = logLength.minus(length);
+            starts.clear();
+            starts.add(Length.ZERO);
+            starts.add(last);
+            if (space.startStep().isPositive()) {
+                for (Length at = space.startStep(); at.compareTo(last) < 0; at = at.plus(space.startStep())) {
+                    starts.add(at);
+                }
+            }
+            for (Length start : starts) {
+                all.add(new Trim(i, start, start.plus(length)));
+            }
+        }
+        return all.toArray(Trim[]::new);
+    }
+
+    private void fill(Lie.Plane[] planes, Lattice lattice) {
+        double unit = lattice.unitNanometres / 1e9;
+        double[] from = new double[planes.length];
+        double[] to = new double[planes.length];
+        int[] first = new int[trims.length];
+        int[] last = new int[trims.length];
+        double whole = planes[planes.length - 1].z;
+        for (int t = 0; t < trims.length; t++) {
+            double start = Math.min(trims[t].start().toMetres(), whole);
+            double end = Math.min(trims[t].end().toMetres(), whole);
+            while (planes[first[t]].z < start) {
+                first[t]++;
+            }
+            last[t] = first[t];
+            while (planes[last[t]].z < end) {
+                last[t]++;
+            }
+        }
+        for (int upright = 0; upright < 2; upright++) {
+            int[][] into = upright == 0 ? levelFrom : uprightFrom;
+            int[][] out = upright == 0 ? levelTo : uprightTo;
+            for (int i = 0; i < count; i++) {
+                double at = (i - centre) * (double) lattice.unitNanometres / 1e9;
+                for (int p = 0; p < planes.length; p++) {
+                    Lie.Plane plane = planes[p];
+                    double h = upright == 0 ? plane.halfLevel(at) : plane.halfUpright(at);
+                    double m = upright == 0 ? plane.midLevel(at) : plane.midUpright(at);
+                    from[p] = h < 0 ? Double.POSITIVE_INFINITY : m - h;
+                    to[p] = h < 0 ? Double.NEGATIVE_INFINITY : m + h;
+                }
+                for (int t = 0; t < trims.length; t++) {
+                    double a = Double.NEGATIVE_INFINITY;
+                    double b = Double.POSITIVE_INFINITY;
+                    for (int p = first[t]; p <= last[t]; p++) {
+                        a = Math.max(a, from[p]);
+                        b = Math.min(b, to[p]);
+                    }
+                    if (a <= b) {
+                        into[t][i] = centre + (int) Math.ceil(a / unit);
+                        out[t][i] = centre + (int) Math.floor(b / unit);
+                    } else {
+                        into[t][i] = EMPTY;
+                        out[t][i] = -EMPTY;
+                    }
+                }
+            }
+        }
+    }
+
+    /** Over all trims: the least first index at each position. */
+    static int[] hullFrom(int[][] from) {
+        int[] hull = new int[from.length == 0 ? 0 : from[0].length];
+        Arrays.fill(hull, EMPTY);
+        for (int[] each : from) {
+            for (int i = 0; i < hull.length; i++) {
+                hull[i] = Math.min(hull[i], each[i]);
+            }
+        }
+        return hull;
+    }
+
+    /** Over all trims: the greatest last index at each position. */
+    static int[] hullTo(int[][] to) {
+        int[] hull = new int[to.length == 0 ? 0 : to[0].length];
+        Arrays.fill(hull, -EMPTY);
+        for (int[] each : to) {
+            for (int i = 0; i < hull.length; i++) {
+                hull[i] = Math.max(hull[i], each[i]);
+            }
+        }
+        return hull;
+    }
+}

@@ -1,0 +1,215 @@
+package org.woodyield.sawing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+
+/**
+ * Sizes, kerf and steps as whole multiples of one unit, so that faces add up exactly. Worth and cost are whole millionths.
+ */
+final class Lattice {
+
+    static final long NONE = Long.MIN_VALUE / 4;
+    private static final double MILLION = 1e6;
+
+    /** One width of one option in a class of one thickness. */
+    static final class Entry {
+        private final int option;
+        private final int width;
+        private final long[] worthByLength;
+        private final int waneDepth;
+        private final int waneWidth;
+
+        Entry(int option, int width, long[] worthByLength, int waneDepth, int waneWidth) {
+            this.option = option;
+            this.width = width;
+            this.worthByLength = worthByLength;
+            this.waneDepth = waneDepth;
+            this.waneWidth = waneWidth;
+        }
+
+        int option() {
+            return option;
+        }
+
+        int width() {
+            return width;
+        }
+
+        long worth(int length) {
+            return worthByLength[length];
+        }
+
+        long bestWorth() {
+            long best = NONE;
+            for (long worth : worthByLength) {
+                best = Math.max(best, worth);
+            }
+            return best;
+        }
+
+        int waneDepth() {
+            return waneDepth;
+        }
+
+        int waneWidth() {
+            return waneWidth;
+        }
+    }
+
+    /** All widths that are sawn at one thickness. */
+    record Thickness(int units, List<Entry> entries, int deepestWane) {}
+
+    final long unitNanometres;
+    final int kerf;
+    final int grid;
+    final int step;
+    final boolean overBed;
+    final List<Length> lengths;
+    final List<Thickness> thicknesses;
+    final int[] cantHeights;
+
+    private Lattice(
+            long unitNanometres,
+            Saw saw,
+            long grid,
+            List<Length> lengths,
+            List<Thickness> thicknesses,
+            int[] cantHeights) {
+        this.unitNanometres = unitNanometres;
+        this.kerf = (int) (saw.kerf().toNanometres() / unitNanometres);
+        this.grid = (int) (grid / unitNanometres);
+        this.step = (int) (saw.settingStep().toNanometres() / unitNanometres);
+        this.overBed = saw.reference() == Saw.Reference.BED;
+        this.lengths = lengths;
+        this.thicknesses = thicknesses;
+        this.cantHeights = cantHeights;
+    }
+
+    /** The least size not below the wanted one that the saw can be set to. */
+    static long settable(Saw saw, Length wanted) {
+        long kerf = saw.kerf().toNanometres();
+        long step = saw.settingStep().toNanometres();
+        if (saw.reference() == Saw.Reference.PREVIOUS_FACE) {
+            return Rounding.UP.quotient(wanted.toNanometres(), step) * step;
+        }
+        return Rounding.UP.quotient(wanted.toNanometres() + kerf, step) * step - kerf;
+    }
+
+    /** Grid of the first face; over a bed every face stands on the saw's own step. */
+    private static long gridNanometres(Saw saw, SearchSpace space) {
+        Length grid = space.grid();
+        return (saw.reference() == Saw.Reference.BED ? grid.roundedTo(saw.settingStep(), Rounding.UP) : grid)
+                .toNanometres();
+    }
+
+    static Lattice of(Saw saw, List<PieceOption> options, SearchSpace space, Length longest) {
+        long step = saw.settingStep().toNanometres();
+        long grid = gridNanometres(saw, space);
+        long unit = gcd(gcd(saw.kerf().toNanometres(), step), grid);
+        TreeSet<Length> lengthSet = new TreeSet<>();
+        for (PieceOption option : options) {
+            unit = gcd(unit, settable(saw, option.thickness()));
+            for (Length width : widths(option)) {
+                unit = gcd(unit, settable(saw, width));
+            }
+            option.lengths().stream()
+                    .map(LengthWorth::length)
+                    .filter(length -> length.compareTo(longest) <= 0)
+                    .forEach(lengthSet::add);
+        }
+        List<Length> lengths = new ArrayList<>(lengthSet.descendingSet());
+        long overThick = space.overThick().steps(saw.settingStep(), Rounding.DOWN);
+        Map<Integer, List<Entry>> byThickness = new LinkedHashMap<>();
+        TreeSet<Integer> heights = new TreeSet<>();
+        for (int o = 0; o < options.size(); o++) {
+            PieceOption option = options.get(o);
+            for (long extra = 0; extra <= overThick; extra++) {
+                int thickness = Math.toIntExact((settable(saw, option.thickness()) + extra * step) / unit);
+                for (Length width : widths(option)) {
+                    int w = Math.toIntExact(settable(saw, width) / unit);
+                    heights.add(w);
+                    long[] worth = new long[lengths.size()];
+                    java.util.Arrays.fill(worth, NONE);
+                    for (LengthWorth each : option.lengths()) {
+                        int index = lengths.indexOf(each.length());
+                        if (index >= 0) {
+                            worth[index] = millionths(each.worth()
+                                    * (width.toMetres() / option.leastWidth().toMetres()));
+                        }
+                    }
+                    // Wane is measured on the size that was asked for, not on what the saw's step adds to it.
+                    int depth = (int) Math.floor(
+                            option.thickness().toNanometres() * option.wane().thicknessShare() / unit);
+                    int side = (int)
+                            Math.floor(width.toNanometres() * option.wane().widthShare() / unit);
+                    boolean square = depth == 0 || side == 0;
+                    byThickness
+                            .computeIfAbsent(thickness, t -> new ArrayList<>())
+                            .add(new Entry(o, w, worth, square ? 0 : depth, square ? 0 : side));
+                }
+            }
+        }
+        List<Thickness> thicknesses = new ArrayList<>();
+        byThickness.forEach((units, entries) -> thicknesses.add(new Thickness(
+                units,
+                List.copyOf(entries),
+                entries.stream().mapToInt(Entry::waneDepth).max().orElse(0))));
+        int[] cants = space.cants()
+                ? heights.descendingSet().stream().mapToInt(Integer::intValue).toArray()
+                : new int[0];
+        return new Lattice(unit, saw, grid, lengths, List.copyOf(thicknesses), cants);
+    }
+
+    static List<Length> widths(PieceOption option) {
+        if (option.fixedWidth()) {
+            return List.of(option.leastWidth());
+        }
+        List<Length> widths = new ArrayList<>();
+        for (Length w = option.leastWidth(); w.compareTo(option.greatestWidth()) <= 0; w = w.plus(option.widthStep())) {
+            widths.add(w);
+            if (widths.size() > 2000) {
+                throw new OutOfDomainException(
+                        "width step of " + option.id(),
+                        option.widthStep().toString(),
+                        "",
+                        "at most 2000 widths",
+                        "take a wider step");
+            }
+        }
+        return widths;
+    }
+
+    static long millionths(double amount) {
+        if (!(Math.abs(amount) <= 1e10)) {
+            throw new OutOfDomainException("worth or cost", Double.toString(amount), "", "0 to 1e10", "");
+        }
+        return (long) Math.rint(amount * MILLION);
+    }
+
+    static double amount(long millionths) {
+        return millionths / MILLION;
+    }
+
+    double metres(int units) {
+        return units * (double) unitNanometres / 1e9;
+    }
+
+    Length length(int units) {
+        return Length.nanometres(units * unitNanometres);
+    }
+
+    private static long gcd(long a, long b) {
+        while (b != 0) {
+            long rest = a % b;
+            a = b;
+            b = rest;
+        }
+        return Math.abs(a);
+    }
+}

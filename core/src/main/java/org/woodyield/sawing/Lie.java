@@ -1,0 +1,143 @@
+package org.woodyield.sawing;
+
+import org.woodyield.log.LogSolid;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
+
+/** A log's solid as it lies in a frame: u level, v upright, metres. Serves the search and the schedule. */
+final class Lie {
+
+    /** A section at right angles to the travel: the points where d' S^-1 d is at most 1. */
+    static final class Plane {
+        final double z;
+        final double cu;
+        final double cv;
+        final double suu;
+        final double suv;
+        final double svv;
+        private final double rootDeterminant;
+
+        private Plane(double z, double cu, double cv, double halfLong, double halfShort, double cos, double sin) {
+            this.z = z;
+            this.cu = cu;
+            this.cv = cv;
+            double a = halfLong * halfLong;
+            double b = halfShort * halfShort;
+            suu = a * cos * cos + b * sin * sin;
+            suv = (a - b) * cos * sin;
+            svv = a * sin * sin + b * cos * cos;
+            rootDeterminant = halfLong * halfShort;
+        }
+
+        /** Half the level chord at a height, below zero where there is none. */
+        double halfLevel(double v) {
+            double d = v - cv;
+            double rest = svv - d * d;
+            return rest > 0 ? rootDeterminant * Math.sqrt(rest) / svv : -1;
+        }
+
+        double midLevel(double v) {
+            return cu + suv / svv * (v - cv);
+        }
+
+        /** Half the upright chord at a level position, below zero where there is none. */
+        double halfUpright(double u) {
+            double d = u - cu;
+            double rest = suu - d * d;
+            return rest > 0 ? rootDeterminant * Math.sqrt(rest) / suu : -1;
+        }
+
+        double midUpright(double u) {
+            return cv + suv / suu * (u - cu);
+        }
+    }
+
+    private final LogSolid solid;
+    private final double cos;
+    private final double sin;
+    private final double lift;
+
+    Lie(LogSolid solid, double turnDegrees, double liftMetres) {
+        this.solid = solid;
+        this.lift = liftMetres;
+        double quarters = turnDegrees / 90;
+        if (quarters == Math.rint(quarters)) {
+            int q = Math.floorMod((int) quarters, 4);
+            cos = q == 0 ? 1 : q == 2 ? -1 : 0;
+            sin = q == 1 ? 1 : q == 3 ? -1 : 0;
+        } else {
+            double angle = StrictMath.toRadians(turnDegrees);
+            cos = StrictMath.cos(angle);
+            sin = StrictMath.sin(angle);
+        }
+    }
+
+    static Lie of(LogSolid solid, Frame frame) {
+        return new Lie(solid, frame.turnDegrees(), frame.largeEndLift().toMetres());
+    }
+
+    /** The frame of a lay: the lift that makes the wanted line parallel to the travel. */
+    static Frame frame(LogSolid solid, Frame.Lay lay, double turnDegrees, Length offset) {
+        Lie plain = new Lie(solid, turnDegrees, 0);
+        Plane small = plain.plane(0, 0);
+        Plane large = plain.plane(solid.lengthMetres(), 0);
+        double lift = switch (lay) {
+            case AXIS -> 0;
+            case OFFSET -> offset.toMetres();
+            case BARK_ABOVE -> (small.cv + Math.sqrt(small.svv)) - (large.cv + Math.sqrt(large.svv));
+            case BARK_BELOW -> (small.cv - Math.sqrt(small.svv)) - (large.cv - Math.sqrt(large.svv));
+        };
+        return new Frame(lay, turnDegrees, Length.ofMetres(lift, Rounding.HALF_EVEN));
+    }
+
+    LogSolid solid() {
+        return solid;
+    }
+
+    Plane inside(double z) {
+        return plane(z, 0);
+    }
+
+    Plane overBark(double z) {
+        return plane(z, 1);
+    }
+
+    private Plane plane(double z, int barks) {
+        LogSolid.Section s = barks == 0 ? solid.section(z) : solid.sectionOverBark(z);
+        double x = s.centreXMetres();
+        double y = s.centreYMetres();
+        return new Plane(
+                z,
+                cos * x - sin * y,
+                sin * x + cos * y + lift * (z / solid.lengthMetres() - 0.5),
+                s.halfLongMetres(),
+                s.halfShortMetres(),
+                cos,
+                sin);
+    }
+
+    /** Sections over bark at the stations and half-way between: an odd count, by which widths are measured. */
+    Plane[] measuringPlanes() {
+        int n = solid.stationCount();
+        Plane[] planes = new Plane[2 * n - 1];
+        for (int i = 0; i < planes.length; i++) {
+            planes[i] = overBark(
+                    i % 2 == 0
+                            ? solid.station(i / 2).zMetres()
+                            : (solid.station(i / 2).zMetres()
+                                            + solid.station(i / 2 + 1).zMetres())
+                                    / 2);
+        }
+        return planes;
+    }
+
+    /** Simpson's mean of values at the measuring planes over the length. */
+    double mean(double[] values) {
+        double sum = 0;
+        for (int i = 0; i + 2 < values.length; i += 2) {
+            double h = solid.station(i / 2 + 1).zMetres() - solid.station(i / 2).zMetres();
+            sum += h * (values[i] + 4 * values[i + 1] + values[i + 2]) / 6;
+        }
+        return sum / solid.lengthMetres();
+    }
+}

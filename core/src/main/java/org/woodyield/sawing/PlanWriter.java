@@ -1,0 +1,353 @@
+package org.woodyield.sawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+
+/** Turns the best stack into pieces, passes and offcuts. */
+final class PlanWriter {
+
+    private final Search search;
+    private final Lattice lattice;
+    private final Saw saw;
+    private final List<PieceOption> options;
+    private final Frame frame;
+    private final SearchSpace space;
+    private final Length logLength;
+    private final int beyond;
+
+    private final List<SawnPiece> pieces = new ArrayList<>();
+    private final List<SawPass> passes = new ArrayList<>();
+    private final List<Offcut> offcuts = new ArrayList<>();
+
+    PlanWriter(Search search, Saw saw, List<PieceOption> options, Frame frame, SearchSpace space, Length logLength) {
+        this.search = search;
+        this.lattice = search.lattice;
+        this.saw = saw;
+        this.options = options;
+        this.frame = frame;
+        this.space = space;
+        this.logLength = logLength;
+        double reach = 0;
+        for (Lie.Plane p : search.measuring) {
+            reach = Math.max(reach, Math.max(Math.abs(p.cu) + Math.sqrt(p.suu), Math.abs(p.cv) + Math.sqrt(p.svv)));
+        }
+        int bark = (int) Math.ceil(reach * 1e9 / lattice.unitNanometres);
+        beyond = Math.max(bark, search.chords.centre) + lattice.kerf + 2;
+    }
+
+    SawingPlan plan(BestPattern.Totals totals) {
+        write();
+        double worth = 0;
+        double cost = 0;
+        for (SawnPiece piece : pieces) {
+            worth += piece.worth();
+        }
+        for (SawPass pass : passes) {
+            cost += pass.cost();
+        }
+        double objective = Lattice.amount(search.objective());
+        Proof proof = new Proof(
+                Proof.Verdict.PROVEN_OPTIMAL,
+                worth,
+                cost,
+                objective,
+                objective,
+                space.words(),
+                totals.frames(),
+                totals.flitchesEdged(),
+                totals.cantsOpened(),
+                totals.cantsInAll());
+        return new SawingPlan(
+                search.lie.solid(),
+                saw,
+                options,
+                frame,
+                pieces,
+                passes,
+                offcuts,
+                Balance.of(search.lie, pieces, passes, offcuts),
+                proof);
+    }
+
+    /** The refusal when only a wider saw could saw this log. */
+    OutOfDomainException tooNarrow() {
+        write();
+        SawPass first = passes.stream()
+                .filter(pass -> pass.widest().compareTo(saw.widthOfCut()) > 0)
+                .findFirst()
+                .orElse(passes.get(0));
+        return new OutOfDomainException(
+                "width of cut",
+                saw.widthOfCut().toString(),
+                "",
+                "for this log, pass " + first.number() + " (" + first.stage().words() + ") is "
+                        + first.widest().inMillimetres(0) + " wide over the bark at its widest",
+                "flatten the log from two sides first, quarter it, take off the bark, or choose a smaller log");
+    }
+
+    private void write() {
+        List<Search.Cut> cuts = search.pattern();
+        int opening = search.opening();
+        double bed = search.bed(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, true);
+        int face = opening;
+        Rectangle outer = rectangle(-beyond, beyond, -beyond, beyond);
+        offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(-beyond, beyond, at(face) + lattice.kerf, beyond)));
+        live(at(face), Length.ZERO, "the guide", bed, "the top slab", "the log with a sawn upper face", outer);
+        for (Search.Cut cut : cuts) {
+            if (cut.top() < face) {
+                int thick = face - cut.top() - lattice.kerf;
+                offcuts.add(new Offcut(
+                        Offcut.Kind.SLAB, rectangle(-beyond, beyond, at(cut.top()) + lattice.kerf, at(face))));
+                live(at(cut.top()), lattice.length(thick), "the face before", bed, "a slab", "the log below", outer);
+            }
+            Length thickness = lattice.length(cut.top() - cut.bottom());
+            face = cut.bottom() - lattice.kerf;
+            live(
+                    at(face),
+                    thickness,
+                    "the face before",
+                    bed,
+                    cut.cant() ? "a cant " + thickness + " high" : "a flitch " + thickness + " thick",
+                    "the log below",
+                    outer);
+        }
+        offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(-beyond, beyond, -beyond, at(face))));
+        for (Search.Cut cut : cuts) {
+            if (cut.cant()) {
+                cant(cut);
+            } else {
+                row(cut, false, -beyond, beyond);
+            }
+        }
+    }
+
+    private void cant(Search.Cut cant) {
+        int low = at(cant.bottom());
+        int high = at(cant.top());
+        double bed = search.bed(lattice.metres(low), lattice.metres(high), false);
+        int face = cant.opening();
+        offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(at(face) + lattice.kerf, beyond, low, high)));
+        upright(at(face), low, high, Length.ZERO, "the guide", bed, "the side slab", "the cant with a sawn side");
+        for (Search.Cut cut : cant.inside()) {
+            if (cut.top() < face) {
+                int thick = face - cut.top() - lattice.kerf;
+                offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(at(cut.top()) + lattice.kerf, at(face), low, high)));
+                upright(
+                        at(cut.top()),
+                        low,
+                        high,
+                        lattice.length(thick),
+                        "the face before",
+                        bed,
+                        "a slab",
+                        "the rest of the cant");
+            }
+            Length thickness = lattice.length(cut.top() - cut.bottom());
+            face = cut.bottom() - lattice.kerf;
+            upright(
+                    at(face),
+                    low,
+                    high,
+                    thickness,
+                    "the face before",
+                    bed,
+                    "a flitch " + thickness + " thick",
+                    "the rest of the cant");
+        }
+        offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(-beyond, at(face), low, high)));
+        for (Search.Cut cut : cant.inside()) {
+            row(cut, true, low, high);
+        }
+    }
+
+    /** Edges a flitch from its upper (right) side and takes its pieces. */
+    private void row(Search.Cut cut, boolean upright, int clipFrom, int clipTo) {
+        int low = at(cut.bottom());
+        int high = at(cut.top());
+        int kerf = lattice.kerf;
+        Length thickness = lattice.length(high - low);
+        List<Rows.Strip> strips = cut.strips();
+        int first = at(strips.get(0).from());
+        Rows.Strip end = strips.get(strips.size() - 1);
+        int last = at(end.from()) + end.entry().width();
+        Lie.Plane[] planes = search.measuring;
+        double lowest = Double.POSITIVE_INFINITY;
+        for (Lie.Plane p : planes) {
+            for (int side : new int[] {low, high}) {
+                double x = lattice.metres(side);
+                double half = Math.max(0, upright ? p.halfUpright(x) : p.halfLevel(x));
+                lowest = Math.min(lowest, (upright ? p.midUpright(x) : p.midLevel(x)) - half);
+            }
+        }
+        lowest = Math.max(lowest, lattice.metres(clipFrom));
+        if (lattice.overBed) {
+            // The flitch is shimmed so that its lines stand on the saw's step.
+            int line = last < clipTo ? last : at(end.from()) - kerf;
+            double step = saw.settingStep().toMetres();
+            lowest = lattice.metres(line) - Math.ceil((lattice.metres(line) - lowest) / step - 1e-9) * step;
+        }
+        if (last < clipTo) {
+            edge(
+                    last,
+                    Math.min(last + kerf, clipTo),
+                    low,
+                    high,
+                    upright,
+                    Length.ZERO,
+                    "the guide",
+                    lowest,
+                    "an edging");
+            if (last + kerf < clipTo) {
+                offcuts.add(new Offcut(Offcut.Kind.EDGING, place(last + kerf, clipTo, low, high, upright)));
+            }
+        }
+        for (int i = strips.size() - 1; i >= 0; i--) {
+            Rows.Strip strip = strips.get(i);
+            int from = at(strip.from());
+            int to = from + strip.entry().width();
+            Length width = lattice.length(strip.entry().width());
+            Chords.Trim trim = search.chords.trims[strip.trim()];
+            String id =
+                    options.isEmpty() ? "" : options.get(strip.entry().option()).id();
+            pieces.add(new SawnPiece(
+                    pieces.size() + 1,
+                    id,
+                    thickness,
+                    width,
+                    trim.end().minus(trim.start()),
+                    place(from, to, low, high, upright),
+                    trim.start(),
+                    trim.end(),
+                    upright,
+                    Lattice.amount(strip.entry().worth(trim.length()))));
+            if (from > clipFrom) {
+                String from1 = to == clipTo ? "the sawn face" : "the face before";
+                edge(
+                        Math.max(from - kerf, clipFrom),
+                        from,
+                        low,
+                        high,
+                        upright,
+                        width,
+                        from1,
+                        lowest,
+                        "piece " + pieces.size());
+            }
+        }
+        if (first - kerf > clipFrom) {
+            offcuts.add(new Offcut(Offcut.Kind.EDGING, place(clipFrom, first - kerf, low, high, upright)));
+        }
+    }
+
+    /** A rectangle along a flitch: across it from, to; through it low, high. */
+    private Rectangle place(int from, int to, int low, int high, boolean upright) {
+        return upright ? rectangle(low, high, from, to) : rectangle(from, to, low, high);
+    }
+
+    private void live(int kerfLow, Length setting, String from, double bed, String off, String rest, Rectangle outer) {
+        Lie.Plane[] planes = search.measuring;
+        double[] widths = new double[planes.length];
+        double low = lattice.metres(kerfLow);
+        double high = lattice.metres(kerfLow + lattice.kerf);
+        double widest = 0;
+        for (int i = 0; i < planes.length; i++) {
+            Lie.Plane p = planes[i];
+            widths[i] = 2 * Math.max(0, p.halfLevel((low + high) / 2));
+            widest = Math.max(widest, 2 * p.halfLevel(Math.min(Math.max(p.cv, low), high)));
+        }
+        Rectangle kerf = new Rectangle(
+                outer.left(), outer.right(), lattice.length(kerfLow), lattice.length(kerfLow + lattice.kerf));
+        add(Stage.LIVE, frame.turnDegrees(), setting, from, kerfLow, bed, kerf, widths, widest, off, rest);
+    }
+
+    private void upright(
+            int kerfLow, int bottom, int top, Length setting, String from, double bed, String off, String rest) {
+        Lie.Plane[] planes = search.measuring;
+        double[] widths = new double[planes.length];
+        double left = lattice.metres(kerfLow);
+        double right = lattice.metres(kerfLow + lattice.kerf);
+        double b = lattice.metres(bottom);
+        double t = lattice.metres(top);
+        double widest = 0;
+        for (int i = 0; i < planes.length; i++) {
+            Lie.Plane p = planes[i];
+            widths[i] = Search.clipped(p, (left + right) / 2, b, t);
+            widest = Math.max(widest, Search.clipped(p, Math.min(Math.max(p.cu, left), right), b, t));
+        }
+        Rectangle kerf = rectangle(kerfLow, kerfLow + lattice.kerf, bottom, top);
+        add(Stage.CANT, frame.turnDegrees() + 90, setting, from, kerfLow, bed, kerf, widths, widest, off, rest);
+    }
+
+    private void edge(
+            int kerfLow,
+            int kerfHigh,
+            int low,
+            int high,
+            boolean upright,
+            Length setting,
+            String from,
+            double bed,
+            String off) {
+        double[] widths = new double[search.measuring.length];
+        java.util.Arrays.fill(widths, lattice.metres(high - low));
+        add(
+                Stage.EDGE,
+                frame.turnDegrees() + (upright ? 0 : 90),
+                setting,
+                from,
+                kerfHigh - lattice.kerf,
+                bed,
+                place(kerfLow, kerfHigh, low, high, upright),
+                widths,
+                widths[0],
+                off,
+                "the rest of the flitch");
+    }
+
+    private void add(
+            Stage stage,
+            double turn,
+            Length ridingSetting,
+            String ridingFrom,
+            int kerfLow,
+            double bed,
+            Rectangle kerf,
+            double[] widths,
+            double widest,
+            String off,
+            String rest) {
+        Length overBed = Length.ofMetres(lattice.metres(kerfLow) - bed, Rounding.HALF_EVEN);
+        boolean riding = !lattice.overBed;
+        boolean below = riding && ridingSetting.isPositive();
+        double mean = stage == Stage.EDGE ? widths[0] : search.lie.mean(widths);
+        passes.add(new SawPass(
+                passes.size() + 1,
+                stage,
+                ((turn % 360) + 360) % 360,
+                riding ? ridingSetting : overBed,
+                riding ? ridingFrom : "the bed",
+                lattice.length(below ? kerfLow + lattice.kerf : kerfLow),
+                overBed,
+                kerf,
+                below ? SawPass.KerfSide.BELOW : SawPass.KerfSide.ABOVE,
+                Length.ofMetres(widths[0], Rounding.HALF_EVEN),
+                Length.ofMetres(widths[widths.length - 1], Rounding.HALF_EVEN),
+                Length.ofMetres(Math.max(widest, 0), Rounding.DOWN),
+                logLength,
+                mean * search.lie.solid().lengthMetres(),
+                Lattice.amount(search.cost(stage, mean)),
+                off,
+                rest));
+    }
+
+    private int at(int index) {
+        return index - search.chords.centre;
+    }
+
+    private Rectangle rectangle(int left, int right, int bottom, int top) {
+        return new Rectangle(lattice.length(left), lattice.length(right), lattice.length(bottom), lattice.length(top));
+    }
+}

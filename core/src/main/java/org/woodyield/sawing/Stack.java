@@ -1,0 +1,160 @@
+package org.woodyield.sawing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The best stack of items from one side of the wood to the other, each one kerf from the next, by dynamic programming over
+ * the place of the last face.
+ *
+ * <p>Item values may be upper bounds. {@link #solve} works out exactly only those items that the best stack uses, and goes
+ * on until that stack holds exact items alone: it is then the best of all, since no stack's bound exceeds it.
+ *
+ * <p>Ties: the lowest first face; then from there downward, stopping before going on, items in their order, the thinnest
+ * slab.
+ */
+final class Stack {
+
+    static final long FORBIDDEN = Long.MAX_VALUE / 4;
+
+    private static final int STOP = -1;
+    private static final int SLAB = -2;
+
+    /** An item in its place. */
+    record Item(int kind, int top) {}
+
+    /** Tightens the value of an item. */
+    interface Refiner {
+        /** The exact value or a lower upper bound, and notes which. */
+        long refine(int kind, int top);
+
+        boolean exact(int kind, int top);
+    }
+
+    private final int count;
+    private final int centre;
+    private final int kerf;
+    private final int grid;
+    private final int step;
+    private final int slab;
+    private final int[] size;
+    /** By kind, by index of the upper face. */
+    final long[][] value;
+    /** By index of the lower side of the kerf. */
+    final long[] pass;
+
+    private final long[] best;
+    private final int[] choice;
+    private final long[] afterSlab;
+    private final int[] slabTo;
+    private int opening;
+
+    Stack(Lattice lattice, int count, int centre, int[] size) {
+        this.count = count;
+        this.centre = centre;
+        kerf = lattice.kerf;
+        grid = lattice.grid;
+        step = lattice.step;
+        // Over a bed faces stay on the saw's step; riding a face, the slab itself is a whole number of steps.
+        slab = lattice.overBed ? (kerf / step + 1) * step : kerf + step;
+        this.size = size.clone();
+        value = new long[size.length][count];
+        pass = new long[count];
+        best = new long[count];
+        choice = new int[count];
+        afterSlab = new long[count];
+        slabTo = new int[count];
+        clear();
+    }
+
+    void clear() {
+        for (long[] each : value) {
+            Arrays.fill(each, Lattice.NONE);
+        }
+        Arrays.fill(pass, 0);
+    }
+
+    /** The value of the best stack by the item values as they stand. */
+    long sweep(int from) {
+        for (int p = from; p < count; p++) {
+            long top = 0;
+            int how = STOP;
+            for (int kind = 0; kind < size.length; kind++) {
+                long item = value[kind][p];
+                int q = p - size[kind] - kerf;
+                if (item == Lattice.NONE || q < 0 || pass[q] == FORBIDDEN) {
+                    continue;
+                }
+                long total = item - pass[q] + best[q];
+                if (total > top) {
+                    top = total;
+                    how = kind;
+                }
+            }
+            if (p >= slab && afterSlab[p - slab] > top) {
+                top = afterSlab[p - slab];
+                how = SLAB;
+            }
+            best[p] = top;
+            choice[p] = how;
+            long here = pass[p] == FORBIDDEN ? Lattice.NONE : top - pass[p];
+            boolean further = p >= step && afterSlab[p - step] > here;
+            afterSlab[p] = further ? afterSlab[p - step] : here;
+            slabTo[p] = further ? slabTo[p - step] : p;
+        }
+        long top = Lattice.NONE;
+        opening = -1;
+        for (int p = centre % grid; p < count; p += grid) {
+            if (pass[p] != FORBIDDEN && best[p] - pass[p] > top) {
+                top = best[p] - pass[p];
+                opening = p;
+            }
+        }
+        return top;
+    }
+
+    /**
+     * The value of the best stack.
+     *
+     * @param incumbent stop as soon as it is known that nothing exceeds this; the bound is then returned
+     */
+    long solve(Refiner refiner, long incumbent) {
+        int from = 0;
+        while (true) {
+            long bound = sweep(from);
+            if (bound <= incumbent) {
+                return bound;
+            }
+            from = count;
+            for (Item item : path()) {
+                if (!refiner.exact(item.kind(), item.top())) {
+                    value[item.kind()][item.top()] = refiner.refine(item.kind(), item.top());
+                    from = Math.min(from, item.top());
+                }
+            }
+            if (from == count) {
+                return bound;
+            }
+        }
+    }
+
+    int opening() {
+        return opening;
+    }
+
+    /** The items of the best stack from the first face down. */
+    List<Item> path() {
+        List<Item> path = new ArrayList<>();
+        int p = opening;
+        while (p >= 0 && choice[p] != STOP) {
+            if (choice[p] == SLAB) {
+                p = slabTo[p - slab];
+            } else {
+                path.add(new Item(choice[p], p));
+                p = p - size[choice[p]] - kerf;
+            }
+        }
+        return path;
+    }
+}

@@ -1,0 +1,145 @@
+package org.woodyield.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.woodyield.log.Log;
+import org.woodyield.measure.Length;
+import org.woodyield.plan.JobInput.Price;
+import org.woodyield.plan.JobInput.Size;
+import org.woodyield.plan.JobInput.Surface;
+import org.woodyield.plan.JobInput.WantedArea;
+import org.woodyield.plan.JobInput.WantedPiece;
+import org.woodyield.plan.JobInput.Wood;
+import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SearchSpace;
+import org.woodyield.wood.SpeciesCatalogue;
+import org.woodyield.work.WorkInput;
+import org.woodyield.work.WorkInputs;
+
+class PlannerTest {
+
+    private static Log log(String id, String species, String length, String small, String large) {
+        return new Log(
+                id,
+                SpeciesCatalogue.published().find(species),
+                Length.parse(length),
+                Length.parse(small),
+                Length.parse(small),
+                Length.parse(large),
+                Length.parse("1/2 in"),
+                Length.ZERO,
+                0,
+                false);
+    }
+
+    private static WorkInputs work() {
+        return WorkInputs.chainDefaults()
+                .with(WorkInput.RATED_POWER, 4)
+                .with(WorkInput.TANK, 0.8)
+                .with(WorkInput.WARM_UP, 1)
+                .with(WorkInput.COOL_DOWN, 1)
+                .with(WorkInput.FUEL_PRICE, 1.5);
+    }
+
+    static JobInput job(List<Price> prices) {
+        Wood softwood = Wood.of(Wood.Kind.SOFTWOOD);
+        return new JobInput(
+                "Two small logs",
+                "USD",
+                List.of(
+                        log("A", "eastern white pine", "10 ft 3 in", "12 in", "13 in"),
+                        log("B", "eastern white pine", "8 ft 4 in", "9 in", "10 in"),
+                        log("C", "white oak", "8 ft 4 in", "9 in", "10 in")),
+                List.of(new WantedPiece(
+                        "stud",
+                        new Size(true, Length.inches(2), Length.inches(4)),
+                        Length.feet(8),
+                        5,
+                        softwood,
+                        Surface.DRESSED_DRY,
+                        15)),
+                List.of(new WantedArea(
+                        "wall",
+                        4,
+                        true,
+                        Length.inches(1),
+                        Length.inches(4),
+                        Length.inches(8),
+                        Length.inches(1),
+                        List.of(Length.feet(6), Length.feet(8)),
+                        10,
+                        softwood,
+                        Surface.DRESSED_DRY,
+                        15)),
+                new Saw(
+                        "saw",
+                        Length.parse("0.32 in"),
+                        Length.inches(24),
+                        Length.inches(1, 16),
+                        Saw.Reference.PREVIOUS_FACE,
+                        Length.ZERO,
+                        Length.parse("0.03 in")),
+                SearchSpace.standard(),
+                work(),
+                Length.inches(1, 32),
+                5,
+                prices,
+                List.of());
+    }
+
+    private static final List<Price> PRICES = List.of(new Price(Optional.empty(), Wood.of(Wood.Kind.SOFTWOOD), 1.2));
+
+    @Test
+    void whatIsSuppliedIsWhatTheLogsGive() {
+        JobPlan plan = Planner.plan(job(PRICES));
+        double studs = plan.logs().stream()
+                .flatMap(log -> log.sawing().stream())
+                .flatMap(sawing -> sawing.pieces().stream())
+                .filter(piece -> piece.optionId().equals("stud"))
+                .count();
+        assertThat(plan.supply().get(0).sawn()).isEqualTo(studs).isPositive();
+        assertThat(plan.supply().get(1).toSaw()).isCloseTo(4.4, within(1e-12));
+    }
+
+    @Test
+    void theWoodIsAccountedForToABillionth() {
+        JobPlan plan = Planner.plan(job(PRICES));
+        double solid = plan.solid().cubicMetres();
+        assertThat(plan.balance().sum().cubicMetres()).isCloseTo(solid, within(1e-9 * solid));
+    }
+
+    @Test
+    void noChoiceIsWorthMoreThanTheBound() {
+        JobPlan.Choice choice = Planner.plan(job(PRICES)).choice();
+        assertThat(choice.worth()).isPositive().isLessThanOrEqualTo(choice.bound() * (1 + 1e-9));
+        assertThat(choice.unit()).isEqualTo("USD");
+    }
+
+    @Test
+    void withoutPricesWorthIsCountedInBoardFeetAndNoPriceIsMadeUp() {
+        JobPlan plan = Planner.plan(job(List.of()));
+        assertThat(plan.choice().unit()).isEqualTo("bf");
+        assertThat(plan.breakEven().orElseThrow().boughtPerBoardFoot()).isEmpty();
+    }
+
+    @Test
+    void aLogOfWoodThatNobodyWantsIsLeftWholeAndSaysWhy() {
+        LogPlan oak = Planner.plan(job(PRICES)).logs().get(2);
+        assertThat(oak.sawing()).isEmpty();
+        assertThat(oak.leftWhole()).contains("nothing is wanted in");
+        assertThat(oak.scales()).allMatch(scale -> scale.overrunPercent().isEmpty());
+    }
+
+    @Test
+    void theGreenSizeDriesAndPlanesToTheFinishedOne() {
+        GreenSize stud = Planner.plan(job(PRICES)).greenSizes().get(0);
+        assertThat(stud.finishedThickness()).isEqualTo(Length.inches(3, 2));
+        assertThat(stud.thicknessToSaw()).isGreaterThan(Length.inches(3, 2));
+        assertThat(stud.sparePlanedThicknessInches()).isPositive();
+        assertThat(stud.scantShare()).isLessThanOrEqualTo(0.05);
+    }
+}
