@@ -1,9 +1,26 @@
 package org.woodyield.checks;
 
+import org.woodyield.log.GirthVolume;
+import org.woodyield.log.SolidVolume;
+
 /** What the check tables call in {@code org.woodyield.log}. */
 final class LogChecks {
 
     private LogChecks() {}
 
-    static void list(Catalogue.Builder catalogue) {}
+    static void list(Catalogue.Builder catalogue) {
+        catalogue
+                .number(
+                        "log.solid-volume",
+                        given -> SolidVolume.byId(given.text("formula"))
+                                .volume(
+                                        given.number("small"),
+                                        given.number("middle"),
+                                        given.number("large"),
+                                        given.number("length")))
+                .number(
+                        "log.girth-volume",
+                        given -> GirthVolume.valueOf(given.text("rule"))
+                                .volume(given.number("girth"), given.number("length")));
+    }
 }

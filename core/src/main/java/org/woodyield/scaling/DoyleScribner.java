@@ -1,10 +1,8 @@
 package org.woodyield.scaling;
 
-import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /** Doyle up to 28 in, the Scribner diagram table above: the smaller of the two at every diameter. */
-@Calculation("scaling.doyle-scribner")
 final class DoyleScribner extends PublishedRule {
 
     private static final double LAST_DOYLE_INCHES = 28;

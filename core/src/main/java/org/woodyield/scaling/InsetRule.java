@@ -1,14 +1,12 @@
 package org.woodyield.scaling;
 
 import org.woodyield.source.Source;
-import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
  * Rules of the shape f (D - a)^2 L / k: the diameter less a fixed allowance for slabs, squared. Doyle, with a = 4 in and k
  * = 16, is the best known.
  */
-@Calculation("scaling.inset")
 final class InsetRule extends PublishedRule {
 
     private final double factor;

@@ -2,7 +2,6 @@ package org.woodyield.scaling;
 
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
-import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
@@ -12,7 +11,6 @@ import org.woodyield.working.Working;
  * <p>No statute says what a rest of less than 4 ft counts. Here it lies at the butt, keeps its own diameter and counts its
  * share of a whole section; taking it at the top instead changes one cell of the 6 to 40 in by 8 to 20 ft table.
  */
-@Calculation("scaling.international")
 final class InternationalRule extends PublishedRule {
 
     private final double constant;

@@ -4,6 +4,7 @@ import java.util.List;
 import org.woodyield.measure.Domain;
 import org.woodyield.source.Source;
 import org.woodyield.source.Standing;
+import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
@@ -12,6 +13,7 @@ import org.woodyield.working.Working;
  *
  * <p>The value is an estimate of lumber by nominal size before sawing, never a solid volume.
  */
+@Calculation("scaling.log-rule")
 public interface LogRule {
 
     /**

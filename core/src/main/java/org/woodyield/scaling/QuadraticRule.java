@@ -1,10 +1,8 @@
 package org.woodyield.scaling;
 
-import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /** Rules of the shape (a D^2 - b D - c) L / k. */
-@Calculation("scaling.quadratic")
 final class QuadraticRule extends PublishedRule {
 
     private final double square;

@@ -7,7 +7,6 @@ import org.woodyield.measure.Rounding;
 import org.woodyield.source.PublishedTable;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
-import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
@@ -17,7 +16,6 @@ import org.woodyield.working.Working;
  * factors are from memory and give every cell of the 16-ft column, also from memory. Logs of 6 and 7 in, 6 and 8 ft long,
  * are 5 bf by a published exception. All cells are computed once, so that scaling is a look-up.
  */
-@Calculation("scaling.scribner-decimal-c")
 final class ScribnerDecimalC extends PublishedRule {
 
     private static final int LEAST_DIAMETER = 6;

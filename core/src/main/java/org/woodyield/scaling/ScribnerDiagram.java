@@ -2,14 +2,12 @@ package org.woodyield.scaling;
 
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.PublishedTable;
-import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
  * The Scribner diagram table for whole inches: the 16-ft column from memory, other lengths in proportion, since the
  * diagrams are drawn for the small end and allow no taper. To the nearest board foot.
  */
-@Calculation("scaling.scribner-diagram")
 final class ScribnerDiagram extends PublishedRule {
 
     private static final int LEAST_DIAMETER = 12;

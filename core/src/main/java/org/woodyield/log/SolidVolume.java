@@ -1,0 +1,219 @@
+package org.woodyield.log;
+
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
+import org.woodyield.working.Calculation;
+import org.woodyield.working.Working;
+
+/**
+ * Formulas for the solid content of a log from up to three diameters and the length, with the exact pi/4. All measures in
+ * one unit give the volume in its cube; a formula ignores the diameters that it does not ask for.
+ *
+ * <p>Which is exact on which solid (a body whose squared diameter grows with the power p of the distance from its tip):
+ * all on a cylinder; cone frustum and Newton on a cone; Smalian, Huber and Newton on a paraboloid; Newton alone on a
+ * neiloid. The rest are exact on a cylinder only.
+ *
+ * <p>Source: Briggs, Forest Products Measurements and Conversion Factors (1994), table 2-1, unless the formula has one of
+ * its own.
+ */
+@Calculation("log.solid-volume")
+public enum SolidVolume {
+    /** Mean of the two end areas, times length. Reads high on a flared butt log. */
+    SMALIAN("smalian", "Smalian", "briggs-1994-2-1", "pi / 4 * (a^2 + c^2) * L / 2", false, true),
+    /** Area at mid-length, times length. */
+    HUBER("huber", "Huber", "briggs-1994-2-1", "pi / 4 * m^2 * L", true, false),
+    /** Ends and four times the middle: (Smalian + 2 Huber) / 3. */
+    NEWTON("newton", "Newton (prismoidal)", "briggs-1994-2-1", "pi / 4 * (a^2 + 4 * m^2 + c^2) * L / 6", true, true),
+    /** Frustum of a cone. */
+    CONE("cone-frustum", "cone frustum", "briggs-1994-2-1", "pi / 4 * (a^2 + a * c + c^2) * L / 3", false, true),
+    /** Area of the mean diameter, times length. */
+    SUBNEILOID("subneiloid", "subneiloid", "briggs-1994-2-1", "pi / 4 * ((a + c) / 2)^2 * L", false, true),
+    /**
+     * Butt log: three quarters of the small end's area and one of the large end's. Briggs prints a stray division by two;
+     * the weights already add up to one. For butt logs only.
+     */
+    BUTT_LOG(
+            "butt-log", "butt log (Bruce)", "bruce-1982-memory", "pi / 4 * (0.75 * a^2 + 0.25 * c^2) * L", false, true),
+    /** Middle diameter from the small end and a taper of 1 in to 10 ft. */
+    ONE_IN_TEN(
+            "one-in-ten",
+            "taper one in ten (Sorenson)",
+            "briggs-1994-2-1",
+            "pi / 4 * (a + L / 240)^2 * L",
+            false,
+            false),
+    /** Middle diameter from the small end and a taper of 1 in to 8 ft. */
+    ONE_IN_EIGHT(
+            "one-in-eight",
+            "taper one in eight (Rapraeger)",
+            "one-in-eight-memory",
+            "pi / 4 * (a + L / 192)^2 * L",
+            false,
+            false);
+
+    private static final Domain END = Domain.positive("diameter", "");
+    private static final Domain LENGTH = Domain.positive("length", "");
+
+    private final String id;
+    private final String label;
+    private final String source;
+    private final String formula;
+    private final boolean asksMiddle;
+    private final boolean asksLargeEnd;
+
+    SolidVolume(String id, String label, String source, String formula, boolean asksMiddle, boolean asksLargeEnd) {
+        this.id = id;
+        this.label = label;
+        this.source = source;
+        this.formula = formula;
+        this.asksMiddle = asksMiddle;
+        this.asksLargeEnd = asksLargeEnd;
+    }
+
+    /**
+     * A formula by its id.
+     *
+     * @param id for example {@code smalian}
+     * @return the formula
+     * @throws OutOfDomainException if there is none; names all that there are
+     */
+    public static SolidVolume byId(String id) {
+        return Arrays.stream(values())
+                .filter(one -> one.id.equals(id))
+                .findFirst()
+                .orElseThrow(() -> new OutOfDomainException(
+                        "solid-volume formula",
+                        "'" + id + "'",
+                        "",
+                        Arrays.stream(values()).map(SolidVolume::id).collect(Collectors.joining(", ")),
+                        "take one of these ids"));
+    }
+
+    /**
+     * The key.
+     *
+     * @return lower case with hyphens
+     */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * The name as shown.
+     *
+     * @return a short phrase
+     */
+    public String label() {
+        return label;
+    }
+
+    /**
+     * What the formula rests on.
+     *
+     * @return the source
+     */
+    public Source source() {
+        return Sources.get(source);
+    }
+
+    /**
+     * Whether the diameter at mid-length is used.
+     *
+     * @return false if it is ignored
+     */
+    public boolean asksMiddle() {
+        return asksMiddle;
+    }
+
+    /**
+     * Whether the diameter at the large end is used.
+     *
+     * @return false if it is ignored
+     */
+    public boolean asksLargeEnd() {
+        return asksLargeEnd;
+    }
+
+    /**
+     * The volume.
+     *
+     * @param small diameter at the small end, above zero
+     * @param middle diameter at mid-length
+     * @param large diameter at the large end
+     * @param length length in the same unit
+     * @return the volume in the cube of that unit
+     * @throws OutOfDomainException if a measure that is used is not above zero
+     */
+    public double volume(double small, double middle, double large, double length) {
+        require(small, middle, large, length);
+        return switch (this) {
+            case SMALIAN -> StrictMath.PI / 4 * (small * small + large * large) * length / 2;
+            case HUBER -> StrictMath.PI / 4 * (middle * middle) * length;
+            case NEWTON -> StrictMath.PI / 4 * (small * small + 4 * (middle * middle) + large * large) * length / 6;
+            case CONE -> StrictMath.PI / 4 * (small * small + small * large + large * large) * length / 3;
+            case SUBNEILOID -> {
+                double mean = (small + large) / 2;
+                yield StrictMath.PI / 4 * (mean * mean) * length;
+            }
+            case BUTT_LOG -> StrictMath.PI / 4 * (0.75 * (small * small) + 0.25 * (large * large)) * length;
+            case ONE_IN_TEN -> {
+                double mid = small + length / 240;
+                yield StrictMath.PI / 4 * (mid * mid) * length;
+            }
+            case ONE_IN_EIGHT -> {
+                double mid = small + length / 192;
+                yield StrictMath.PI / 4 * (mid * mid) * length;
+            }
+        };
+    }
+
+    /**
+     * The working of {@link #volume}.
+     *
+     * @param small diameter at the small end, above zero
+     * @param middle diameter at mid-length
+     * @param large diameter at the large end
+     * @param length length in the same unit
+     * @param unit the unit of all four, for example {@code m}
+     * @return a working with the same value
+     * @throws OutOfDomainException if a measure that is used is not above zero
+     */
+    public Working working(double small, double middle, double large, double length, String unit) {
+        require(small, middle, large, length);
+        Working.Builder working = Working.of("Solid volume, " + label);
+        if (asksSmallEnd()) {
+            working.given("a", "diameter at the small end", small, unit);
+        }
+        if (asksMiddle) {
+            working.given("m", "diameter at mid-length", middle, unit);
+        }
+        if (asksLargeEnd) {
+            working.given("c", "diameter at the large end", large, unit);
+        }
+        return working.given("L", "length", length, unit)
+                .constant("pi", "pi", StrictMath.PI, "", Sources.get("definition"))
+                .step("V", "volume", formula, unit + "3", source())
+                .build();
+    }
+
+    private boolean asksSmallEnd() {
+        return this != HUBER;
+    }
+
+    private void require(double small, double middle, double large, double length) {
+        if (asksSmallEnd()) {
+            END.require(small);
+        }
+        if (asksMiddle) {
+            END.require(middle);
+        }
+        if (asksLargeEnd) {
+            END.require(large);
+        }
+        LENGTH.require(length);
+    }
+}
