@@ -14,8 +14,9 @@ import org.woodyield.source.Sources;
  * How the scaling diameter and length are taken from a log that was measured, before any rule is asked.
  *
  * <p>The two diameters of the small end, at right angles, are averaged and taken to the step; the length loses the trim
- * and drops to its step. A log longer than the greatest scaling length is scaled as two or more segments of nearly equal
- * length in steps, longer ones toward the butt; the diameter of a lower segment is the log's own, from its measured
+ * and drops to its step. A log longer than the greatest scaling length is scaled as two or more segments, either of nearly
+ * equal length in steps, longer ones toward the butt, or of the greatest length from the small end with the rest at the
+ * butt; the diameter of a lower segment is the log's own, from its measured
  * taper, rounded in the same way.
  *
  * @param id the key
@@ -26,6 +27,7 @@ import org.woodyield.source.Sources;
  * @param trim what a log must be longer than its scaling length
  * @param lengthStep the scaling length drops to multiples of this
  * @param greatestLength the longest that is scaled as one
+ * @param split how a longer log is divided
  * @param source what states the convention
  * @param notes what the source leaves open and how it is filled here
  */
@@ -38,11 +40,20 @@ public record ScalingConvention(
         Length trim,
         Length lengthStep,
         Length greatestLength,
+        Split split,
         Source source,
         List<String> notes) {
 
     private static final Length INCH = Length.inches(1);
     private static final Length FOOT = Length.feet(1);
+
+    /** How a log longer than the greatest scaling length is divided. */
+    public enum Split {
+        /** Nearly equal parts in steps of length, longer ones toward the butt. */
+        NEARLY_EQUAL,
+        /** Parts of the greatest length from the small end, the rest at the butt. */
+        WHOLE_FROM_SMALL_END
+    }
 
     /**
      * A part of a log that is scaled as one.
@@ -85,6 +96,7 @@ public record ScalingConvention(
                 Length.ZERO,
                 FOOT,
                 Length.feet(40),
+                Split.NEARLY_EQUAL,
                 Sources.get("trade"),
                 List.of());
     }
@@ -170,8 +182,9 @@ public record ScalingConvention(
         List<Segment> segments = new ArrayList<>();
         long done = 0;
         for (long i = 0; i < count; i++) {
-            // What does not divide evenly goes to the lower segments.
-            long own = Math.floorDiv(steps - done, count - i);
+            // Of nearly equal parts the lower ones get what does not divide evenly.
+            long own =
+                    split == Split.NEARLY_EQUAL ? Math.floorDiv(steps - done, count - i) : Math.min(most, steps - done);
             Length from = lengthStep.times(done);
             Length length = lengthStep.times(own);
             double diameter = i == 0 && where == DiameterAt.SMALL_END

@@ -112,4 +112,74 @@ class ScaleTest {
                 .isCloseTo(53, within(1e-12))
                 .isEqualTo(Overrun.cubicPercentWorking(lumber, log).value());
     }
+
+    private static List<ScalingConvention.Segment> parts(Jurisdiction place, String length) {
+        return place.scale(log(length, "14 in", "14 in", "20 in")).segments();
+    }
+
+    private static List<Double> lengths(Jurisdiction place, String length) {
+        return parts(place, length).stream()
+                .map(ScalingConvention.Segment::lengthFeet)
+                .toList();
+    }
+
+    @Test
+    void georgiaDividesFromEighteenAndFromThirtyFourFeetIntoEvenParts() {
+        assertThat(lengths(Jurisdiction.GEORGIA, "17 ft 11 in")).containsExactly(16.0);
+        assertThat(lengths(Jurisdiction.GEORGIA, "18 ft")).containsExactly(8.0, 10.0);
+        assertThat(lengths(Jurisdiction.GEORGIA, "33 ft")).containsExactly(16.0, 16.0);
+        assertThat(lengths(Jurisdiction.GEORGIA, "34 ft")).containsExactly(10.0, 12.0, 12.0);
+    }
+
+    @Test
+    void minnesotaScalesLessThanTwentyFourFeetAsOne() {
+        assertThat(lengths(Jurisdiction.MINNESOTA, "23 ft 11 in")).containsExactly(22.0);
+        assertThat(lengths(Jurisdiction.MINNESOTA, "24 ft")).containsExactly(12.0, 12.0);
+    }
+
+    @Test
+    void vermontTakesWholeSectionsOfTwelveFeetFromTheSmallEnd() {
+        assertThat(lengths(Jurisdiction.VERMONT, "30 ft")).containsExactly(12.0, 12.0, 6.0);
+        // 6 in of taper over 30 ft: 14, 16.4 and 18.8 in.
+        assertThat(parts(Jurisdiction.VERMONT, "30 ft"))
+                .extracting(ScalingConvention.Segment::diameterInches)
+                .containsExactly(14.0, 16.0, 19.0);
+        Scale scale = Jurisdiction.VERMONT.scale(log("30 ft", "14 in", "14 in", "20 in"));
+        assertThat(scale.boardFeet().value()).isEqualTo(98 + 128 + 90.25);
+        assertThat(scale.working().value()).isEqualTo(98 + 128 + 90.25);
+    }
+
+    @Test
+    void anExactHalfInchGoesToTheEvenInchInGeorgiaAndUpInIdaho() {
+        Log half = log("16 ft", "14 1/2 in", "14 1/2 in", "16 in");
+        Log other = log("16 ft", "15 1/2 in", "15 1/2 in", "16 in");
+        assertThat(Jurisdiction.GEORGIA.convention().scalingDiameterInches(half))
+                .isEqualTo(14);
+        assertThat(Jurisdiction.GEORGIA.convention().scalingDiameterInches(other))
+                .isEqualTo(16);
+        assertThat(Jurisdiction.IDAHO.convention().scalingDiameterInches(half)).isEqualTo(15);
+    }
+
+    @Test
+    void everyJurisdictionScalesAnOrdinaryLogAndCitesItsSource() {
+        for (Jurisdiction place : Jurisdiction.values()) {
+            Scale scale = place.scale(log("16 ft 6 in", "14 in", "14 in", "16 in"));
+            assertThat(scale.boardFeet().value()).isPositive();
+            assertThat(scale.working().notes())
+                    .anyMatch(note -> note.contains(place.source().title()));
+            assertThat(Jurisdiction.byId(place.id())).isEqualTo(place);
+        }
+        assertThatThrownBy(() -> Jurisdiction.byId("oz")).hasMessageContaining("georgia");
+    }
+
+    @Test
+    void anInchOfDiameterIsAThirdOfADoyleScaleAtTenInches() {
+        MeasurementError error = MeasurementError.of(LogRules.byId("doyle"), 10, 16);
+        assertThat(error.boardFeet()).isEqualTo(36);
+        assertThat(error.percentInchMore()).isCloseTo(100 * (49.0 / 36 - 1), within(1e-12));
+        assertThat(error.percentInchLess()).isCloseTo(100 * (25.0 / 36 - 1), within(1e-12));
+        MeasurementError table = MeasurementError.of(LogRules.byId("scribner-decimal-c"), 10, 16);
+        assertThat(table.percentHalfInchMore()).isEmpty();
+        assertThat(table.percentInchMore()).isCloseTo(100 * (70.0 / 60 - 1), within(1e-12));
+    }
 }

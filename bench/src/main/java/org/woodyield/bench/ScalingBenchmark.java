@@ -1,0 +1,147 @@
+package org.woodyield.bench;
+
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.woodyield.measure.Rounding;
+import org.woodyield.scaling.LogRule;
+import org.woodyield.scaling.LogRules;
+
+/**
+ * What do the domain checks of a rule's batch cost, beside a loop without them, a bare table look-up and a copy?
+ *
+ * <p>Diameters are drawn from a normal law of 14 +- 4 in, cut to 6 to 40 whole inches; lengths are 8 to 20 even feet.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+@Fork(2)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class ScalingBenchmark {
+
+    private static final int COUNT = 10_000;
+
+    private final LogRule doyle = LogRules.byId("doyle");
+    private final LogRule international = LogRules.byId("international-quarter");
+    private final LogRule decimalC = LogRules.byId("scribner-decimal-c");
+
+    private double[] diameters;
+    private double[] lengths;
+    private double[] out;
+    private double[] table;
+
+    @Setup
+    public void draw() {
+        Random random = new Random(20261125);
+        diameters = new double[COUNT];
+        lengths = new double[COUNT];
+        out = new double[COUNT];
+        table = new double[61 * 41];
+        for (int d = 6; d <= 60; d++) {
+            for (int l = 4; l <= 40; l++) {
+                table[d * 41 + l] = decimalC.boardFeet(d, l);
+            }
+        }
+        for (int i = 0; i < COUNT; i++) {
+            diameters[i] = Math.max(6, Math.min(40, Math.rint(14 + 4 * random.nextGaussian())));
+            lengths[i] = 8 + 2 * random.nextInt(7);
+        }
+        verify(doyle, doyleUnchecked());
+        verify(international, internationalUnchecked());
+        verify(decimalC, decimalCBareLookup());
+    }
+
+    private void verify(LogRule rule, double[] baseline) {
+        double[] expected = baseline.clone();
+        rule.scale(diameters, lengths, out);
+        for (int i = 0; i < COUNT; i++) {
+            double single = rule.boardFeet(diameters[i], lengths[i]);
+            if (out[i] != expected[i] || out[i] != single) {
+                throw new IllegalStateException(rule.id() + " of " + diameters[i] + " in x " + lengths[i]
+                        + " ft: batch " + out[i] + ", single " + single + ", baseline " + expected[i]);
+            }
+        }
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] doyle() {
+        doyle.scale(diameters, lengths, out);
+        return out;
+    }
+
+    /** The baseline: the same streams and rounding, nothing checked. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] doyleUnchecked() {
+        for (int i = 0; i < COUNT; i++) {
+            double side = diameters[i] - 4;
+            out[i] = Rounding.HALF_UP.toStep(side * side * lengths[i] / 16, 1);
+        }
+        return out;
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] international() {
+        international.scale(diameters, lengths, out);
+        return out;
+    }
+
+    /** The baseline: the same sections and rounding, nothing checked. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] internationalUnchecked() {
+        for (int i = 0; i < COUNT; i++) {
+            int whole = (int) (lengths[i] / 4);
+            double sum = 0;
+            for (int section = 0; section < whole; section++) {
+                double d = diameters[i] + 0.5 * section;
+                sum += 0.22 * (d * d) - 0.71 * d;
+            }
+            double rest = lengths[i] - 4 * whole;
+            if (rest > 0) {
+                double d = diameters[i] + 0.5 * whole;
+                sum += (0.22 * (d * d) - 0.71 * d) * rest / 4;
+            }
+            out[i] = Rounding.HALF_UP.toStep(0.904762 * sum, 5);
+        }
+        return out;
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] decimalC() {
+        decimalC.scale(diameters, lengths, out);
+        return out;
+    }
+
+    /** The baseline: an array indexed by diameter and length, nothing checked. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] decimalCBareLookup() {
+        for (int i = 0; i < COUNT; i++) {
+            out[i] = table[((int) diameters[i]) * 41 + ((int) lengths[i])];
+        }
+        return out;
+    }
+
+    /** What moving the numbers costs by itself. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] copy() {
+        System.arraycopy(diameters, 0, out, 0, COUNT);
+        return out;
+    }
+}
