@@ -18,6 +18,20 @@ public sealed interface Distribution {
     double standardDeviation();
 
     /**
+     * The lowest value there can be.
+     *
+     * @return the lower end, minus infinity where there is none
+     */
+    double least();
+
+    /**
+     * The highest value there can be.
+     *
+     * @return the upper end, infinity where there is none
+     */
+    double greatest();
+
+    /**
      * Draws a value.
      *
      * @param draws the generator; the count of numbers taken from it is the same for every draw of one distribution
@@ -51,6 +65,16 @@ public sealed interface Distribution {
         }
 
         @Override
+        public double least() {
+            return value;
+        }
+
+        @Override
+        public double greatest() {
+            return value;
+        }
+
+        @Override
         public double draw(Draws draws) {
             return value;
         }
@@ -71,6 +95,16 @@ public sealed interface Distribution {
         public Normal {
             finite("mean", mean);
             Domain.notNegative("standard uncertainty", "").require(standardDeviation);
+        }
+
+        @Override
+        public double least() {
+            return Double.NEGATIVE_INFINITY;
+        }
+
+        @Override
+        public double greatest() {
+            return Double.POSITIVE_INFINITY;
         }
 
         @Override

@@ -125,6 +125,84 @@ public final class MachineRate {
                 .build();
     }
 
+    /**
+     * What a unit of output costs.
+     *
+     * @param perHour cost of an hour
+     * @param unitsPerHour output of an hour, above 0
+     * @return {@code perHour / unitsPerHour}
+     * @throws org.woodyield.measure.OutOfDomainException if the cost is negative or the output not above 0
+     */
+    @Calculation("work.unit-cost")
+    public static double unitCost(double perHour, double unitsPerHour) {
+        PRICE.require(perHour);
+        Domain.positive("output", "1/h").require(unitsPerHour);
+        return perHour / unitsPerHour;
+    }
+
+    /**
+     * How {@link #unitCost} comes about.
+     *
+     * @param perHour cost of an hour
+     * @param unitsPerHour output of an hour, above 0
+     * @return the working, with the same result
+     */
+    public static Working unitCostWorking(double perHour, double unitsPerHour) {
+        PRICE.require(perHour);
+        Domain.positive("output", "1/h").require(unitsPerHour);
+        return Working.of("Cost of a unit of output")
+                .given("C", "cost of an hour", perHour, "money/h")
+                .given("Q", "output of an hour", unitsPerHour, "1/h")
+                .step("U", "cost of a unit", "C / Q", "money", Sources.get("machine-rate-t0579e"))
+                .build();
+    }
+
+    /**
+     * Fuel by the hour from horsepower and a load factor, the rough way of forest operations; {@link SawingWork} goes by the
+     * energy of the cut instead.
+     *
+     * @param kilogramsPerHorsepowerHour fuel per work
+     * @param horsepower of the engine
+     * @param loadFactor mean share of it in use
+     * @param kilogramsPerLitre density of the fuel
+     * @return {@code K P LF / density} in L/h
+     * @throws org.woodyield.measure.OutOfDomainException if an argument is outside its limits
+     */
+    @Calculation("work.fuel-by-the-hour")
+    public static double fuelLitresPerHour(
+            double kilogramsPerHorsepowerHour, double horsepower, double loadFactor, double kilogramsPerLitre) {
+        requireEngine(kilogramsPerHorsepowerHour, horsepower, loadFactor, kilogramsPerLitre);
+        return kilogramsPerHorsepowerHour * horsepower * loadFactor / kilogramsPerLitre;
+    }
+
+    /**
+     * How {@link #fuelLitresPerHour} comes about.
+     *
+     * @param kilogramsPerHorsepowerHour fuel per work
+     * @param horsepower of the engine
+     * @param loadFactor mean share of it in use
+     * @param kilogramsPerLitre density of the fuel
+     * @return the working, with the same result
+     */
+    public static Working fuelLitresPerHourWorking(
+            double kilogramsPerHorsepowerHour, double horsepower, double loadFactor, double kilogramsPerLitre) {
+        requireEngine(kilogramsPerHorsepowerHour, horsepower, loadFactor, kilogramsPerLitre);
+        return Working.of("Fuel by the hour")
+                .given("K", "fuel per work", kilogramsPerHorsepowerHour, "kg/(hp h)")
+                .given("P", "power of the engine", horsepower, "hp")
+                .given("f", "load factor", loadFactor, "")
+                .given("r", "density of the fuel", kilogramsPerLitre, "kg/L")
+                .step("B", "fuel", "K * P * f / r", "L/h", IDENTITIES)
+                .build();
+    }
+
+    private static void requireEngine(double fuel, double horsepower, double load, double density) {
+        Domain.of("fuel per work", "kg/(hp h)", Double.MIN_VALUE, 2).require(fuel);
+        Domain.of("power", "hp", Double.MIN_VALUE, 2000).require(horsepower);
+        Domain.of("load factor", "", 0, 1).require(load);
+        WorkInput.FUEL_DENSITY.domain().require(density);
+    }
+
     private static void require(double price, double resale, double years) {
         PRICE.require(price);
         new Domain("resale", "money", 0, price, "a saw is not sold for more than it cost here").require(resale);

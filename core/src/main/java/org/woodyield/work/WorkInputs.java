@@ -97,6 +97,16 @@ public final class WorkInputs {
         return with(input, InputValue.of(value, Sources.get("user")));
     }
 
+    WorkInputs withAll(Map<WorkInput, InputValue> changed) {
+        EnumMap<WorkInput, InputValue> copy = new EnumMap<>(WorkInput.class);
+        copy.putAll(values);
+        changed.forEach((input, value) -> {
+            input.domain().require(value.value());
+            copy.put(input, value);
+        });
+        return new WorkInputs(copy);
+    }
+
     /**
      * These inputs with one value taken away.
      *

@@ -1,0 +1,63 @@
+package org.woodyield.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.woodyield.measure.Length;
+import org.woodyield.source.Sources;
+
+class OutlookTest {
+
+    private static final LogWork LOG =
+            new LogWork("1", SawingWorkTest.OAK, List.of(new Cut(30, 36, 250), new Cut(40, 45, 250)), 1);
+
+    private static double hours(WorkInputs inputs) {
+        return WorkEstimate.of(inputs, Length.millimetres(8), List.of(LOG))
+                .time()
+                .hours();
+    }
+
+    @Test
+    void theMoversOfTheTimeStandInOrder() {
+        Outlook outlook = Outlook.of(CuttingRateTest.CHAIN, OutlookTest::hours, 1, 500);
+        assertThat(outlook.value()).isEqualTo(hours(CuttingRateTest.CHAIN));
+        assertThat(outlook.movers()).hasSizeGreaterThan(3);
+        for (int i = 1; i < outlook.movers().size(); i++) {
+            assertThat(outlook.movers().get(i).swing())
+                    .isLessThanOrEqualTo(outlook.movers().get(i - 1).swing());
+        }
+        assertThat(outlook.movers())
+                .extracting(Outlook.Mover::input)
+                .doesNotContain(WorkInput.INTEREST, WorkInput.ENERGY_SOFTWOOD);
+        assertThat(outlook.drawn().orElseThrow().interval(0.9).least()).isLessThan(outlook.value());
+        assertThat(outlook.drawn().orElseThrow().interval(0.9).greatest()).isGreaterThan(outlook.value());
+    }
+
+    @Test
+    void whereNoRangeIsGivenThereIsNoProbability() {
+        WorkInputs fixed = CuttingRateTest.CHAIN;
+        for (WorkInput input : fixed.values().keySet()) {
+            fixed = fixed.with(input, fixed.get(input));
+        }
+        Outlook outlook = Outlook.of(fixed, OutlookTest::hours, 1, 500);
+        assertThat(outlook.drawn()).isEmpty();
+        assertThat(outlook.probabilityAbove(1)).isEmpty();
+        assertThat(outlook.movers()).isEmpty();
+    }
+
+    @Test
+    void oneLinearInputSpreadsTheFigureByItsOwnSpread() {
+        WorkInputs fixed = CuttingRateTest.CHAIN;
+        for (WorkInput input : fixed.values().keySet()) {
+            fixed = fixed.with(input, fixed.get(input));
+        }
+        WorkInputs one = fixed.with(WorkInput.LOADING, InputValue.within(20, 10, 30, Sources.get("user")));
+        Outlook outlook = Outlook.of(one, inputs -> 3 * inputs.get(WorkInput.LOADING), 9, 50_000);
+        assertThat(outlook.drawn().orElseThrow().result().standardUncertainty())
+                .isCloseTo(3 * 10 / Math.sqrt(6), within(0.2));
+        assertThat(outlook.movers().get(0).swing()).isCloseTo(3 * 10 / Math.sqrt(6), within(1e-9));
+        assertThat(outlook.probabilityAbove(60).orElseThrow()).isCloseTo(0.5, within(0.02));
+    }
+}
