@@ -21,7 +21,7 @@ import org.woodyield.working.Working;
  * with one figure for softwoods and one for hardwoods. Density alone is a rough predictor, and no published ripping figure
  * stands behind the defaults: they come from memory with a range of a factor of two either way, and the ratio of the two
  * was chosen so that a softwood of specific gravity 0.45 rips twice as fast as a hardwood of 0.60, as sawyers say.
- * Moisture is not in the model. {@link Calibration} replaces the default by the user's own timed cuts.
+ * Moisture is not in the model. A default is replaced by the figure that the user gives.
  */
 public final class CuttingRate {
 
