@@ -5,7 +5,7 @@
  * {@code org.woodyield.job}, which is not exported; it alone needs the two optional libraries.
  */
 module org.woodyield {
-    requires static transitive org.jspecify;
+    requires static org.jspecify;
     requires static de.siegmar.fastcsv;
     requires static info.picocli;
 

@@ -287,7 +287,7 @@ public final class LogSolid {
      *
      * @return the volume
      */
-    @Calculation("log.solid-volume")
+    @Calculation("log.integrated-volume")
     public Volume volume() {
         double q = axisRatio;
         double shape = 4 * q / ((1 + q) * (1 + q));

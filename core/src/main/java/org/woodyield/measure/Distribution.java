@@ -1,6 +1,10 @@
 package org.woodyield.measure;
 
-/** How a value that is not known exactly may lie (JCGM 101:2008, 6.4). */
+/**
+ * How a value that is not known exactly may lie (JCGM 101:2008, 6.4).
+ *
+ * <p>Source: {@code gum-supplement-2008} in the register.
+ */
 public sealed interface Distribution {
 
     /**

@@ -3,6 +3,8 @@ package org.woodyield.measure;
 /**
  * A value with its standard uncertainty.
  *
+ * <p>Source: {@code gum-2008} in the register.
+ *
  * @param value the estimate, finite
  * @param standardUncertainty one standard deviation of the estimate, zero or more, in the same unit
  */

@@ -1,0 +1,57 @@
+package org.woodyield.checks;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/** What is not checked, and why. */
+final class Account {
+
+    private Account() {}
+
+    /**
+     * What became of one transcription of a publication.
+     *
+     * @param tables ids of the check tables that use it
+     * @param reason why there is none; empty if there are some
+     */
+    record Use(List<String> tables, String reason) {}
+
+    /** Reasons by marked calculation: those that no row computed against a publication verifies. */
+    static Map<String, String> unverified() {
+        return read("unverified.csv", "calculation", row -> row.getField("reason"));
+    }
+
+    /** Use by name of the transcription's file. */
+    static Map<String, Use> references() {
+        return read("references.csv", "file", row -> {
+            String tables = row.getField("tables");
+            return new Use(tables.isEmpty() ? List.of() : List.of(tables.split(" ")), row.getField("why_not"));
+        });
+    }
+
+    private static <T> Map<String, T> read(String name, String key, Function<NamedCsvRecord, T> value) {
+        Map<String, T> values = new TreeMap<>();
+        try (InputStream in = Objects.requireNonNull(Account.class.getResourceAsStream(name));
+                CsvReader<NamedCsvRecord> csv =
+                        CsvReader.builder().ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            for (NamedCsvRecord row : csv) {
+                if (values.put(row.getField(key), value.apply(row)) != null) {
+                    throw new IllegalStateException(name + " lists " + row.getField(key) + " twice");
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return values;
+    }
+}
