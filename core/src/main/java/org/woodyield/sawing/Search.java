@@ -173,6 +173,7 @@ final class Search implements Stack.Refiner {
         return upright;
     }
 
+    /** A pass through nothing is no pass: it would only move a face off the grid for nothing. */
     private void levelPasses() {
         double least = saw.leastHeight().toMetres();
         for (int q = 0; q < chords.count; q++) {
@@ -184,7 +185,7 @@ final class Search implements Stack.Refiner {
                 widths[i] = 2 * Math.max(0, p.halfLevel((low + high) / 2));
                 widest = Math.max(widest, 2 * p.halfLevel(Math.min(Math.max(p.cv, low), high)));
             }
-            boolean possible = widest <= widestMetres && low - bedMetres >= least - 1e-12;
+            boolean possible = widest > 0 && widest <= widestMetres && low - bedMetres >= least - 1e-12;
             live.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.LIVE, lie.mean(widths));
         }
     }
@@ -203,20 +204,15 @@ final class Search implements Stack.Refiner {
         double bottom = metres(low);
         double top = metres(high);
         double least = saw.leastHeight().toMetres();
-        boolean simple = free() && least == 0 && top - bottom <= widestMetres;
-        double bed = simple ? 0 : bed(bottom, top, false);
+        double bed = least == 0 ? Double.NEGATIVE_INFINITY : bed(bottom, top, false);
         for (int q = 0; q < chords.count; q++) {
-            if (simple) {
-                cant.pass[q] = 0;
-                continue;
-            }
             double widest = 0;
             for (int i = 0; i < widths.length; i++) {
                 Upright p = uprights[i];
                 widths[i] = Upright.clipped(p.low[q], p.high[q], bottom, top);
                 widest = Math.max(widest, Upright.clipped(p.widestLow[q], p.widestHigh[q], bottom, top));
             }
-            boolean possible = widest <= widestMetres && metres(q) - bed >= least - 1e-12;
+            boolean possible = widest > 0 && widest <= widestMetres && metres(q) - bed >= least - 1e-12;
             cant.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.CANT, lie.mean(widths));
         }
     }

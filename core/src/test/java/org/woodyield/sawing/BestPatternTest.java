@@ -127,6 +127,15 @@ class BestPatternTest {
                 .isInstanceOf(OutOfDomainException.class);
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void everyPassCutsWood(Saw.Reference reference) {
+        for (PassCost cost : List.of(PassCost.free(), PassCost.each(20))) {
+            SawingPlan plan = BestPattern.find(cone(12, 14, 12), saw(reference), sizes(), SPACE, cost);
+            assertThat(plan.passes()).allMatch(pass -> pass.widest().isPositive());
+        }
+    }
+
     @Test
     void moreChoiceIsNeverWorthLess() {
         LogSolid solid = cone(11, 12, 10);
