@@ -106,6 +106,18 @@ class ConsumerTest {
                 .contains("org.woodyield.job");
     }
 
+    @Test
+    void theCommandLineWithoutItsLibrariesSaysSoInOneLine() throws IOException, InterruptedException {
+        Outcome alone = java("-cp", CORE.toString(), "org.woodyield.job.Main");
+        assertThat(alone.exit()).isEqualTo(1);
+        assertThat(alone.out()).isEmpty();
+        assertThat(alone.err().lines()).singleElement().asString().contains("info.picocli:picocli");
+        String parser = LIBRARIES.get(1).toString();
+        Outcome half = java("-cp", CORE + File.pathSeparator + parser, "org.woodyield.job.Main");
+        assertThat(half.exit()).isEqualTo(1);
+        assertThat(half.err().lines()).singleElement().asString().contains("de.siegmar:fastcsv");
+    }
+
     private Path compile(String moduleInfo, String... options) throws IOException {
         Files.createDirectories(folder.resolve("source"));
         List<Path> sources = new ArrayList<>();

@@ -59,6 +59,9 @@ class DomainTest {
     void absurdValuesAreShownShort() {
         assertThatThrownBy(() -> MOISTURE.require(1e300)).hasMessageStartingWith("moisture is 1.0E300 %;");
         assertThatThrownBy(() -> MOISTURE.require(1e-300)).hasMessageStartingWith("moisture is 1.0E-300 %;");
+        assertThatThrownBy(() -> MOISTURE.require(1e15)).hasMessageStartingWith("moisture is 1.0E15 %;");
+        assertThatThrownBy(() -> MOISTURE.require(1e-9)).hasMessageStartingWith("moisture is 0.000000001 %;");
+        assertThatThrownBy(() -> MOISTURE.require(0)).hasMessageStartingWith("moisture is 0 %;");
         assertThatThrownBy(() -> MOISTURE.require(12_000_000)).hasMessageStartingWith("moisture is 12000000 %;");
     }
 

@@ -228,6 +228,26 @@ class LengthTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
+    @Test
+    void lengthsAreEqualByTheirNanometres() {
+        assertThat(Length.inches(1))
+                .isEqualTo(Length.parse("25.4 mm"))
+                .hasSameHashCodeAs(Length.parse("25.4 mm"))
+                .isNotEqualTo(Length.millimetres(25))
+                .doesNotHaveSameHashCodeAs(Length.millimetres(25));
+        assertThat(Length.ZERO.isPositive()).isFalse();
+        assertThat(Length.nanometres(1).isPositive()).isTrue();
+    }
+
+    @Test
+    void theLimitsThemselvesAreTold() {
+        assertThatThrownBy(() -> Length.ofMetres(9_000_000, Rounding.DOWN)).isInstanceOf(OutOfDomainException.class);
+        assertThat(Length.ofMetres(8_999_999, Rounding.DOWN).toMetres()).isEqualTo(8_999_999);
+        assertThat(Length.inches(1, 2).inInches(1, Rounding.UP)).isEqualTo("1 in");
+        assertThatThrownBy(() -> Length.ZERO.inInches(0, Rounding.DOWN)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> Length.ZERO.inInches(128, Rounding.DOWN)).isInstanceOf(OutOfDomainException.class);
+    }
+
     @Property
     void sumAndDifferenceAreInverse(
             @ForAll @LongRange(min = -LONGEST, max = LONGEST) long a,

@@ -25,6 +25,7 @@ class QuantitiesTest {
         assertThat(five.plus(new Money(2, "USD")).minus(new Money(10, "USD"))).isEqualTo(new Money(-3, "USD"));
         assertThat(five.times(0.5)).isEqualTo(new Money(2.5, "USD")).isLessThan(five);
         assertThatThrownBy(() -> five.plus(new Money(5, "CAD"))).hasMessage("USD and CAD do not mix");
+        assertThatThrownBy(() -> five.minus(new Money(5, "CAD"))).hasMessage("USD and CAD do not mix");
         assertThatThrownBy(() -> five.compareTo(new Money(5, "CAD"))).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Money(Double.NaN, "USD")).isInstanceOf(OutOfDomainException.class);
         assertThatThrownBy(() -> new Money(5, " ")).isInstanceOf(OutOfDomainException.class);
@@ -55,6 +56,7 @@ class QuantitiesTest {
         assertThat(range.value()).isEqualTo(10);
         assertThat(range.standardUncertainty()).isCloseTo(0.288675134594813, within(1e-15));
         assertThat(Uncertain.exact(3).standardUncertainty()).isZero();
+        assertThat(Uncertain.range(3, 3)).isEqualTo(Uncertain.exact(3));
         assertThatThrownBy(() -> Uncertain.range(2, 1)).isInstanceOf(OutOfDomainException.class);
         assertThatThrownBy(() -> Uncertain.range(0, Double.NaN)).isInstanceOf(OutOfDomainException.class);
         assertThatThrownBy(() -> new Uncertain(1, -0.1)).isInstanceOf(OutOfDomainException.class);

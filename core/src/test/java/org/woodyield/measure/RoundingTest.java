@@ -95,6 +95,14 @@ class RoundingTest {
     }
 
     @Test
+    void eachRoundingHasWordsOfItsOwn() {
+        assertThat(Rounding.values())
+                .extracting(Rounding::label)
+                .doesNotHaveDuplicates()
+                .contains("nearest, half up", "down");
+    }
+
+    @Test
     void stepsAreMultiples() {
         assertThat(Rounding.HALF_UP.toStep(7.4, 5)).isEqualTo(5);
         assertThat(Rounding.HALF_UP.toStep(7.5, 5)).isEqualTo(10);
