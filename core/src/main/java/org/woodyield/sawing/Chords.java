@@ -1,7 +1,7 @@
 package org.woodyield.sawing;
 
-import java.util.Arrays;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 
@@ -11,7 +11,7 @@ import org.woodyield.measure.OutOfDomainException;
  */
 final class Chords {
 
-    private static final int EMPTY = 1 << 28;
+    static final int EMPTY = 1 << 28;
     private static final int MOST_POSITIONS = 60_000;
 
     /** A trim: index into the lattice's lengths, start and end along the log. */
@@ -28,13 +28,13 @@ final class Chords {
     final int[][] uprightTo;
 
     Chords(Lie lie, Lattice lattice, SearchSpace space, Length logLength) {
-        trims = trims(lattice, space, logLength);
+        Trim[] all = trims(lattice, space, logLength);
         TreeSet<Double> cuts = new TreeSet<>();
         double whole = lie.solid().lengthMetres();
         for (int i = 0; i < lie.solid().stationCount(); i++) {
             cuts.add(lie.solid().station(i).zMetres());
         }
-        for (Trim trim : trims) {
+        for (Trim trim : all) {
             cuts.add(Math.min(trim.start().toMetres(), whole));
             cuts.add(Math.min(trim.end().toMetres(), whole));
         }
@@ -55,11 +55,43 @@ final class Chords {
         }
         centre = (int) half + lattice.kerf + lattice.step + 2;
         count = 2 * centre + 1;
-        levelFrom = new int[trims.length][count];
-        levelTo = new int[trims.length][count];
-        uprightFrom = new int[trims.length][count];
-        uprightTo = new int[trims.length][count];
-        fill(planes, lattice);
+        int[][][] rooms = new int[4][all.length][count];
+        fill(planes, lattice, all, rooms);
+        int[] kept = IntStream.range(0, all.length)
+                .filter(t -> IntStream.range(0, all.length).noneMatch(other -> better(all, rooms, other, t)))
+                .toArray();
+        trims = new Trim[kept.length];
+        int[][][] few = new int[4][kept.length][];
+        for (int i = 0; i < kept.length; i++) {
+            trims[i] = all[kept[i]];
+            for (int side = 0; side < 4; side++) {
+                few[side][i] = rooms[side][kept[i]];
+            }
+        }
+        levelFrom = few[0];
+        levelTo = few[1];
+        uprightFrom = few[2];
+        uprightTo = few[3];
+    }
+
+    /** Whether a trim of the same length has no less room anywhere, so that the other is never needed; of equals the first. */
+    private static boolean better(Trim[] all, int[][][] rooms, int one, int other) {
+        if (one == other || all[one].length() != all[other].length()) {
+            return false;
+        }
+        boolean same = true;
+        for (int side = 0; side < 4; side++) {
+            int[] a = rooms[side][one];
+            int[] b = rooms[side][other];
+            int sign = side % 2 == 0 ? 1 : -1;
+            for (int i = 0; i < a.length; i++) {
+                if (sign * a[i] > sign * b[i]) {
+                    return false;
+                }
+                same &= a[i] == b[i];
+            }
+        }
+        return !same || one < other;
     }
 
     private static Trim[] trims(Lattice lattice, SearchSpace space, Length logLength) {
@@ -83,16 +115,16 @@ final class Chords {
         return all.toArray(Trim[]::new);
     }
 
-    private void fill(Lie.Plane[] planes, Lattice lattice) {
+    private void fill(Lie.Plane[] planes, Lattice lattice, Trim[] all, int[][][] rooms) {
         double unit = lattice.unitNanometres / 1e9;
         double[] from = new double[planes.length];
         double[] to = new double[planes.length];
-        int[] first = new int[trims.length];
-        int[] last = new int[trims.length];
+        int[] first = new int[all.length];
+        int[] last = new int[all.length];
         double whole = planes[planes.length - 1].z;
-        for (int t = 0; t < trims.length; t++) {
-            double start = Math.min(trims[t].start().toMetres(), whole);
-            double end = Math.min(trims[t].end().toMetres(), whole);
+        for (int t = 0; t < all.length; t++) {
+            double start = Math.min(all[t].start().toMetres(), whole);
+            double end = Math.min(all[t].end().toMetres(), whole);
             while (planes[first[t]].z < start) {
                 first[t]++;
             }
@@ -102,8 +134,8 @@ final class Chords {
             }
         }
         for (int upright = 0; upright < 2; upright++) {
-            int[][] into = upright == 0 ? levelFrom : uprightFrom;
-            int[][] out = upright == 0 ? levelTo : uprightTo;
+            int[][] into = rooms[2 * upright];
+            int[][] out = rooms[2 * upright + 1];
             for (int i = 0; i < count; i++) {
                 double at = (i - centre) * (double) lattice.unitNanometres / 1e9;
                 for (int p = 0; p < planes.length; p++) {
@@ -113,7 +145,7 @@ final class Chords {
                     from[p] = h < 0 ? Double.POSITIVE_INFINITY : m - h;
                     to[p] = h < 0 ? Double.NEGATIVE_INFINITY : m + h;
                 }
-                for (int t = 0; t < trims.length; t++) {
+                for (int t = 0; t < all.length; t++) {
                     double a = Double.NEGATIVE_INFINITY;
                     double b = Double.POSITIVE_INFINITY;
                     for (int p = first[t]; p <= last[t]; p++) {
@@ -130,29 +162,5 @@ final class Chords {
                 }
             }
         }
-    }
-
-    /** Over all trims: the least first index at each position. */
-    static int[] hullFrom(int[][] from) {
-        int[] hull = new int[from.length == 0 ? 0 : from[0].length];
-        Arrays.fill(hull, EMPTY);
-        for (int[] each : from) {
-            for (int i = 0; i < hull.length; i++) {
-                hull[i] = Math.min(hull[i], each[i]);
-            }
-        }
-        return hull;
-    }
-
-    /** Over all trims: the greatest last index at each position. */
-    static int[] hullTo(int[][] to) {
-        int[] hull = new int[to.length == 0 ? 0 : to[0].length];
-        Arrays.fill(hull, -EMPTY);
-        for (int[] each : to) {
-            for (int i = 0; i < hull.length; i++) {
-                hull[i] = Math.max(hull[i], each[i]);
-            }
-        }
-        return hull;
     }
 }

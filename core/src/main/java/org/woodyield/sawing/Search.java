@@ -3,7 +3,6 @@ package org.woodyield.sawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 
@@ -17,10 +16,6 @@ final class Search implements Stack.Refiner {
         }
     }
 
-    private static final byte BOUND = 0;
-    private static final byte TIGHT = 1;
-    private static final byte EXACT = 2;
-
     final Lie lie;
     final Lattice lattice;
     final Chords chords;
@@ -33,11 +28,12 @@ final class Search implements Stack.Refiner {
     private final Rows rows;
     private final Stack live;
     private final Stack cant;
-    private final byte[][] known;
-    private final byte[][] knownInCant;
-    private final long[][] rowBound;
-    private final int[] uprightHullFrom;
-    private final int[] uprightHullTo;
+    private final boolean[][] known;
+    private final boolean[][] knownInCant;
+    private final Rooms[] rooms;
+    private final Hulls level;
+    private final Hulls upright;
+    private final boolean mirrored;
     private final int classes;
     private final long[][] costOfWidth;
     private final Upright[] uprights;
@@ -46,6 +42,8 @@ final class Search implements Stack.Refiner {
     private int cantTop;
     private long objective;
     private long cantsInAll;
+    private List<Stack.Item> best = List.of();
+    private int opening;
     private long cantsOpened;
 
     Search(Lie lie, Lattice lattice, SearchSpace space, Saw saw, PassCost passCost, Length logLength, double widest) {
@@ -78,14 +76,15 @@ final class Search implements Stack.Refiner {
         System.arraycopy(lattice.cantHeights, 0, sizes, classes, lattice.cantHeights.length);
         live = new Stack(lattice, chords.count, chords.centre, sizes);
         cant = new Stack(lattice, chords.count, chords.centre, thicknesses);
-        known = new byte[kinds][chords.count];
-        knownInCant = new byte[classes][chords.count];
-        rowBound = new long[classes][];
+        known = new boolean[kinds][chords.count];
+        knownInCant = new boolean[classes][chords.count];
+        rooms = new Rooms[classes];
         for (int c = 0; c < classes; c++) {
-            rowBound[c] = rowBound(c);
+            rooms[c] = new Rooms(lattice, lattice.thicknesses.get(c), chords.count, edgeCost[c]);
         }
-        uprightHullFrom = Chords.hullFrom(chords.uprightFrom);
-        uprightHullTo = Chords.hullTo(chords.uprightTo);
+        level = new Hulls(chords.levelFrom, chords.levelTo);
+        upright = new Hulls(chords.uprightFrom, chords.uprightTo);
+        mirrored = mirrored();
         bedMetres = bed(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, true);
         levelPasses();
         bounds();
@@ -221,61 +220,81 @@ final class Search implements Stack.Refiner {
         return lattice.metres(index - chords.centre);
     }
 
-    /** Best strips in a room of a width, each worth what its best trim is worth less one edge pass. */
-    private long[] rowBound(int c) {
-        int kerf = lattice.kerf;
-        long[] filled = new long[chords.count + kerf];
-        for (Lattice.Entry entry : lattice.thicknesses.get(c).entries()) {
-            if (entry.width() + kerf < filled.length) {
-                filled[entry.width() + kerf] = Math.max(filled[entry.width() + kerf], entry.bestWorth() - edgeCost[c]);
+    /** Room of each length at each place: the hull over all trims that are as long or longer. */
+    private final class Hulls {
+        final int[][] from;
+        final int[][] to;
+        /** By thickness, by length, by the flitch's upper face. */
+        final int[][][] flitchFrom;
+
+        final int[][][] flitchTo;
+
+        Hulls(int[][] roomFrom, int[][] roomTo) {
+            int layers = lattice.lengths.size();
+            from = new int[layers][];
+            to = new int[layers][];
+            for (int i = 0; i < layers; i++) {
+                from[i] = i == 0 ? filled(Chords.EMPTY) : from[i - 1].clone();
+                to[i] = i == 0 ? filled(-Chords.EMPTY) : to[i - 1].clone();
+                for (int t = 0; t < chords.trims.length; t++) {
+                    if (chords.trims[t].length() == i) {
+                        for (int p = 0; p < chords.count; p++) {
+                            from[i][p] = Math.min(from[i][p], roomFrom[t][p]);
+                            to[i][p] = Math.max(to[i][p], roomTo[t][p]);
+                        }
+                    }
+                }
             }
-        }
-        long[] single = filled.clone();
-        int[] steps =
-                IntStream.range(0, single.length).filter(w -> single[w] > 0).toArray();
-        for (int w = 1; w < filled.length; w++) {
-            filled[w] = Math.max(filled[w], filled[w - 1]);
-            for (int s : steps) {
-                if (s <= w) {
-                    filled[w] = Math.max(filled[w], single[s] + filled[w - s]);
+            flitchFrom = new int[classes][layers][];
+            flitchTo = new int[classes][layers][];
+            for (int c = 0; c < classes; c++) {
+                int t = lattice.thicknesses.get(c).units();
+                int wane = Math.min(lattice.thicknesses.get(c).deepestWane(), t / 2);
+                for (int i = 0; i < layers; i++) {
+                    int[] first = filled(Chords.EMPTY);
+                    int[] last = filled(-Chords.EMPTY);
+                    for (int p = t; p < chords.count; p++) {
+                        first[p] = Math.max(from[i][p - wane], from[i][p - t + wane]);
+                        last[p] = Math.min(to[i][p - wane], to[i][p - t + wane]);
+                    }
+                    flitchFrom[c][i] = first;
+                    flitchTo[c][i] = last;
                 }
             }
         }
-        return Arrays.copyOfRange(filled, kerf, filled.length);
-    }
 
-    /**
-     * No row in a room of a width is worth more, its edge passes paid.
-     *
-     * @param sawnSides how many sides of the room are faces of a cant and need no edge pass
-     */
-    private long roomBound(int c, int room, int sawnSides) {
-        long strips = rowBound[c][Math.min(room, chords.count - 1)];
-        if (sawnSides == 0) {
-            return strips - edgeCost[c];
+        private int[] filled(int value) {
+            int[] array = new int[chords.count];
+            Arrays.fill(array, value);
+            return array;
         }
-        return sawnSides == 1 ? strips : Math.max(strips + edgeCost[c], bestSingle(c, room));
     }
 
     private void bounds() {
-        int[] from = Chords.hullFrom(chords.levelFrom);
-        int[] to = Chords.hullTo(chords.levelTo);
+        int layers = lattice.lengths.size();
         for (int c = 0; c < classes; c++) {
-            Lattice.Thickness thickness = lattice.thicknesses.get(c);
-            int t = thickness.units();
-            int wane = Math.min(thickness.deepestWane(), t / 2);
-            for (int p = t; p < from.length; p++) {
-                int room = Math.min(to[p - wane], to[p - t + wane]) - Math.max(from[p - wane], from[p - t + wane]);
-                live.value[c][p] = room < 0 ? Lattice.NONE : positive(roomBound(c, room, 0));
+            for (int p = lattice.thicknesses.get(c).units(); p < chords.count; p++) {
+                live.value[c][p] = positive(
+                        rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p, Rows.NO_CLIP, -Rows.NO_CLIP));
             }
         }
-        Extremes leftmost = new Extremes(from, false);
-        Extremes rightmost = new Extremes(to, true);
+        if (lattice.cantHeights.length == 0) {
+            return;
+        }
+        Extremes[] leftmost = new Extremes[layers];
+        Extremes[] rightmost = new Extremes[layers];
+        for (int i = 0; i < layers; i++) {
+            leftmost[i] = new Extremes(level.from[i], false);
+            rightmost[i] = new Extremes(level.to[i], true);
+        }
         for (int k = 0; k < lattice.cantHeights.length; k++) {
             int h = lattice.cantHeights[k];
             long[] bound = cantBound(h);
-            for (int p = h; p < from.length; p++) {
-                int room = rightmost.over(p - h, p) - leftmost.over(p - h, p);
+            for (int p = h; p < chords.count; p++) {
+                int room = -1;
+                for (int i = 0; i < layers; i++) {
+                    room = Math.max(room, rightmost[i].over(p - h, p) - leftmost[i].over(p - h, p));
+                }
                 long value = room < 0 ? 0 : bound[Math.min(room, chords.count - 1)];
                 live.value[classes + k][p] = positive(value);
                 cantsInAll += value > 0 ? 1 : 0;
@@ -294,7 +313,7 @@ final class Search implements Stack.Refiner {
         long[] filled = new long[chords.count + kerf];
         long[] rows = new long[classes];
         for (int c = 0; c < classes; c++) {
-            rows[c] = roomBound(c, height, 2);
+            rows[c] = rooms[c].fullBound(height);
         }
         for (int w = 1; w < filled.length; w++) {
             filled[w] = filled[w - 1];
@@ -309,48 +328,72 @@ final class Search implements Stack.Refiner {
         return bound;
     }
 
-    /** A strip that costs more to edge than it is worth can still pay as a piece as wide as its cant. */
-    private long bestSingle(int c, int height) {
-        long best = 0;
-        for (Lattice.Entry entry : lattice.thicknesses.get(c).entries()) {
-            if (entry.width() <= height) {
-                best = Math.max(best, entry.bestWorth());
-            }
+    /** Whether the log is its own mirror image from top to bottom, so that cants come in pairs of one worth. */
+    private boolean mirrored() {
+        boolean straight = true;
+        for (Lie.Plane p : measuring) {
+            straight &= p.cv == 0 && p.suv == 0;
         }
-        return best;
+        return straight;
     }
 
+    /** Best live pattern first; a cant is taken only if it is worth more. */
     long solve(long incumbent) {
-        objective = live.solve(this, incumbent);
+        objective = live.solve(this, classes, incumbent);
+        long toBeat = incumbent;
+        if (objective > incumbent) {
+            best = live.path();
+            opening = live.opening();
+            toBeat = objective;
+        }
+        if (lattice.cantHeights.length > 0) {
+            long withCants = live.solve(this, live.value.length, toBeat);
+            if (withCants > toBeat) {
+                objective = withCants;
+                best = live.path();
+                opening = live.opening();
+            }
+        }
         return objective;
     }
 
     @Override
     public boolean exact(int kind, int top) {
-        return known[kind][top] == EXACT;
+        return known[kind][top];
     }
 
     @Override
-    public long refine(int kind, int top) {
+    public long refine(int kind, int top, long need) {
+        known[kind][top] = true;
         if (kind < classes) {
-            known[kind][top] = EXACT;
             return levelRow(kind, top);
         }
         int height = lattice.cantHeights[kind - classes];
-        if (known[kind][top] == BOUND) {
-            known[kind][top] = TIGHT;
-            openCant(top - height, top);
-            long bound = cant.sweep(0);
-            if (bound <= 0) {
-                known[kind][top] = EXACT;
-            }
-            return positive(bound);
+        long value = solveCant(top - height, top, need);
+        if (value <= need) {
+            value = Lattice.NONE;
         }
-        known[kind][top] = EXACT;
-        return positive(solveCant(top - height, top));
+        if (mirrored) {
+            int image = 2 * chords.centre - (top - height);
+            if (image < chords.count && !known[kind][image] && value != Lattice.NONE) {
+                known[kind][image] = true;
+                live.put(kind, image, value);
+            }
+        }
+        return value;
     }
 
     private long levelRow(int c, int top) {
+        Lattice.Thickness thickness = lattice.thicknesses.get(c);
+        int low = top - thickness.units();
+        long reached = reached(c, low, top, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, -Rows.NO_CLIP);
+        if (reached == live.value[c][top]) {
+            return reached;
+        }
+        return levelRowExactly(c, top);
+    }
+
+    private long levelRowExactly(int c, int top) {
         Lattice.Thickness thickness = lattice.thicknesses.get(c);
         return rows.best(
                 thickness,
@@ -363,50 +406,72 @@ final class Search implements Stack.Refiner {
                 edgeCost[c]);
     }
 
+    /** What a row of one length reaches: where it meets the bound, nothing more need be worked out. */
+    private long reached(int c, int low, int high, int[][] from, int[][] to, int clip0, int clip1) {
+        long best = Lattice.NONE;
+        for (int t = 0; t < chords.trims.length; t++) {
+            int a = Math.max(Math.max(from[t][low], from[t][high]), clip0);
+            int b = Math.min(Math.min(to[t][low], to[t][high]), clip1);
+            if (a > b) {
+                continue;
+            }
+            int length = chords.trims[t].length();
+            boolean beside = a == clip0 || b == clip1;
+            best = Math.max(best, rooms[c].ofOneLength(length, b - a, beside));
+            if (a == clip0 && b == clip1) {
+                for (Lattice.Entry entry : lattice.thicknesses.get(c).entries()) {
+                    if (entry.width() == b - a) {
+                        best = Math.max(best, entry.worth(length));
+                    }
+                }
+            }
+        }
+        return positive(best);
+    }
+
     private void openCant(int bottom, int top) {
         cantBottom = bottom;
         cantTop = top;
         cantPasses(bottom, top);
         for (int c = 0; c < classes; c++) {
-            Lattice.Thickness thickness = lattice.thicknesses.get(c);
-            int t = thickness.units();
-            int wane = Math.min(thickness.deepestWane(), t / 2);
-            Arrays.fill(knownInCant[c], BOUND);
+            int t = lattice.thicknesses.get(c).units();
+            Arrays.fill(knownInCant[c], false);
             long[] values = cant.value[c];
-            for (int x = 0; x < values.length; x++) {
-                if (x < t) {
-                    values[x] = Lattice.NONE;
+            Arrays.fill(values, 0, t, Lattice.NONE);
+            long full = positive(rooms[c].fullBound(top - bottom));
+            int[] longestFrom = upright.flitchFrom[c][0];
+            int[] longestTo = upright.flitchTo[c][0];
+            for (int x = t; x < values.length; x++) {
+                if (longestFrom[x] <= bottom && longestTo[x] >= top) {
+                    values[x] = full;
                     continue;
                 }
-                int a = Math.max(bottom, Math.max(uprightHullFrom[x - wane], uprightHullFrom[x - t + wane]));
-                int b = Math.min(top, Math.min(uprightHullTo[x - wane], uprightHullTo[x - t + wane]));
-                if (b < a) {
-                    values[x] = Lattice.NONE;
-                    continue;
-                }
-                long bound = roomBound(c, b - a, (a == bottom ? 1 : 0) + (b == top ? 1 : 0));
-                values[x] = positive(bound);
+                values[x] = positive(rooms[c].bound(upright.flitchFrom[c], upright.flitchTo[c], x, bottom, top));
             }
         }
     }
 
-    private long solveCant(int bottom, int top) {
+    private long solveCant(int bottom, int top, long need) {
         cantsOpened++;
         openCant(bottom, top);
         return cant.solve(
                 new Stack.Refiner() {
                     @Override
                     public boolean exact(int kind, int at) {
-                        return knownInCant[kind][at] == EXACT;
+                        return knownInCant[kind][at];
                     }
 
                     @Override
-                    public long refine(int kind, int at) {
-                        knownInCant[kind][at] = EXACT;
-                        return uprightRow(kind, at);
+                    public long refine(int kind, int at, long least) {
+                        knownInCant[kind][at] = true;
+                        int low = at - lattice.thicknesses.get(kind).units();
+                        long reached =
+                                reached(kind, low, at, chords.uprightFrom, chords.uprightTo, cantBottom, cantTop);
+                        return reached == cant.value[kind][at] ? reached : uprightRow(kind, at);
                     }
                 },
-                0);
+                classes,
+                Math.max(0, need));
     }
 
     private long uprightRow(int c, int right) {
@@ -425,14 +490,14 @@ final class Search implements Stack.Refiner {
     /** The best pattern from its first face down, once solved. */
     List<Cut> pattern() {
         List<Cut> cuts = new ArrayList<>();
-        for (Stack.Item item : live.path()) {
+        for (Stack.Item item : best) {
             if (item.kind() < classes) {
-                levelRow(item.kind(), item.top());
+                levelRowExactly(item.kind(), item.top());
                 int bottom = item.top() - lattice.thicknesses.get(item.kind()).units();
                 cuts.add(new Cut(item.top(), bottom, rows.strips(), -1, List.of()));
             } else {
                 int bottom = item.top() - lattice.cantHeights[item.kind() - classes];
-                solveCant(bottom, item.top());
+                solveCant(bottom, item.top(), 0);
                 cantsOpened--;
                 List<Cut> inside = new ArrayList<>();
                 for (Stack.Item flitch : cant.path()) {
@@ -456,7 +521,7 @@ final class Search implements Stack.Refiner {
     }
 
     int opening() {
-        return live.opening();
+        return opening;
     }
 
     long flitchesEdged() {

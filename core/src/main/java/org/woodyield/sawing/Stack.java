@@ -26,8 +26,12 @@ final class Stack {
 
     /** Tightens the value of an item. */
     interface Refiner {
-        /** The exact value or a lower upper bound, and notes which. */
-        long refine(int kind, int top);
+        /**
+         * The exact value, and notes that it is.
+         *
+         * @param need a value of no more than this is of no use, and {@link Lattice#NONE} may be returned for it
+         */
+        long refine(int kind, int top, long need);
 
         boolean exact(int kind, int top);
     }
@@ -49,6 +53,7 @@ final class Stack {
     private final long[] afterSlab;
     private final int[] slabTo;
     private int opening;
+    private int changed;
 
     Stack(Lattice lattice, int count, int centre, int[] size) {
         this.count = count;
@@ -75,12 +80,12 @@ final class Stack {
         Arrays.fill(pass, 0);
     }
 
-    /** The value of the best stack by the item values as they stand. */
-    long sweep(int from) {
+    /** The value of the best stack by the item values as they stand, those below an index swept already. */
+    long sweep(int from, int kinds) {
         for (int p = from; p < count; p++) {
             long top = 0;
             int how = STOP;
-            for (int kind = 0; kind < size.length; kind++) {
+            for (int kind = 0; kind < kinds; kind++) {
                 long item = value[kind][p];
                 int q = p - size[kind] - kerf;
                 if (item == Lattice.NONE || q < 0 || pass[q] == FORBIDDEN) {
@@ -117,26 +122,33 @@ final class Stack {
     /**
      * The value of the best stack.
      *
+     * @param kinds only the first so many kinds of items are used
      * @param incumbent stop as soon as it is known that nothing exceeds this; the bound is then returned
      */
-    long solve(Refiner refiner, long incumbent) {
-        int from = 0;
+    long solve(Refiner refiner, int kinds, long incumbent) {
+        changed = 0;
         while (true) {
-            long bound = sweep(from);
+            long bound = sweep(changed, kinds);
             if (bound <= incumbent) {
                 return bound;
             }
-            from = count;
+            changed = count;
             for (Item item : path()) {
                 if (!refiner.exact(item.kind(), item.top())) {
-                    value[item.kind()][item.top()] = refiner.refine(item.kind(), item.top());
-                    from = Math.min(from, item.top());
+                    long before = value[item.kind()][item.top()];
+                    put(item.kind(), item.top(), refiner.refine(item.kind(), item.top(), before - (bound - incumbent)));
                 }
             }
-            if (from == count) {
+            if (changed == count) {
                 return bound;
             }
         }
+    }
+
+    /** Sets the value of an item while {@link #solve} runs. */
+    void put(int kind, int top, long exact) {
+        value[kind][top] = exact;
+        changed = Math.min(changed, top);
     }
 
     int opening() {
