@@ -9,8 +9,15 @@ enum LengthText {
     /** Inches and feet with binary fractions. */
     INCHES {
         @Override
+        String unit() {
+            return "in";
+        }
+
+        @Override
         String size(Length length) {
-            return isExactly(length, 64) ? length.inInches(64, Rounding.HALF_UP) : NumberText.fixed(length.toInches(), 3) + " in";
+            return isExactly(length, 64)
+                    ? length.inInches(64, Rounding.HALF_UP)
+                    : NumberText.fixed(length.toInches(), 3) + " in";
         }
 
         @Override
@@ -30,6 +37,11 @@ enum LengthText {
     },
     /** Millimetres and metres. */
     MILLIMETRES {
+        @Override
+        String unit() {
+            return "mm";
+        }
+
         @Override
         String size(Length length) {
             return length.inMillimetres(1);
@@ -58,6 +70,15 @@ enum LengthText {
 
     private static boolean isExactly(Length length, int denominator) {
         return length.equals(length.roundedTo(Length.inches(1, denominator), Rounding.DOWN));
+    }
+
+    /** The unit of sizes and of measured widths. */
+    abstract String unit();
+
+    /** A size without its unit, for a column that has it in its header. */
+    final String bare(String size) {
+        String tail = " " + unit();
+        return size.endsWith(tail) ? size.substring(0, size.length() - tail.length()) : size;
     }
 
     /** A size or a setting, every digit that a saw or a gauge can show. */

@@ -3,6 +3,7 @@ package org.woodyield.show;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.sawing.PieceOption;
@@ -55,7 +56,10 @@ public final class LogDrawing {
      */
     public static LogDrawing of(String log, SawingPlan plan) {
         return of(
-                log, 1, plan, plan.options().stream().map(PieceOption::id).distinct().toList());
+                log,
+                1,
+                plan,
+                plan.options().stream().map(PieceOption::id).distinct().toList());
     }
 
     /**
@@ -109,8 +113,10 @@ public final class LogDrawing {
      */
     public String endView() {
         List<Outline> outlines = outlines();
-        double left = outlines.stream().mapToDouble(o -> o.x() - o.halfWidth()).min().orElseThrow();
-        double right = outlines.stream().mapToDouble(o -> o.x() + o.halfWidth()).max().orElseThrow();
+        double left =
+                outlines.stream().mapToDouble(o -> o.x() - o.halfWidth()).min().orElseThrow();
+        double right =
+                outlines.stream().mapToDouble(o -> o.x() + o.halfWidth()).max().orElseThrow();
         double top = outlines.stream().mapToDouble(Outline::top).max().orElseThrow();
         double bottom = outlines.stream().mapToDouble(Outline::bottom).min().orElseThrow();
         double metres = Math.max(right - left, top - bottom);
@@ -122,7 +128,8 @@ public final class LogDrawing {
 
         // With many passes the numbers need more height than the log.
         Scale first = new Scale(perMetre, (paper - width) / 2, TOP, left, top);
-        long rightCount = tags(first, numberBoxes(first)).stream().filter(Tag::toRight).count();
+        long rightCount =
+                tags(first, numberBoxes(first)).stream().filter(Tag::toRight).count();
         long most = Math.max(rightCount, plan.passes().size() - rightCount);
         double room = Math.max(height, LABEL_STEP * (most - 1));
         double floor = TOP + room;
@@ -235,8 +242,7 @@ public final class LogDrawing {
             double height = faces.height().toMetres() * scale.perMetre;
             drawing.rectangle(x, y, width, height, "style", Drawing.PAPER);
             String fill = "url(#" + hatching(piece.optionId()) + ")";
-            drawing.rectangle(
-                    x, y, width, height, "fill", fill, "stroke", "currentColor", "stroke-width", "0.8");
+            drawing.rectangle(x, y, width, height, "fill", fill, "stroke", "currentColor", "stroke-width", "0.8");
         }
         for (int i = 0; i < numbers.size(); i++) {
             Box box = numbers.get(i);
@@ -267,7 +273,8 @@ public final class LogDrawing {
         List<SawPass> upright = new ArrayList<>();
         List<SawPass> level = new ArrayList<>();
         for (SawPass pass : plan.passes()) {
-            boolean across = isLevel(pass) && end(pass, scale, true) > scale.x(0) && end(pass, scale, false) < scale.x(0);
+            boolean across =
+                    isLevel(pass) && end(pass, scale, true) > scale.x(0) && end(pass, scale, false) < scale.x(0);
             (across ? level : upright).add(pass);
         }
         int onRight = 0;
@@ -389,7 +396,8 @@ public final class LogDrawing {
         for (int i = 0; i < places.length; i++) {
             Tag tag = tags.get(i);
             drawing.dot(tag.x, tag.y, 2.1);
-            drawing.text(labelX, places[i], tag.toRight ? "start" : "end", Integer.toString(tag.number), "class", "kerf");
+            drawing.text(
+                    labelX, places[i], tag.toRight ? "start" : "end", Integer.toString(tag.number), "class", "kerf");
         }
     }
 
@@ -428,6 +436,114 @@ public final class LogDrawing {
         y += LEGEND_STEP;
         drawing.path("M40 " + Drawing.number(y) + "H66", "stroke", "currentColor", "stroke-dasharray", "5 3");
         drawing.text(74, y, "start", "large end, inside bark; grey ring: bark at the small end");
+    }
+
+    /**
+     * The side view of the first cut: the log lying on two level supports as its frame wants it, the line of the first
+     * face, how far that stands from the axis at either end, and the shim. Heights are drawn larger than lengths.
+     *
+     * @return one {@code svg} element; empty where there is no pass
+     */
+    public Optional<String> sideView() {
+        if (plan.passes().isEmpty()) {
+            return Optional.empty();
+        }
+        FirstFace face = FirstFace.of(plan);
+        LengthText text = LengthText.of(plan.saw());
+        double length = plan.solid().lengthMetres();
+        double left = 130;
+        double wide = 420;
+        List<Outline> over = new ArrayList<>();
+        List<Outline> inside = new ArrayList<>();
+        int steps = 24;
+        for (int i = 0; i <= steps; i++) {
+            over.add(Outline.overBark(plan.solid(), plan.frame(), length * i / steps));
+            inside.add(Outline.insideBark(plan.solid(), plan.frame(), length * i / steps));
+        }
+        double line = face.height().toMetres();
+        double top =
+                Math.max(line, over.stream().mapToDouble(Outline::top).max().orElseThrow());
+        double bottom = over.stream().mapToDouble(Outline::bottom).min().orElseThrow();
+        double perMetre = 150 / (top - bottom);
+        double taller = perMetre / (wide / length);
+        Scale scale = new Scale(perMetre, 0, 26, 0, top);
+        double floor = scale.y(bottom);
+        double whole = floor + 74;
+        String small = text.size(face.aboveAxisSmallEnd());
+        String large = text.size(face.aboveAxisLargeEnd());
+        String shim = face.shim().isPositive()
+                ? "shim " + text.near(face.shim()) + " under the " + face.shimmedEnd()
+                : "no shim";
+        Drawing drawing = new Drawing(
+                key + "-side",
+                680,
+                whole,
+                "Side view of log " + log + " with its first cut",
+                "The first face stands " + small + " from the axis at the small end, on the left, and " + large
+                        + " at the large end, on the right; above it where the figure is not below zero. Supports are level: "
+                        + shim + ".");
+        drawing.path(profile(over, scale, left, wide), "fill", "currentColor", "fill-opacity", "0.22");
+        drawing.path(profile(inside, scale, left, wide), "style", Drawing.PAPER + ";stroke:currentColor");
+        String axis = "M" + point(left, scale.y(Outline.axisHeight(plan.frame(), 0))) + "L"
+                + point(left + wide, scale.y(Outline.axisHeight(plan.frame(), 1)));
+        drawing.path(axis, "fill", "none", "stroke", "currentColor", "stroke-dasharray", "10 3 2 3");
+        double y = scale.y(line);
+        drawing.path(
+                "M" + point(left - 14, y) + "H" + Drawing.number(left + wide + 14),
+                "stroke",
+                "currentColor",
+                "stroke-width",
+                "3");
+        drawing.text(left + wide / 2, 12, "middle", "first face");
+        drawing.leader("M" + point(left + wide / 2, 19) + "V" + Drawing.number(y - 1.5));
+        dimension(drawing, left - 9, y, scale.y(Outline.axisHeight(plan.frame(), 0)), small, false);
+        dimension(drawing, left + wide + 9, y, scale.y(Outline.axisHeight(plan.frame(), 1)), large, true);
+        support(drawing, left + 8, scale.y(over.get(0).bottom()), floor);
+        support(drawing, left + wide - 8, scale.y(over.get(steps).bottom()), floor);
+        drawing.path(
+                "M" + point(left - 20, floor + 16) + "H" + Drawing.number(left + wide + 20), "stroke", "currentColor");
+        drawing.text(left, floor + 32, "middle", "small end");
+        drawing.text(left + wide, floor + 32, "middle", "large end");
+        drawing.text(left + wide / 2, floor + 32, "middle", shim);
+        drawing.text(
+                left + wide / 2,
+                floor + 54,
+                "middle",
+                "dash and dot: axis; heights drawn " + NumberText.significant(taller, 2)
+                        + " times as large as lengths");
+        return Optional.of(drawing.finish());
+    }
+
+    private static String profile(List<Outline> sections, Scale scale, double left, double wide) {
+        StringBuilder d = new StringBuilder();
+        int last = sections.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            d.append(i == 0 ? "M" : "L");
+            d.append(point(left + wide * i / last, scale.y(sections.get(i).top())));
+        }
+        for (int i = last; i >= 0; i--) {
+            d.append('L')
+                    .append(point(
+                            left + wide * i / last, scale.y(sections.get(i).bottom())));
+        }
+        return d.append('Z').toString();
+    }
+
+    private static void dimension(Drawing drawing, double x, double line, double axis, String text, boolean right) {
+        String ends = "M" + point(x - 4, axis) + "H" + Drawing.number(x + 4) + "M" + point(x - 4, line) + "H"
+                + Drawing.number(x + 4);
+        drawing.path(
+                "M" + point(x, line) + "V" + Drawing.number(axis) + ends, "fill", "none", "stroke", "currentColor");
+        drawing.text(right ? x + 10 : x - 10, (line + axis) / 2, right ? "start" : "end", text);
+    }
+
+    /** A support with level top, and between it and the log whatever has to be put there. */
+    private static void support(Drawing drawing, double x, double underside, double floor) {
+        if (floor - underside > 0.5) {
+            drawing.rectangle(x - 7, underside, 14, floor - underside, "fill", "currentColor");
+        }
+        drawing.rectangle(
+                x - 12, floor, 24, 16, "style", Drawing.PAPER + ";stroke:currentColor", "stroke-width", "1.2");
     }
 
     /** A text that a drawing has room for. */

@@ -27,6 +27,11 @@ record Outline(double x, double y, double halfLong, double halfShort, double tur
         return new Outline(x, y + lift, section.halfLongMetres(), section.halfShortMetres(), frame.turnDegrees());
     }
 
+    /** Where the axis stands at a share of the length. */
+    static double axisHeight(Frame frame, double share) {
+        return frame.largeEndLift().toMetres() * (share - 0.5);
+    }
+
     double halfWidth() {
         return reach(StrictMath.cos(turn()), StrictMath.sin(turn()));
     }

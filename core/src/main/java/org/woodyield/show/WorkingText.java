@@ -134,8 +134,12 @@ public final class WorkingText {
         if (level < 2 || level > 6) {
             throw new IllegalArgumentException("heading level is " + level + "; allowed: 2 to 6");
         }
+        return html(working, working.title(), level);
+    }
+
+    static String html(Working working, String title, int level) {
         Markup out = new Markup().open("section", "class", "working").line();
-        out.element("h" + level, working.title()).line();
+        out.element("h" + level, title).line();
         int number = 0;
         for (List<Line> group : groups(working)) {
             if (isGiven(group.get(0))) {
@@ -189,10 +193,11 @@ public final class WorkingText {
     private static void step(Line line, Markup out) {
         out.open("li").element("p", line.name());
         if (line instanceof Step step) {
-            out.add(FormulaText.equation(step.symbol(), step.formula()));
+            out.open("div", "class", "equation").add(FormulaText.equation(step.symbol(), step.formula()));
             if (!step.inputs().isEmpty()) {
                 out.add(FormulaText.substitution(step.formula(), step.inputs()));
             }
+            out.close();
             out.element("p", "= " + value(step.value(), step.unit()), "class", "value");
         } else if (line instanceof Rounded rounded) {
             out.open("p", "class", "value")

@@ -48,12 +48,12 @@ class FormulaTextTest {
                         .as((name, a, b) -> new Call(name, List.of(a, b))));
     }
 
-    @Property(tries = 3000)
+    @Property(tries = 1000)
     void theTextOfATreeReadsBackToThatTree(@ForAll("trees") Node tree) {
         assertThat(Formula.parse(FormulaText.plain(tree)).root()).isEqualTo(tree);
     }
 
-    @Property(tries = 3000)
+    @Property(tries = 1000)
     void theTextWithNumbersPutInHasTheSameValue(@ForAll("trees") Node tree) {
         double value = Formula.parse(FormulaText.plain(tree)).evaluate(VALUES);
         double put = Formula.parse(FormulaText.plain(tree, VALUES)).evaluate(Map.of());
@@ -62,7 +62,7 @@ class FormulaTextTest {
                 .isTrue();
     }
 
-    @Property(tries = 3000)
+    @Property(tries = 1000)
     void theMathMlOfATreeReadsBackToThatTree(@ForAll("trees") Node tree) {
         Formula formula = Formula.parse(FormulaText.plain(tree));
         Element math = Xml.parse(FormulaText.equation("y", formula).toString()).getDocumentElement();

@@ -136,7 +136,8 @@ final class SawnLogs {
             double least = Double.MAX_VALUE;
             for (Length height : List.of(lower, upper)) {
                 Outline outline = Outline.insideBark(solid, frame, 0);
-                least = Math.min(least, outline.chord(height.toMetres())[0] - Math.abs(outline.chord(height.toMetres())[1]));
+                least = Math.min(
+                        least, outline.chord(height.toMetres())[0] - Math.abs(outline.chord(height.toMetres())[1]));
             }
             return Double.isNaN(least) ? 0 : least;
         }
@@ -157,7 +158,12 @@ final class SawnLogs {
             pass(Stage.EDGE, new Rectangle(left.minus(kerf), left, lower, upper));
             for (int i = 0; i < strips; i++) {
                 Length right = left.plus(each);
-                piece(i == 1 ? strip.id() : size.id(), size.thickness(), each, new Rectangle(left, right, lower, upper), false);
+                piece(
+                        i == 1 ? strip.id() : size.id(),
+                        size.thickness(),
+                        each,
+                        new Rectangle(left, right, lower, upper),
+                        false);
                 pass(Stage.EDGE, new Rectangle(right, right.plus(kerf), lower, upper));
                 left = right.plus(kerf);
             }
@@ -177,8 +183,8 @@ final class SawnLogs {
 
         private void piece(String id, Length thickness, Length width, Rectangle faces, boolean fromCant) {
             Length end = Length.feet(12);
-            pieces.add(new SawnPiece(
-                    pieces.size() + 1, id, thickness, width, end, faces, Length.ZERO, end, fromCant, 1));
+            pieces.add(
+                    new SawnPiece(pieces.size() + 1, id, thickness, width, end, faces, Length.ZERO, end, fromCant, 1));
         }
 
         private void pass(Stage stage, Rectangle kerfPlace) {
