@@ -1,9 +1,5 @@
 package org.woodyield.show;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Fact;
@@ -31,7 +27,7 @@ final class PlanPage {
         out.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .line();
         out.element("title", title).line();
-        out.open("style").trusted(style()).closeLine();
+        out.open("style").line().trusted(PageStyle.CSS).closeLine();
         out.closeLine().open("body").line();
         out.open("header").line().element("h1", title).line();
         preface.forEach(block -> write(block, out));
@@ -83,18 +79,6 @@ final class PlanPage {
                 out.trusted(WorkingText.html(derivation.working(), derivation.title(), 3));
             }
             out.closeLine();
-        }
-    }
-
-    /** The style as it lies beside this class; it holds no character that XML or HTML would read as markup. */
-    private static String style() {
-        try (InputStream in = PlanPage.class.getResourceAsStream("plan.css")) {
-            if (in == null) {
-                throw new IllegalStateException("no plan.css beside " + PlanPage.class.getName());
-            }
-            return "\n" + new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException("plan.css", e);
         }
     }
 }
