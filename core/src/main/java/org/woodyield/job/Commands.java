@@ -84,8 +84,6 @@ final class Commands {
                 .build());
         spec.usageMessage()
                 .description("Plans how to saw your logs into the lumber you want, and prints the plan.")
-                .exitCodeListHeading("%nExit codes:%n")
-                .exitCodeList(java.util.Map.of())
                 .footer(
                         "",
                         "Exit codes: 0 done, a shortage of wood included; 1 a fault of this program;",
@@ -162,7 +160,7 @@ final class Commands {
         Outputs outputs;
         Progress progress = Progress.of("planning", messages, Progress.isWatched());
         try {
-            outputs = Outputs.of(JobReader.read(files));
+            outputs = Outputs.of(JobReader.read(files), files.origin(), progress::reached);
         } finally {
             progress.end();
         }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
 
 /** Where a job's files come from. */
 interface JobFiles {
@@ -20,8 +22,16 @@ interface JobFiles {
     /** The names of all files there are. */
     List<String> names() throws IOException;
 
+    /** What the values of the job rest on. */
+    Source origin();
+
     /** A folder of the user's. */
     record Folder(Path path) implements JobFiles {
+        @Override
+        public Source origin() {
+            return Sources.get("user");
+        }
+
         @Override
         public Optional<byte[]> bytes(String fileName) throws IOException {
             try {
@@ -43,6 +53,11 @@ interface JobFiles {
 
     /** The invented job that comes with the library. */
     record Demo() implements JobFiles {
+        @Override
+        public Source origin() {
+            return Sources.get("demo");
+        }
+
         @Override
         public Optional<byte[]> bytes(String fileName) throws IOException {
             try (InputStream in = Demo.class.getResourceAsStream("demo/" + fileName)) {

@@ -16,7 +16,7 @@ final class Keys {
 
     static final Key SAW_NAME = Key.optional("saw.name", "rail and chain saw");
     static final Key SAW_KIND = Key.required("saw.kind", "chain");
-    static final Key SAW_KERF = Key.required("saw.kerf", "0.32 in");
+    static final Key SAW_KERF = Key.required("saw.kerf", "3/8 in");
     static final Key SAW_WIDTH = Key.required("saw.width-of-cut", "24 in");
     static final Key SAW_STEP = Key.required("saw.setting-step", "1/16 in");
     static final Key SAW_RIDES = Key.required("saw.rides", "previous face");
@@ -55,6 +55,14 @@ final class Keys {
                 PATTERN_GRID));
         all.addAll(WORK.values());
         return List.copyOf(all);
+    }
+
+    static Key work(WorkInput input) {
+        Key key = WORK.get(input);
+        if (key == null) {
+            throw new IllegalArgumentException("no key for " + input);
+        }
+        return key;
     }
 
     private static Map<WorkInput, Key> work() {

@@ -1,28 +1,74 @@
 package org.woodyield.job;
 
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.plan.JobInput;
+import org.woodyield.plan.Planner;
+import org.woodyield.show.PlanSheet;
+import org.woodyield.show.PlanTable;
+import org.woodyield.source.Source;
 
 /**
  * What a plan is shown as.
  *
  * @param text for the terminal
- * @param files name to content, for a folder
+ * @param files name to content, for a folder: a page, and each table of the plan
  */
 record Outputs(String text, Map<String, byte[]> files) {
 
-    /** The names of all files that a plan may be written as. */
-    static final Set<String> FILES = Set.of("plan.html");
+    private static final String PAGE = "plan.html";
 
-    static Outputs of(JobInput job) {
-        return new Outputs(summary(job), new LinkedHashMap<>());
+    /** The names of all files that a plan may be written as. */
+    static final Set<String> FILES = Stream.concat(
+                    Stream.of(PAGE), PlanSheet.TABLE_NAMES.stream().map(Outputs::tableFile))
+            .collect(Collectors.toUnmodifiableSet());
+
+    /** Plans a job and lays the plan out. */
+    static Outputs of(JobInput job, Source origin, BiConsumer<Integer, Integer> progress) {
+        PlanSheet sheet = PlanSheet.of(Planner.plan(job, progress), origin);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(PAGE, sheet.html().getBytes(StandardCharsets.UTF_8));
+        for (PlanTable table : sheet.tables()) {
+            files.put(tableFile(table.name()), csv(table));
+        }
+        if (!FILES.containsAll(files.keySet())) {
+            throw new IllegalStateException("a plan has files beyond " + FILES + ": " + files.keySet());
+        }
+        return new Outputs(sheet.text(), files);
     }
 
     /** What was read, in one line. */
     static String summary(JobInput job) {
         return job.title() + ": " + job.logs().size() + " logs, " + job.pieces().size() + " kinds of pieces, "
                 + job.areas().size() + " areas, " + job.prices().size() + " prices; no problem found\n";
+    }
+
+    /** Not a name that a file of a job has, so that a plan is never taken for one. */
+    private static String tableFile(String name) {
+        return "plan-" + name + ".csv";
+    }
+
+    private static byte[] csv(PlanTable table) {
+        OutputTable out = new OutputTable(
+                table.columns().stream().map(PlanTable.Column::key).toArray(String[]::new));
+        for (List<PlanTable.Cell> cells : table.rows()) {
+            OutputTable.Row row = out.row();
+            for (PlanTable.Cell cell : cells) {
+                if (cell.text()) {
+                    row.text(cell.shown());
+                } else if (cell.value().isPresent()) {
+                    row.number(cell.value().get(), cell.decimals());
+                } else {
+                    row.empty();
+                }
+            }
+        }
+        return out.bytes();
     }
 }

@@ -4,11 +4,13 @@ import java.io.Console;
 import java.io.PrintStream;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 
-/** Tells a person who watches that work goes on: each second after the first, on one line that is wiped at the end. */
+/** Tells a person who watches how far the work is: each second after the first, on one line that is wiped at the end. */
 final class Progress {
 
     private final CountDownLatch done = new CountDownLatch(1);
+    private final AtomicInteger percent = new AtomicInteger();
     private final Thread teller;
 
     private Progress(String what, PrintStream messages) {
@@ -45,21 +47,29 @@ final class Progress {
         try {
             while (!done.await(1, TimeUnit.SECONDS)) {
                 seconds++;
-                messages.print("\r" + what + ", " + seconds + " s");
+                messages.print("\r" + what + ": " + percent.get() + " % after " + seconds + " s");
                 messages.flush();
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
         if (seconds > 0) {
-            messages.print("\r" + " ".repeat(what.length() + 20) + "\r");
+            messages.print("\r" + " ".repeat(what.length() + 40) + "\r");
             messages.flush();
         }
+    }
+
+    /** Takes note of how far the work is. */
+    void reached(int part, int whole) {
+        percent.set((int) (100L * part / Math.max(1, whole)));
     }
 
     /** Ends, and wipes what was told. */
     void end() {
         done.countDown();
+        if (!teller.isAlive()) {
+            return;
+        }
         try {
             teller.join(1000);
         } catch (InterruptedException e) {

@@ -11,6 +11,7 @@ import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.source.Sources;
+import org.woodyield.work.InputValue;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
@@ -127,7 +128,23 @@ final class SettingsReader {
                 }
             }
         }
-        return whole ? Optional.of(inputs) : Optional.empty();
+        return whole && resaleIsSensible(inputs) ? Optional.of(inputs) : Optional.empty();
+    }
+
+    private boolean resaleIsSensible(WorkInputs inputs) {
+        Optional<InputValue> purchase = inputs.find(WorkInput.PURCHASE);
+        Optional<InputValue> resale = inputs.find(WorkInput.RESALE);
+        if (purchase.isEmpty()
+                || resale.isEmpty()
+                || resale.get().value() <= purchase.get().value()) {
+            return true;
+        }
+        settings.cell(Keys.work(WorkInput.RESALE))
+                .ifPresent(cell -> cell.refuse(
+                        "no more than the price of the saw, "
+                                + OutputTable.fixed(purchase.get().value(), 2),
+                        "change the two"));
+        return false;
     }
 
     Optional<Length> planing() {

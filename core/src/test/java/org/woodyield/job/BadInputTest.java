@@ -126,8 +126,8 @@ class BadInputTest {
 
     @Test
     void aLengthWithoutUnit() {
-        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = 0.32");
-        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'0.32'", "add the unit");
+        demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = 3/8");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'3/8'", "add the unit");
     }
 
     @Test
@@ -156,8 +156,8 @@ class BadInputTest {
 
     @Test
     void aNegativeLength() {
-        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = -0.32 in");
-        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'-0.32 in'", "lengths are not negative");
+        demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = -3/8 in");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'-3/8 in'", "lengths are not negative");
     }
 
     @Test
@@ -192,7 +192,7 @@ class BadInputTest {
 
     @Test
     void aLengthThatIsNone() {
-        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = NaN in");
+        demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = NaN in");
         expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'NaN in'", "a number and a unit");
     }
 
@@ -204,14 +204,14 @@ class BadInputTest {
 
     @Test
     void aKerfWiderThanALog() {
-        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = 1.9 in")
+        demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = 1.9 in")
                 .with(LOGS, "10 1/2 in,10 in,inside bark,,11 1/2 in", "1 3/4 in,1 3/4 in,inside bark,,11 1/2 in");
         expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'1.9 in'", "less than the thinnest log, C1");
     }
 
     @Test
     void aKerfWiderThanASawCanHave() {
-        demo.with(PROPERTIES, "saw.kerf = 0.32 in", "saw.kerf = 20 in");
+        demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = 20 in");
         expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'20 in'", "allowed: above 0, up to 50 mm");
     }
 
@@ -315,20 +315,20 @@ class BadInputTest {
 
     @Test
     void aPieceThickerThanAnyLogOfItsWood() {
-        demo.with(WANTED, "joists,2x8,12 ft,9,softwood", "joists,14x14,12 ft,9,softwood");
+        demo.with(WANTED, "joists,2x8,12 ft,7,eastern hemlock", "joists,14x14,12 ft,7,eastern hemlock");
         expect(at(WANTED, "joists", "size"), "'14x14'", "a diagonal up to", "no log can give it");
     }
 
     @Test
     void aPieceInAWoodOfWhichThereIsNoLog() {
-        demo.with(WANTED, "joists,2x8,12 ft,9,softwood", "joists,2x8,12 ft,9,sugar maple");
+        demo.with(WANTED, "joists,2x8,12 ft,7,eastern hemlock", "joists,2x8,12 ft,7,sugar maple");
         expect(at(WANTED, "joists", "wood"), "'sugar maple'", "the wood of one of the logs", "no log can give it");
     }
 
     @Test
     void anAreaWithBoardsLongerThanAnyLogOfItsWood() {
-        demo.with(AREAS, "8 ft; 10 ft; 12 ft,,softwood", "9 ft; 20 ft,,softwood");
-        expect(at(AREAS, "gable", "lengths"), "16 ft 6 in, the longest log of softwood");
+        demo.with(AREAS, "8 ft,,eastern white pine", "9 ft; 20 ft,,eastern white pine");
+        expect(at(AREAS, "siding", "lengths"), "12 ft 6 in, the longest log of eastern white pine");
     }
 
     @Test
@@ -351,19 +351,19 @@ class BadInputTest {
 
     @Test
     void aQuantityOfNone() {
-        demo.with(WANTED, "studs,2x4,8 ft,22", "studs,2x4,8 ft,0");
+        demo.with(WANTED, "studs,2x4,8 ft,24", "studs,2x4,8 ft,0");
         expect(at(WANTED, "studs", "quantity"), "'0'", "whole numbers, 1 to 100000");
     }
 
     @Test
     void aQuantityThatIsNotWhole() {
-        demo.with(WANTED, "studs,2x4,8 ft,22", "studs,2x4,8 ft,2.5");
+        demo.with(WANTED, "studs,2x4,8 ft,24", "studs,2x4,8 ft,2.5");
         expect(at(WANTED, "studs", "quantity"), "'2.5'", "whole numbers, 1 to 100000");
     }
 
     @Test
     void anUnknownSurface() {
-        demo.with(WANTED, "22,softwood,dressed dry", "22,softwood,dresed dry");
+        demo.with(WANTED, "24,softwood,dressed dry", "24,softwood,dresed dry");
         expect(
                 at(WANTED, "studs", "surface"),
                 "'dresed dry'",
@@ -374,26 +374,26 @@ class BadInputTest {
     @Test
     void aMoistureThatIsOutside() {
         demo.with(
-                WANTED, "studs,2x4,8 ft,22,softwood,dressed dry,15 %", "studs,2x4,8 ft,22,softwood,dressed dry,150 %");
+                WANTED, "studs,2x4,8 ft,24,softwood,dressed dry,15 %", "studs,2x4,8 ft,24,softwood,dressed dry,150 %");
         expect(at(WANTED, "studs", "moisture"), "'150 %'", "4 to 30 %", "write green");
     }
 
     @Test
     void aPieceAndAnAreaOfOneName() {
-        demo.with(AREAS, "roof boards,", "studs,");
+        demo.with(AREAS, "siding,", "studs,");
         expect(at(AREAS, "studs", "id"), "'studs'", "it stands in wanted.csv, line " + demo.line(WANTED, "studs"));
     }
 
     @Test
     void anOverlapAsWideAsABoard() {
-        demo.with(AREAS, "4 in,9 in,1 in", "4 in,9 in,4 in");
-        expect(at(AREAS, "gable", "overlap"), "'4 in'", "less than the least width, 4 in");
+        demo.with(AREAS, "5 in,8 in,1 in", "5 in,8 in,5 in");
+        expect(at(AREAS, "siding", "overlap"), "'5 in'", "less than the least width, 5 in");
     }
 
     @Test
     void anAreaInAnUnknownUnit() {
-        demo.with(AREAS, "110 sq ft", "110 squares");
-        expect(at(AREAS, "gable", "area"), "'110 squares'", "the unit 'squares' is not known here");
+        demo.with(AREAS, "80 sq ft", "80 squares");
+        expect(at(AREAS, "siding", "area"), "'80 squares'", "the unit 'squares' is not known here");
     }
 
     @Test
@@ -420,12 +420,18 @@ class BadInputTest {
         demo.with(LOGS, "P1,eastern white pine", "P1,sand pine")
                 .with(
                         WANTED,
-                        "plates,2x4,16 ft,4,softwood,dressed dry,15 %",
-                        "plates,2x4,16 ft,4,softwood,dressed dry,5 %");
+                        "studs,2x4,8 ft,24,softwood,dressed dry,15 %",
+                        "studs,2x4,8 ft,24,softwood,dressed dry,5 %");
         Run run = demo.run();
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err())
                 .contains(at(LOGS, "P1", "species"), "species whose shrinkage is known")
                 .hasLineCount(1);
+    }
+
+    @Test
+    void aResaleAboveThePrice() {
+        demo.with(PROPERTIES, "money.resale = 450", "money.resale = 4500");
+        expect(at(PROPERTIES, "money.resale", "money.resale"), "'4500'", "no more than the price of the saw, 1150.00");
     }
 }

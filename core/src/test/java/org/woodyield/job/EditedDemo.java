@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 
 /** A copy of the demonstration job in a folder of its own, to be spoilt in one place or several. */
@@ -28,6 +30,23 @@ final class EditedDemo {
             throw new UncheckedIOException(e);
         }
         return new EditedDemo(folder);
+    }
+
+    /** A job of two small logs, quickly planned. */
+    static EditedDemo small(Path folder) {
+        return in(folder).write("logs.csv", """
+                        id,species,length,small-end,measured,large-end
+                        A,eastern white pine,8 ft 4 in,9 in,inside bark,10 in
+                        B,white oak,8 ft 4 in,8 in,inside bark,9 in
+                        """).write("wanted.csv", """
+                        id,size,length,quantity,wood,surface,moisture
+                        stud,2x4,8 ft,9,softwood,dressed dry,15 %
+                        post,4x4,8 ft,1,white oak,rough,19 %
+                        """).without("areas.csv");
+    }
+
+    private EditedDemo write(String file, String text) {
+        return write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Puts one text for another that stands in the file once. */
@@ -81,7 +100,9 @@ final class EditedDemo {
         return folder;
     }
 
-    Run run() {
-        return Run.of(folder.toString());
+    Run run(String... more) {
+        List<String> arguments = new ArrayList<>(List.of(folder.toString()));
+        arguments.addAll(List.of(more));
+        return Run.of(arguments.toArray(String[]::new));
     }
 }
