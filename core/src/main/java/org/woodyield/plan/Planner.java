@@ -56,8 +56,12 @@ public final class Planner {
     /** What a piece beyond the need is held to be worth, as a share of one that is needed. */
     public static final double SURPLUS_SHARE = 0.25;
 
+    /** What an hour of sawing weighs in the choice of patterns, as a share of the wage. */
+    public static final double OWN_HOURS_SHARE = 0.25;
+
     private static final List<String> RULES = List.of("doyle", "scribner-decimal-c", "international-quarter");
     private static final int ROUNDS = 8;
+    private static final Length FINEST_LAYOUT = Length.millimetres(1).dividedBy(4, Rounding.DOWN);
 
     private final JobInput input;
     private final List<Item> items;
@@ -117,11 +121,15 @@ public final class Planner {
     }
 
     /**
-     * The saw with its kerf up to the next quarter of a setting step. Faces stand whole sums of thickness and kerf apart; a
-     * common measure that is not too fine keeps the search quick, and the wood so given away is a sliver of each kerf.
+     * The saw with its kerf up to the next quarter of a setting step, or the next step where that is fine. Faces stand whole
+     * sums of thickness and kerf apart; a common measure that is not too fine keeps the search quick, and the wood so given
+     * away is a sliver of each kerf.
      */
     static Saw layoutSaw(Saw saw) {
-        return saw.withKerf(saw.kerf().roundedTo(saw.settingStep().dividedBy(4, Rounding.DOWN), Rounding.UP));
+        Length step = saw.settingStep();
+        Length quarter = step.dividedBy(4, Rounding.DOWN);
+        boolean coarse = quarter.times(4).equals(step) && quarter.compareTo(FINEST_LAYOUT) >= 0;
+        return saw.withKerf(saw.kerf().roundedTo(coarse ? quarter : step, Rounding.UP));
     }
 
     private static String key(Item item, Species species) {
@@ -281,11 +289,7 @@ public final class Planner {
         return (log, prices) -> {
             progress.accept(done[0]++, most);
             Species species = input.logs().get(log).species();
-            PassCost cost = costs.computeIfAbsent(
-                    species,
-                    one -> priced
-                            ? WorkCost.of(input.work(), CuttingRate.of(input.work(), one, saw.kerf()), false)
-                            : PassCost.free());
+            PassCost cost = costs.computeIfAbsent(species, one -> priced ? passCost(one) : PassCost.free());
             List<PieceOption> options = new ArrayList<>();
             for (int i = 0; i < items.size(); i++) {
                 Item item = items.get(i);
@@ -320,6 +324,17 @@ public final class Planner {
                     amounts,
                     plan.proof().passCost(),
                     plan.proof().bound());
+        };
+    }
+
+    /** Running cost of a pass with a share of the own hours, so that a pass is never made for next to nothing. */
+    private PassCost passCost(Species species) {
+        CuttingRate rate = CuttingRate.of(input.work(), species, saw.kerf());
+        PassCost without = WorkCost.of(input.work(), rate, false);
+        PassCost with = WorkCost.of(input.work(), rate, true);
+        return (stage, width, length) -> {
+            double least = without.of(stage, width, length);
+            return least + OWN_HOURS_SHARE * (with.of(stage, width, length) - least);
         };
     }
 
@@ -434,8 +449,10 @@ public final class Planner {
                 priced
                         ? "A piece beyond the need is held to be worth "
                                 + Math.round(100 * SURPLUS_SHARE)
-                                + " % of one that is needed. Passes cost fuel, oil and wear; own hours do not count in the"
-                                + " choice of patterns."
+                                + " % of one that is needed. In the choice of patterns a pass costs its fuel, oil and wear and "
+                                + Math.round(100 * OWN_HOURS_SHARE)
+                                + " % of the wage for its hours: who wants the lumber saws it though the hours be dear, but makes"
+                                + " no idle pass. Both shares are a choice of this program."
                         : "A price is missing for something wanted, so patterns are chosen by board feet and money that rests"
                                 + " on that price is left out.",
                 Sources.get("definition")));
@@ -446,8 +463,8 @@ public final class Planner {
         if (!saw.kerf().equals(input.saw().kerf())) {
             notes.add(new JobPlan.Note(
                     "Faces are laid out with a kerf of " + saw.kerf()
-                            + ", the next quarter of a setting step above the "
-                            + input.saw().kerf() + " given.",
+                            + ", a little more than the "
+                            + input.saw().kerf() + " given, so that faces share a measure with the saw's scale.",
                     Sources.get("definition")));
         }
         return notes;
