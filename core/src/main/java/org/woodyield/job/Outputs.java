@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.woodyield.plan.JobInput;
+import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.Planner;
 import org.woodyield.show.PlanSheet;
 import org.woodyield.show.PlanTable;
@@ -17,10 +20,9 @@ import org.woodyield.source.Source;
 /**
  * What a plan is shown as.
  *
- * @param text for the terminal
- * @param files name to content, for a folder: a page, and each table of the plan
+ * @param sheet the plan laid out
  */
-record Outputs(String text, Map<String, byte[]> files) {
+record Outputs(PlanSheet sheet) {
 
     private static final String PAGE = "plan.html";
 
@@ -31,7 +33,16 @@ record Outputs(String text, Map<String, byte[]> files) {
 
     /** Plans a job and lays the plan out. */
     static Outputs of(JobInput job, Source origin, BiConsumer<Integer, Integer> progress) {
-        PlanSheet sheet = PlanSheet.of(Planner.plan(job, progress), origin);
+        return new Outputs(PlanSheet.of(planned(job, progress), origin));
+    }
+
+    /** The plan for the terminal. */
+    String text() {
+        return sheet.text();
+    }
+
+    /** Name to content, for a folder: a page, and each table of the plan. */
+    Map<String, byte[]> files() {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(PAGE, sheet.html().getBytes(StandardCharsets.UTF_8));
         for (PlanTable table : sheet.tables()) {
@@ -40,7 +51,17 @@ record Outputs(String text, Map<String, byte[]> files) {
         if (!FILES.containsAll(files.keySet())) {
             throw new IllegalStateException("a plan has files beyond " + FILES + ": " + files.keySet());
         }
-        return new Outputs(sheet.text(), files);
+        return files;
+    }
+
+    private static JobPlan planned(JobInput job, BiConsumer<Integer, Integer> progress) {
+        ExecutorService executor =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            return Planner.plan(job, progress, executor);
+        } finally {
+            executor.shutdownNow();
+        }
     }
 
     /** What was read, in one line. */

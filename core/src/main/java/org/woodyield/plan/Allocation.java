@@ -10,8 +10,8 @@ import java.util.List;
  * unit beyond, less the cost of passes. It is concave in the amounts, so prices between the surplus worth and the full
  * worth give an upper bound: at prices {@code l}, no plan is worth more than the sum over logs of the best cut at {@code
  * l}, plus {@code (worth - l) x need} over the items. The search lowers the prices of what is in surplus and raises those
- * of what is short, keeps every cut that a price brought forth, and then exchanges cuts log by log until nothing
- * improves. What it finds is shown beside the least bound; it is not proven best unless the two meet.
+ * of what is short by subgradient steps, halved when the bound does not fall; it keeps every cut that a price brought
+ * forth, and exchanges cuts one log and two logs at a time until nothing improves. What it finds is shown beside the least bound; it is not proven best unless the two meet.
  */
 final class Allocation {
 
@@ -22,9 +22,9 @@ final class Allocation {
         }
     }
 
-    /** Gives the best cut of a log at given prices, with a bound on the worth of any cut at those prices. */
+    /** Gives the best cut of each log at given prices, with a bound on the worth of any cut at those prices. */
     interface Sawyer<T> {
-        Cut<T> saw(int log, double[] prices);
+        List<Cut<T>> saw(double[] prices);
     }
 
     /** The chosen cut of each log, what they are worth together, and what no plan exceeds. */
@@ -33,6 +33,9 @@ final class Allocation {
             cuts = List.copyOf(cuts);
         }
     }
+
+    /** With more logs only one is exchanged at a time: pairs grow with the square of their count. */
+    private static final int MOST_IN_PAIRS = 60;
 
     private Allocation() {}
 
@@ -48,12 +51,14 @@ final class Allocation {
         int[] best = new int[logs];
         double bestWorth = Double.NEGATIVE_INFINITY;
         int done = 0;
+        double stride = 1;
         while (done < rounds && !(bestWorth >= bound)) {
             double[] made = new double[items];
             double sum = 0;
             int[] choice = new int[logs];
+            List<Cut<T>> cuts = sawyer.saw(prices.clone());
             for (int log = 0; log < logs; log++) {
-                Cut<T> cut = sawyer.saw(log, prices);
+                Cut<T> cut = cuts.get(log);
                 sum += cut.bound();
                 choice[log] = indexOf(pool.get(log), cut);
                 for (int i = 0; i < items; i++) {
@@ -63,6 +68,7 @@ final class Allocation {
             for (int i = 0; i < items; i++) {
                 sum += (worth[i] - prices[i]) * need[i];
             }
+            stride = sum < bound ? stride : stride / 2;
             bound = Math.min(bound, sum);
             double now = exchange(pool, choice, need, worth, surplusShare);
             if (now > bestWorth) {
@@ -70,9 +76,7 @@ final class Allocation {
                 best = choice;
             }
             done++;
-            for (int i = 0; i < items; i++) {
-                prices[i] = nextPrice(prices[i], worth[i], surplusShare, need[i], made[i], done);
-            }
+            move(prices, worth, surplusShare, need, made, stride * (sum - bestWorth));
         }
         // Cuts of later rounds may serve the best choice so far.
         bestWorth = exchange(pool, best, need, worth, surplusShare);
@@ -83,14 +87,27 @@ final class Allocation {
         return new Result<>(chosen, bestWorth, bound, done);
     }
 
-    private static double nextPrice(
-            double price, double worth, double surplusShare, double need, double made, int round) {
-        if (made == need) {
-            return price;
+    /**
+     * Moves the prices against surplus and shortage, as far as would close the gap to the best choice if the worth of all
+     * cuts were linear in them (a subgradient step); a price at an end of its range that would leave it stays.
+     */
+    private static void move(
+            double[] prices, double[] worth, double surplusShare, double[] need, double[] made, double gap) {
+        double[] slope = new double[prices.length];
+        double norm = 0;
+        for (int i = 0; i < prices.length; i++) {
+            double lack = need[i] - made[i];
+            boolean stays = lack > 0 ? prices[i] >= worth[i] : prices[i] <= worth[i] * surplusShare;
+            slope[i] = stays ? 0 : lack * worth[i];
+            norm += slope[i] * slope[i];
         }
-        double relative = Math.max(-1, Math.min(1, (need - made) / Math.max(need, made)));
-        double moved = price + relative * worth * (1 - surplusShare) / (1 + round);
-        return Math.max(worth * surplusShare, Math.min(worth, moved));
+        if (!(norm > 0)) {
+            return;
+        }
+        for (int i = 0; i < prices.length; i++) {
+            double moved = prices[i] + gap * slope[i] * worth[i] / norm;
+            prices[i] = Math.max(worth[i] * surplusShare, Math.min(worth[i], moved));
+        }
     }
 
     private static <T> int indexOf(List<Cut<T>> cuts, Cut<T> cut) {
@@ -128,7 +145,7 @@ final class Allocation {
                         best = single;
                         move = new int[] {a, i};
                     }
-                    for (int b = a + 1; b < logs; b++) {
+                    for (int b = a + 1; b < logs && logs <= MOST_IN_PAIRS; b++) {
                         double costB = withA + add(made, pool.get(b).get(choice[b]), -1);
                         for (int j = 0; j < pool.get(b).size(); j++) {
                             double both = costB + add(made, pool.get(b).get(j), 1);

@@ -1,6 +1,8 @@
 package org.woodyield.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,6 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.Executor;
 import java.util.function.BiConsumer;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
@@ -60,7 +65,7 @@ public final class Planner {
     public static final double OWN_HOURS_SHARE = 0.25;
 
     private static final List<String> RULES = List.of("doyle", "scribner-decimal-c", "international-quarter");
-    private static final int ROUNDS = 8;
+    private static final int ROUNDS = 5;
     private static final Length FINEST_LAYOUT = Length.millimetres(1).dividedBy(4, Rounding.DOWN);
 
     private final JobInput input;
@@ -68,12 +73,13 @@ public final class Planner {
     private final Map<String, GreenSize> green = new LinkedHashMap<>();
     private final List<LogSolid> solids;
     private final BiConsumer<Integer, Integer> progress;
-    private final Map<Integer, String> refusals = new HashMap<>();
+    private final Executor executor;
     private final Saw saw;
     private final SearchSpace space;
 
-    private Planner(JobInput input, BiConsumer<Integer, Integer> progress) {
+    private Planner(JobInput input, BiConsumer<Integer, Integer> progress, Executor executor) {
         this.input = input;
+        this.executor = executor;
         this.progress = progress;
         List<Item> all = new ArrayList<>();
         input.pieces().forEach(piece -> all.add(Item.Pieces.of(piece)));
@@ -105,19 +111,20 @@ public final class Planner {
      * @throws OutOfDomainException if a value is outside the limits of a model, such as a species without a known shrinkage
      */
     public static JobPlan plan(JobInput input) {
-        return plan(input, (done, all) -> {});
+        return plan(input, (done, all) -> {}, Runnable::run);
     }
 
     /**
-     * Makes a plan and tells how far it is.
+     * Makes a plan and tells how far it is. The plan is the same for any executor.
      *
      * @param input the job
-     * @param progress is told patterns searched so far and at most
+     * @param progress is told, on the calling thread, how many patterns have been searched and how many there are at most
+     * @param executor runs the searches of the logs, which do not depend on each other
      * @return the plan
      * @throws OutOfDomainException as {@link #plan(JobInput)}
      */
-    public static JobPlan plan(JobInput input, BiConsumer<Integer, Integer> progress) {
-        return new Planner(input, progress).make();
+    public static JobPlan plan(JobInput input, BiConsumer<Integer, Integer> progress, Executor executor) {
+        return new Planner(input, progress, executor).make();
     }
 
     /**
@@ -148,7 +155,7 @@ public final class Planner {
         boolean priced = items.stream().allMatch(this::hasPrices);
         double[] need = items.stream().mapToDouble(Item::toSaw).toArray();
         double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
-        Allocation.Result<Optional<SawingPlan>> shared =
+        Allocation.Result<Sawn> shared =
                 Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, ROUNDS, sawyer(priced));
 
         List<LogPlan> logs = new ArrayList<>();
@@ -164,7 +171,8 @@ public final class Planner {
         double tally = 0;
         for (int i = 0; i < input.logs().size(); i++) {
             Log log = input.logs().get(i);
-            Optional<SawingPlan> sawing = shared.cuts().get(i).pattern();
+            Sawn sawn = shared.cuts().get(i).pattern();
+            Optional<SawingPlan> sawing = sawn.plan();
             double ofLog = 0;
             if (sawing.isPresent()) {
                 works.add(LogWork.of(log.id(), log.species(), sawing.get()));
@@ -185,7 +193,7 @@ public final class Planner {
                 }
             }
             tally += ofLog;
-            logs.add(logPlan(i, sawing, BoardFeet.tally(ofLog)));
+            logs.add(logPlan(i, sawn, BoardFeet.tally(ofLog)));
         }
         WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim);
         WorkEstimate work = WorkEstimate.of(input.work(), saw.kerf(), works);
@@ -282,49 +290,81 @@ public final class Planner {
         return feet * lowest;
     }
 
-    private Allocation.Sawyer<Optional<SawingPlan>> sawyer(boolean priced) {
+    /** How a log is sawn, or why it is left whole. */
+    private record Sawn(Optional<SawingPlan> plan, String leftWhole) {}
+
+    private Allocation.Sawyer<Sawn> sawyer(boolean priced) {
         int most = ROUNDS * input.logs().size();
         int[] done = {0};
-        Map<Species, PassCost> costs = new HashMap<>();
-        return (log, prices) -> {
-            progress.accept(done[0]++, most);
-            Species species = input.logs().get(log).species();
-            PassCost cost = costs.computeIfAbsent(species, one -> priced ? passCost(one) : PassCost.free());
-            List<PieceOption> options = new ArrayList<>();
-            for (int i = 0; i < items.size(); i++) {
-                Item item = items.get(i);
-                if (item.wood().accepts(species) && prices[i] > 0) {
-                    options.add(item.option(green(item, species), input.saw().settingStep(), prices[i]));
-                }
+        Map<String, PassCost> costs = new HashMap<>();
+        for (Log log : input.logs()) {
+            costs.put(log.species().id(), priced ? passCost(log.species()) : PassCost.free());
+        }
+        return prices -> {
+            List<CompletableFuture<Allocation.Cut<Sawn>>> searches = new ArrayList<>();
+            for (int i = 0; i < input.logs().size(); i++) {
+                int log = i;
+                PassCost cost = cost(costs, log);
+                searches.add(CompletableFuture.supplyAsync(() -> cut(log, prices, cost), executor));
             }
-            List<Double> amounts = new ArrayList<>();
-            if (options.isEmpty()) {
-                refusals.put(log, "nothing is wanted in " + species.commonName());
-                items.forEach(item -> amounts.add(0.0));
-                return new Allocation.Cut<>(Optional.empty(), amounts, 0, 0);
+            List<Allocation.Cut<Sawn>> cuts = new ArrayList<>();
+            for (CompletableFuture<Allocation.Cut<Sawn>> search : searches) {
+                cuts.add(joined(search));
+                progress.accept(++done[0], most);
             }
-            SawingPlan plan;
-            try {
-                plan = BestPattern.find(solids.get(log), saw, options, space, cost);
-            } catch (OutOfDomainException e) {
-                refusals.put(log, e.getMessage());
-                items.forEach(item -> amounts.add(0.0));
-                return new Allocation.Cut<>(Optional.empty(), amounts, 0, 0);
-            }
-            double[] made = new double[items.size()];
-            for (SawnPiece piece : plan.pieces()) {
-                int index = indexOf(piece.optionId());
-                made[index] += items.get(index).amount(piece, green(items.get(index), species));
-            }
-            for (double amount : made) {
-                amounts.add(amount);
-            }
-            return new Allocation.Cut<>(
-                    Optional.of(plan),
-                    amounts,
-                    plan.proof().passCost(),
-                    plan.proof().bound());
+            return cuts;
         };
+    }
+
+    /** What a search threw on another thread is thrown here as it was. */
+    private static <T> T joined(CompletableFuture<T> search) {
+        try {
+            return search.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw e;
+        }
+    }
+
+    private PassCost cost(Map<String, PassCost> costs, int log) {
+        return costs.getOrDefault(input.logs().get(log).species().id(), PassCost.free());
+    }
+
+    private Allocation.Cut<Sawn> cut(int log, double[] prices, PassCost cost) {
+        Species species = input.logs().get(log).species();
+        List<PieceOption> options = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            Item item = items.get(i);
+            if (item.wood().accepts(species) && prices[i] > 0) {
+                options.add(item.option(green(item, species), input.saw().settingStep(), prices[i]));
+            }
+        }
+        if (options.isEmpty()) {
+            return leftWhole("nothing is wanted in " + species.commonName());
+        }
+        SawingPlan plan;
+        try {
+            plan = BestPattern.find(solids.get(log), saw, options, space, cost);
+        } catch (OutOfDomainException e) {
+            return leftWhole(e.getMessage());
+        }
+        Double[] made = new Double[items.size()];
+        Arrays.fill(made, 0.0);
+        for (SawnPiece piece : plan.pieces()) {
+            int index = indexOf(piece.optionId());
+            made[index] += items.get(index).amount(piece, green(items.get(index), species));
+        }
+        return new Allocation.Cut<>(
+                new Sawn(Optional.of(plan), ""),
+                List.of(made),
+                plan.proof().passCost(),
+                plan.proof().bound());
+    }
+
+    private Allocation.Cut<Sawn> leftWhole(String reason) {
+        return new Allocation.Cut<>(new Sawn(Optional.empty(), reason), Collections.nCopies(items.size(), 0.0), 0, 0);
     }
 
     /** Running cost of a pass with a share of the own hours, so that a pass is never made for next to nothing. */
@@ -338,7 +378,8 @@ public final class Planner {
         };
     }
 
-    private LogPlan logPlan(int index, Optional<SawingPlan> sawing, BoardFeet tally) {
+    private LogPlan logPlan(int index, Sawn sawn, BoardFeet tally) {
+        Optional<SawingPlan> sawing = sawn.plan();
         Log log = input.logs().get(index);
         List<LogPlan.Scaled> scales = new ArrayList<>();
         for (String id : RULES) {
@@ -355,7 +396,7 @@ public final class Planner {
                 scales,
                 solid,
                 sawing,
-                sawing.isPresent() ? "" : refusals.getOrDefault(index, "no cut of it adds to the plan"),
+                sawn.leftWhole(),
                 tally,
                 sawing.map(plan -> plan.balance().lumber()).orElse(Volume.ZERO),
                 WoodWeight.greenKilograms(log.species(), solid) * bark);

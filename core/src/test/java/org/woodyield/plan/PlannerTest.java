@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import org.woodyield.log.Log;
 import org.woodyield.measure.Length;
@@ -117,6 +119,20 @@ class PlannerTest {
         JobPlan.Choice choice = Planner.plan(job(PRICES)).choice();
         assertThat(choice.worth()).isPositive().isLessThanOrEqualTo(choice.bound() * (1 + 1e-9));
         assertThat(choice.unit()).isEqualTo("USD");
+    }
+
+    @Test
+    void thePlanIsTheSameForAnyExecutor() {
+        ExecutorService executor = Executors.newFixedThreadPool(3);
+        try {
+            JobPlan one = Planner.plan(job(PRICES));
+            JobPlan three = Planner.plan(job(PRICES), (done, all) -> {}, executor);
+            assertThat(three.choice()).isEqualTo(one.choice());
+            assertThat(three.supply()).isEqualTo(one.supply());
+            assertThat(three.balance()).isEqualTo(one.balance());
+        } finally {
+            executor.shutdownNow();
+        }
     }
 
     @Test

@@ -1,0 +1,97 @@
+package org.woodyield.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+class AllocationTest {
+
+    private static final int ITEMS = 3;
+    private static final double SURPLUS = 0.25;
+
+    /** Up to four logs with up to four cuts each, drawn from a seed; all choices can then be tried. */
+    private static List<List<Allocation.Cut<Integer>>> logs(Random random) {
+        List<List<Allocation.Cut<Integer>>> logs = new ArrayList<>();
+        int count = 1 + random.nextInt(4);
+        for (int log = 0; log < count; log++) {
+            List<Allocation.Cut<Integer>> cuts = new ArrayList<>();
+            for (int cut = 0; cut <= random.nextInt(4); cut++) {
+                List<Double> amounts = new ArrayList<>();
+                for (int i = 0; i < ITEMS; i++) {
+                    amounts.add((double) random.nextInt(5));
+                }
+                cuts.add(new Allocation.Cut<>(cut, amounts, random.nextInt(3), 0));
+            }
+            logs.add(cuts);
+        }
+        return logs;
+    }
+
+    private static double gain(Allocation.Cut<Integer> cut, double[] prices) {
+        double sum = -cut.passCost();
+        for (int i = 0; i < prices.length; i++) {
+            sum += prices[i] * cut.amounts().get(i);
+        }
+        return sum;
+    }
+
+    private static double worth(List<Allocation.Cut<Integer>> cuts, double[] need, double[] worth) {
+        double sum = 0;
+        for (int i = 0; i < need.length; i++) {
+            int item = i;
+            double made =
+                    cuts.stream().mapToDouble(cut -> cut.amounts().get(item)).sum();
+            sum += worth[i] * (Math.min(made, need[i]) + SURPLUS * Math.max(0, made - need[i]));
+        }
+        return sum - cuts.stream().mapToDouble(Allocation.Cut::passCost).sum();
+    }
+
+    private static double bestOfAll(
+            List<List<Allocation.Cut<Integer>>> logs,
+            List<Allocation.Cut<Integer>> chosen,
+            double[] need,
+            double[] worth) {
+        if (chosen.size() == logs.size()) {
+            return worth(chosen, need, worth);
+        }
+        double best = Double.NEGATIVE_INFINITY;
+        for (Allocation.Cut<Integer> cut : logs.get(chosen.size())) {
+            List<Allocation.Cut<Integer>> more = new ArrayList<>(chosen);
+            more.add(cut);
+            best = Math.max(best, bestOfAll(logs, more, need, worth));
+        }
+        return best;
+    }
+
+    @Property(tries = 2000)
+    void whatIsFoundIsWorthNoMoreThanTheBestOfAllAndThatNoMoreThanTheBound(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<List<Allocation.Cut<Integer>>> logs = logs(random);
+        double[] need = new double[ITEMS];
+        double[] worth = new double[ITEMS];
+        for (int i = 0; i < ITEMS; i++) {
+            need[i] = 1 + random.nextInt(6);
+            worth[i] = 1 + random.nextInt(4);
+        }
+        Allocation.Result<Integer> result = Allocation.share(logs.size(), need, worth, SURPLUS, 6, prices -> {
+            List<Allocation.Cut<Integer>> best = new ArrayList<>();
+            for (List<Allocation.Cut<Integer>> cuts : logs) {
+                Allocation.Cut<Integer> one = cuts.get(0);
+                for (Allocation.Cut<Integer> cut : cuts) {
+                    one = gain(cut, prices) > gain(one, prices) ? cut : one;
+                }
+                best.add(new Allocation.Cut<>(one.pattern(), one.amounts(), one.passCost(), gain(one, prices)));
+            }
+            return best;
+        });
+        double best = bestOfAll(logs, List.of(), need, worth);
+        assertThat(result.worth()).isLessThanOrEqualTo(best + 1e-9);
+        assertThat(best).isLessThanOrEqualTo(result.bound() + 1e-9);
+        // What it says it is worth is what the chosen cuts are worth.
+        assertThat(Math.abs(worth(result.cuts(), need, worth) - result.worth())).isLessThan(1e-9);
+    }
+}
