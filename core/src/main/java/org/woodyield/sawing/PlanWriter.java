@@ -1,6 +1,7 @@
 package org.woodyield.sawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -223,7 +224,11 @@ final class PlanWriter {
                     trim.end(),
                     upright,
                     Lattice.amount(strip.entry().worth(trim.length()))));
-            if (from > clipFrom) {
+            if (lattice.overBed && from > clipFrom && from - kerf < clipFrom) {
+                // Less than a kerf is left under the piece, and the saw cannot dip into the bed: the flitch is turned
+                // over.
+                shaving(clipFrom, from, low, high, upright, width, "piece " + pieces.size());
+            } else if (from > clipFrom) {
                 String from1 = to == clipTo ? "the sawn face" : "the face before";
                 edge(
                         Math.max(from - kerf, clipFrom),
@@ -281,6 +286,23 @@ final class PlanWriter {
         add(Stage.CANT, frame.turnDegrees() + 90, setting, from, kerfLow, bed, kerf, widths, widest, off, rest);
     }
 
+    private void shaving(int face, int line, int low, int high, boolean upright, Length width, String off) {
+        double[] widths = new double[search.measuring.length];
+        Arrays.fill(widths, lattice.metres(high - low));
+        add(
+                Stage.EDGE,
+                frame.turnDegrees() + (upright ? 180 : 270),
+                width,
+                "the bed",
+                line,
+                lattice.metres(line) - width.toMetres(),
+                place(face, line, low, high, upright),
+                widths,
+                widths[0],
+                off,
+                "a shaving less than a kerf");
+    }
+
     private void edge(
             int kerfLow,
             int kerfHigh,
@@ -292,7 +314,7 @@ final class PlanWriter {
             double bed,
             String off) {
         double[] widths = new double[search.measuring.length];
-        java.util.Arrays.fill(widths, lattice.metres(high - low));
+        Arrays.fill(widths, lattice.metres(high - low));
         add(
                 Stage.EDGE,
                 frame.turnDegrees() + (upright ? 0 : 90),

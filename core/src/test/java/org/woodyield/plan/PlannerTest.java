@@ -17,7 +17,9 @@ import org.woodyield.plan.JobInput.WantedArea;
 import org.woodyield.plan.JobInput.WantedPiece;
 import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SearchSpace;
+import org.woodyield.sawing.Verifier;
 import org.woodyield.wood.SpeciesCatalogue;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
@@ -105,6 +107,16 @@ class PlannerTest {
                 .count();
         assertThat(plan.supply().get(0).sawn()).isEqualTo(studs).isPositive();
         assertThat(plan.supply().get(1).toSaw()).isCloseTo(4.4, within(1e-12));
+    }
+
+    @Test
+    void everySawingPlanIsSound() {
+        List<SawingPlan> plans = Planner.plan(job(PRICES)).logs().stream()
+                .flatMap(log -> log.sawing().stream())
+                .toList();
+        assertThat(plans)
+                .isNotEmpty()
+                .allSatisfy(plan -> assertThat(Verifier.verify(plan)).isEmpty());
     }
 
     @Test

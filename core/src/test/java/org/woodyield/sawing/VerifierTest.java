@@ -1,0 +1,270 @@
+package org.woodyield.sawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.function.UnaryOperator;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.woodyield.log.LogSolid;
+import org.woodyield.log.LogSolid.Station;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Volume;
+import org.woodyield.sawing.Verifier.Fault;
+
+class VerifierTest {
+
+    private static final SearchSpace SPACE = SearchSpace.standard().withGrid(Length.inches(1, 8));
+    private static final List<Frame.Lay> LAYS = List.of(Frame.Lay.AXIS, Frame.Lay.BARK_ABOVE, Frame.Lay.BARK_BELOW);
+    private static final Length HALF_INCH = Length.inches(1, 2);
+
+    private static SawingPlan plan() {
+        return BestPattern.find(
+                BestPatternTest.cone(12, 14, 12),
+                BestPatternTest.saw(Saw.Reference.BED),
+                BestPatternTest.sizes(),
+                SPACE,
+                PassCost.each(20));
+    }
+
+    private static List<Fault> faults(SawingPlan plan) {
+        return Verifier.verify(plan).stream().map(Verifier.Finding::fault).toList();
+    }
+
+    private static SawingPlan with(
+            SawingPlan p, List<SawnPiece> pieces, List<SawPass> passes, WoodBalance balance, Saw saw) {
+        return new SawingPlan(p.solid(), saw, p.options(), p.frame(), pieces, passes, p.offcuts(), balance, p.proof());
+    }
+
+    private static SawingPlan withFirstPiece(UnaryOperator<SawnPiece> change) {
+        SawingPlan plan = plan();
+        List<SawnPiece> pieces = new ArrayList<>(plan.pieces());
+        pieces.set(0, change.apply(pieces.get(0)));
+        return with(plan, pieces, plan.passes(), plan.balance(), plan.saw());
+    }
+
+    private static SawingPlan withFirstPass(UnaryOperator<SawPass> change) {
+        SawingPlan plan = plan();
+        List<SawPass> passes = new ArrayList<>(plan.passes());
+        passes.set(0, change.apply(passes.get(0)));
+        return with(plan, plan.pieces(), passes, plan.balance(), plan.saw());
+    }
+
+    private static Rectangle moved(Rectangle r, Length right, Length up) {
+        return new Rectangle(
+                r.left().plus(right),
+                r.right().plus(right),
+                r.bottom().plus(up),
+                r.top().plus(up));
+    }
+
+    private static SawnPiece placed(SawnPiece p, Rectangle faces) {
+        return new SawnPiece(
+                p.number(),
+                p.optionId(),
+                p.thickness(),
+                p.width(),
+                p.length(),
+                faces,
+                p.start(),
+                p.end(),
+                p.fromCant(),
+                p.worth());
+    }
+
+    private static SawPass changed(SawPass p, double turn, Rectangle kerf) {
+        return new SawPass(
+                p.number(),
+                p.stage(),
+                turn,
+                p.setting(),
+                p.settingFrom(),
+                p.faceHeight(),
+                p.heightOverBed(),
+                kerf,
+                p.kerfSide(),
+                p.widthSmallEnd(),
+                p.widthLargeEnd(),
+                p.widest(),
+                p.length(),
+                p.areaSquareMetres(),
+                p.cost(),
+                p.comesOff(),
+                p.remains());
+    }
+
+    @Test
+    void aSoundPlanHasNoFault() {
+        assertThat(Verifier.verify(plan())).isEmpty();
+    }
+
+    @Test
+    void aPieceMovedOutOfTheWoodIsFound() {
+        assertThat(faults(withFirstPiece(p -> placed(p, moved(p.faces(), Length.inches(6), Length.ZERO)))))
+                .contains(Fault.OUTSIDE_THE_WOOD, Fault.NO_PASS);
+    }
+
+    @Test
+    void twoKerfsOnEachOtherAreFound() {
+        SawingPlan plan = plan();
+        List<SawPass> passes = new ArrayList<>(plan.passes());
+        passes.set(
+                1,
+                changed(
+                        passes.get(1),
+                        passes.get(1).turnDegrees(),
+                        passes.get(0).kerf()));
+        assertThat(faults(with(plan, plan.pieces(), passes, plan.balance(), plan.saw())))
+                .contains(Fault.OVERLAP);
+    }
+
+    @Test
+    void aFreeGapIsFound() {
+        SawingPlan plan = plan();
+        SawingPlan gap = new SawingPlan(
+                plan.solid(),
+                plan.saw(),
+                plan.options(),
+                plan.frame(),
+                plan.pieces(),
+                plan.passes(),
+                plan.offcuts().subList(1, plan.offcuts().size()),
+                plan.balance(),
+                plan.proof());
+        assertThat(faults(gap)).contains(Fault.GAP, Fault.WRONG_BALANCE);
+    }
+
+    @Test
+    void aLimitOfTheSawThatIsBrokenIsFound() {
+        SawingPlan plan = plan();
+        Saw saw = plan.saw();
+        Saw narrow = new Saw(
+                saw.name(),
+                saw.kerf(),
+                Length.inches(5),
+                saw.settingStep(),
+                saw.reference(),
+                saw.leastHeight(),
+                saw.sawingVariation());
+        assertThat(faults(with(plan, plan.pieces(), plan.passes(), plan.balance(), narrow)))
+                .contains(Fault.SAW_TOO_NARROW);
+    }
+
+    @Test
+    void aKerfThatIsNotTheSawsIsFound() {
+        SawingPlan plan = plan();
+        assertThat(faults(with(
+                        plan,
+                        plan.pieces(),
+                        plan.passes(),
+                        plan.balance(),
+                        plan.saw().withKerf(Length.inches(1, 8)))))
+                .contains(Fault.WRONG_KERF);
+    }
+
+    @Test
+    void aWrongSizeIsFound() {
+        SawingPlan wrong = withFirstPiece(p -> {
+            Rectangle f = p.faces();
+            return placed(p, new Rectangle(f.left().plus(HALF_INCH), f.right(), f.bottom(), f.top()));
+        });
+        assertThat(faults(wrong)).contains(Fault.WRONG_SIZE);
+    }
+
+    @Test
+    void moreWaneThanAllowedIsFound() {
+        SawingPlan plan = plan();
+        List<PieceOption> options = plan.options().stream()
+                .map(option -> option.withWane(new Wane(0.01, 0.01)))
+                .toList();
+        List<SawnPiece> pieces = new ArrayList<>(plan.pieces());
+        pieces.set(0, placed(pieces.get(0), moved(pieces.get(0).faces(), Length.inches(6), Length.ZERO)));
+        SawingPlan waned = new SawingPlan(
+                plan.solid(),
+                plan.saw(),
+                options,
+                plan.frame(),
+                pieces,
+                plan.passes(),
+                plan.offcuts(),
+                plan.balance(),
+                plan.proof());
+        assertThat(faults(waned)).contains(Fault.WANE);
+    }
+
+    @Test
+    void aWrongTrimIsFound() {
+        SawingPlan wrong = withFirstPiece(p -> new SawnPiece(
+                p.number(),
+                p.optionId(),
+                p.thickness(),
+                p.width(),
+                p.length(),
+                p.faces(),
+                p.start(),
+                p.end().minus(HALF_INCH),
+                p.fromCant(),
+                p.worth()));
+        assertThat(faults(wrong)).contains(Fault.WRONG_TRIM);
+    }
+
+    @Test
+    void aWrongTurnIsFound() {
+        assertThat(faults(withFirstPass(p -> changed(p, p.turnDegrees() + 90, p.kerf()))))
+                .containsExactly(Fault.WRONG_TURN);
+    }
+
+    @Test
+    void aMissingPassIsFound() {
+        SawingPlan plan = plan();
+        List<SawPass> passes = plan.passes().subList(1, plan.passes().size());
+        assertThat(faults(with(plan, plan.pieces(), passes, plan.balance(), plan.saw())))
+                .contains(Fault.NO_PASS, Fault.GAP);
+    }
+
+    @Test
+    void aShareFoundByDifferenceIsFoundOut() {
+        SawingPlan plan = plan();
+        WoodBalance b = plan.balance();
+        // All of the trim counted with the slabs: the sum still holds.
+        WoodBalance moved = new WoodBalance(
+                b.lumber(),
+                b.kerf(),
+                new Volume(b.slab().cubicMetres() + b.trim().cubicMetres()),
+                b.edging(),
+                Volume.ZERO);
+        assertThat(moved.sum().cubicMetres()).isCloseTo(b.sum().cubicMetres(), within(1e-12));
+        assertThat(faults(with(plan, plan.pieces(), plan.passes(), moved, plan.saw())))
+                .contains(Fault.WRONG_BALANCE);
+    }
+
+    /** Oval, swept, turned and tilted logs under either kind of saw: whatever the search finds is sound. */
+    @Property(tries = 60)
+    void whateverIsFoundIsSound(@ForAll long seed) {
+        Random random = new Random(seed);
+        double small = 0.1 + 0.1 * random.nextDouble();
+        double large = small + 0.04 * random.nextDouble();
+        double sweep = random.nextBoolean() ? 0 : 0.03 * random.nextDouble();
+        double length = 2.5 + 2 * random.nextDouble();
+        List<Station> stations = new ArrayList<>();
+        for (int i = 0; i <= 4; i++) {
+            double t = i / 4.0;
+            stations.add(new Station(t * length, small + (large - small) * t, 4 * sweep * t * (1 - t), 0));
+        }
+        LogSolid solid = LogSolid.of(stations, 0.8 + 0.2 * random.nextDouble(), Length.millimetres(random.nextInt(15)));
+        List<PieceOption> sizes = List.of(
+                BestPatternTest.size(9, 33, 6, 8), BestPatternTest.size(14, 33, 6, 8), BestPatternTest.size(14, 49, 8));
+        SearchSpace space =
+                SPACE.withTurns(List.of((double) random.nextInt(180))).withLays(List.of(LAYS.get(random.nextInt(3))));
+        Saw saw = BestPatternTest.saw(random.nextBoolean() ? Saw.Reference.BED : Saw.Reference.PREVIOUS_FACE);
+        SawingPlan plan = BestPattern.find(solid, saw, sizes, space, PassCost.each(random.nextInt(30)));
+        assertThat(plan.passes())
+                .allMatch(pass -> saw.reference() != Saw.Reference.BED
+                        || pass.heightOverBed().compareTo(saw.leastHeight()) >= 0);
+        assertThat(Verifier.verify(plan)).as(() -> plan.passes().toString()).isEmpty();
+    }
+}
