@@ -45,14 +45,6 @@ final class Lattice {
             return worthByLength[length];
         }
 
-        long bestWorth() {
-            long best = NONE;
-            for (long worth : worthByLength) {
-                best = Math.max(best, worth);
-            }
-            return best;
-        }
-
         int waneDepth() {
             return waneDepth;
         }
@@ -91,16 +83,6 @@ final class Lattice {
         this.cantHeights = cantHeights;
     }
 
-    /** The least size not below the wanted one that the saw can be set to. */
-    static long settable(Saw saw, Length wanted) {
-        long kerf = saw.kerf().toNanometres();
-        long step = saw.settingStep().toNanometres();
-        if (saw.reference() == Saw.Reference.PREVIOUS_FACE) {
-            return Rounding.UP.quotient(wanted.toNanometres(), step) * step;
-        }
-        return Rounding.UP.quotient(wanted.toNanometres() + kerf, step) * step - kerf;
-    }
-
     /** Grid of the first face; over a bed every face stands on the saw's own step. */
     private static long gridNanometres(Saw saw, SearchSpace space) {
         Length grid = space.grid();
@@ -114,9 +96,9 @@ final class Lattice {
         long unit = gcd(gcd(saw.kerf().toNanometres(), step), grid);
         TreeSet<Length> lengthSet = new TreeSet<>();
         for (PieceOption option : options) {
-            unit = gcd(unit, settable(saw, option.thickness()));
+            unit = gcd(unit, saw.settable(option.thickness()).toNanometres());
             for (Length width : widths(option)) {
-                unit = gcd(unit, settable(saw, width));
+                unit = gcd(unit, saw.settable(width).toNanometres());
             }
             option.lengths().stream()
                     .map(LengthWorth::length)
@@ -130,9 +112,10 @@ final class Lattice {
         for (int o = 0; o < options.size(); o++) {
             PieceOption option = options.get(o);
             for (long extra = 0; extra <= overThick; extra++) {
-                int thickness = Math.toIntExact((settable(saw, option.thickness()) + extra * step) / unit);
+                int thickness =
+                        Math.toIntExact((saw.settable(option.thickness()).toNanometres() + extra * step) / unit);
                 for (Length width : widths(option)) {
-                    int w = Math.toIntExact(settable(saw, width) / unit);
+                    int w = Math.toIntExact(saw.settable(width).toNanometres() / unit);
                     heights.add(w);
                     long[] worth = new long[lengths.size()];
                     java.util.Arrays.fill(worth, NONE);

@@ -193,6 +193,7 @@ final class PlanWriter {
         if (last < clipTo) {
             edge(
                     last,
+                    last,
                     Math.min(last + kerf, clipTo),
                     low,
                     high,
@@ -231,6 +232,7 @@ final class PlanWriter {
             } else if (from > clipFrom) {
                 String from1 = to == clipTo ? "the sawn face" : "the face before";
                 edge(
+                        from - kerf,
                         Math.max(from - kerf, clipFrom),
                         from,
                         low,
@@ -295,7 +297,8 @@ final class PlanWriter {
                 width,
                 "the bed",
                 line,
-                lattice.metres(line) - width.toMetres(),
+                lattice.metres(line)
+                        - width.roundedTo(saw.settingStep(), Rounding.UP).toMetres(),
                 place(face, line, low, high, upright),
                 widths,
                 widths[0],
@@ -303,7 +306,9 @@ final class PlanWriter {
                 "a shaving less than a kerf");
     }
 
+    /** The kerf may end at a face of the cant; its line stands where the whole kerf would begin. */
     private void edge(
+            int line,
             int kerfLow,
             int kerfHigh,
             int low,
@@ -320,7 +325,7 @@ final class PlanWriter {
                 frame.turnDegrees() + (upright ? 0 : 90),
                 setting,
                 from,
-                kerfHigh - lattice.kerf,
+                line,
                 bed,
                 place(kerfLow, kerfHigh, low, high, upright),
                 widths,

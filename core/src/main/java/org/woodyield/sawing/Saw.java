@@ -2,6 +2,7 @@ package org.woodyield.sawing;
 
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 
 /**
  * A saw as far as geometry goes.
@@ -78,6 +79,19 @@ public record Saw(
         if (value.compareTo(Length.ZERO) < 0) {
             throw new OutOfDomainException(parameter, value.toString(), "", "0 or more", "");
         }
+    }
+
+    /**
+     * The least size not below a wanted one that the saw leaves. Riding the previous face it is a whole number of setting
+     * steps; over a bed the size and the kerf together are, since the lines stand on the step.
+     *
+     * @param wanted a green size
+     * @return the size as sawn
+     */
+    public Length settable(Length wanted) {
+        return reference == Reference.PREVIOUS_FACE
+                ? wanted.roundedTo(settingStep, Rounding.UP)
+                : wanted.plus(kerf).roundedTo(settingStep, Rounding.UP).minus(kerf);
     }
 
     /**

@@ -370,7 +370,7 @@ final class Search implements Stack.Refiner {
         }
         int height = lattice.cantHeights[kind - classes];
         long value = solveCant(top - height, top, need);
-        if (value <= need) {
+        if (value <= Math.max(0, need)) {
             value = Lattice.NONE;
         }
         if (mirrored) {

@@ -50,6 +50,7 @@ final class Stack {
 
     private final long[] best;
     private final int[] choice;
+    private final int[] itemChoice;
     private final long[] afterSlab;
     private final int[] slabTo;
     private int opening;
@@ -68,6 +69,7 @@ final class Stack {
         pass = new long[count];
         best = new long[count];
         choice = new int[count];
+        itemChoice = new int[count];
         afterSlab = new long[count];
         slabTo = new int[count];
         clear();
@@ -97,13 +99,15 @@ final class Stack {
                     how = kind;
                 }
             }
+            // What follows a slab is an item: two slabs would be one pass too many, and leave the saw's step.
+            long here = pass[p] == FORBIDDEN ? Lattice.NONE : top - pass[p];
+            itemChoice[p] = how;
             if (p >= slab && afterSlab[p - slab] > top) {
                 top = afterSlab[p - slab];
                 how = SLAB;
             }
             best[p] = top;
             choice[p] = how;
-            long here = pass[p] == FORBIDDEN ? Lattice.NONE : top - pass[p];
             boolean further = p >= step && afterSlab[p - step] > here;
             afterSlab[p] = further ? afterSlab[p - step] : here;
             slabTo[p] = further ? slabTo[p - step] : p;
@@ -159,12 +163,15 @@ final class Stack {
     List<Item> path() {
         List<Item> path = new ArrayList<>();
         int p = opening;
-        while (p >= 0 && choice[p] != STOP) {
-            if (choice[p] == SLAB) {
+        int next = p < 0 ? STOP : choice[p];
+        while (next != STOP) {
+            if (next == SLAB) {
                 p = slabTo[p - slab];
+                next = itemChoice[p];
             } else {
-                path.add(new Item(choice[p], p));
-                p = p - size[choice[p]] - kerf;
+                path.add(new Item(next, p));
+                p = p - size[next] - kerf;
+                next = choice[p];
             }
         }
         return path;

@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.woodyield.log.LogSolid;
 import org.woodyield.log.LogSolid.Station;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
 import org.woodyield.sawing.Verifier.Fault;
 
@@ -20,6 +22,8 @@ class VerifierTest {
 
     private static final SearchSpace SPACE = SearchSpace.standard().withGrid(Length.inches(1, 8));
     private static final List<Frame.Lay> LAYS = List.of(Frame.Lay.AXIS, Frame.Lay.BARK_ABOVE, Frame.Lay.BARK_BELOW);
+    private static final List<Length> KERFS =
+            List.of(Length.inches(1, 4), Length.inches(5, 16), Length.inches(3, 16), Length.inches(3, 8));
     private static final Length HALF_INCH = Length.inches(1, 2);
 
     private static SawingPlan plan() {
@@ -260,11 +264,32 @@ class VerifierTest {
                 BestPatternTest.size(9, 33, 6, 8), BestPatternTest.size(14, 33, 6, 8), BestPatternTest.size(14, 49, 8));
         SearchSpace space =
                 SPACE.withTurns(List.of((double) random.nextInt(180))).withLays(List.of(LAYS.get(random.nextInt(3))));
-        Saw saw = BestPatternTest.saw(random.nextBoolean() ? Saw.Reference.BED : Saw.Reference.PREVIOUS_FACE);
-        SawingPlan plan = BestPattern.find(solid, saw, sizes, space, PassCost.each(random.nextInt(30)));
-        assertThat(plan.passes())
-                .allMatch(pass -> saw.reference() != Saw.Reference.BED
-                        || pass.heightOverBed().compareTo(saw.leastHeight()) >= 0);
-        assertThat(Verifier.verify(plan)).as(() -> plan.passes().toString()).isEmpty();
+        Saw saw = BestPatternTest.saw(random.nextBoolean() ? Saw.Reference.BED : Saw.Reference.PREVIOUS_FACE)
+                .withKerf(KERFS.get(random.nextInt(KERFS.size())));
+        double each = random.nextInt(30);
+        SawingPlan plan = BestPattern.find(solid, saw, sizes, space, each == 0 ? PassCost.free() : PassCost.each(each));
+        assertThat(Verifier.verify(plan)).isEmpty();
+        assertThat(plan.proof().worth() - each * plan.passes().size())
+                .isCloseTo(plan.proof().objective(), within(1e-6));
+        for (SawPass pass : plan.passes()) {
+            assertThat(pass.setting().roundedTo(saw.settingStep(), Rounding.DOWN))
+                    .as("setting of %s", pass)
+                    .isEqualTo(pass.setting());
+            if (saw.reference() == Saw.Reference.BED) {
+                assertThat(pass.heightOverBed()).isGreaterThanOrEqualTo(saw.leastHeight());
+            }
+            if (pass.stage() == Stage.EDGE) {
+                List<Length> faces = plan.pieces().stream()
+                        .flatMap(piece -> Stream.of(
+                                piece.faces().left(),
+                                piece.faces().right(),
+                                piece.faces().bottom(),
+                                piece.faces().top()))
+                        .toList();
+                assertThat(faces)
+                        .as("line of %s", pass)
+                        .containsAnyOf(pass.faceHeight(), pass.faceHeight().plus(saw.kerf()));
+            }
+        }
     }
 }
