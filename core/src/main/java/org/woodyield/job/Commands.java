@@ -165,7 +165,10 @@ final class Commands {
             progress.end();
         }
         results.print(outputs.text());
-        results.flush();
+        if (results.checkError()) {
+            messages.println(NAME + ": the plan could not be printed; is the disk full, or the other end closed?");
+            return Main.OUR_FAULT;
+        }
         folder.ifPresent(target -> messages.println(NAME + ": the plan stands in " + target.write(outputs.files())));
         return Main.DONE;
     }

@@ -1,5 +1,8 @@
 package org.woodyield.job;
 
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.FilterOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -36,7 +39,9 @@ public final class Main {
      * @param arguments what follows the program's name
      */
     public static void main(String[] arguments) {
-        int code = run(List.of(arguments), System.out, System.err);
+        // System.out swallows what goes wrong in writing; the file beneath it tells.
+        OutputStream out = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
+        int code = run(List.of(arguments), out, System.err);
         if (code != DONE) {
             System.exit(code);
         }

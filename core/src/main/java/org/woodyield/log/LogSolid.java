@@ -254,12 +254,15 @@ public final class LogSolid {
     }
 
     private Section section(double zMetres, double shell) {
-        Domain.of("position along the log", "m", 0, lengthMetres()).require(zMetres);
+        // A sum of lengths may miss the end by its last bit; the end is meant.
+        double whole = lengthMetres();
+        double at = Math.abs(zMetres - whole) < 1e-9 ? whole : zMetres;
+        Domain.of("position along the log", "m", 0, whole).require(at);
         int i = 1;
-        while (i < z.length - 1 && z[i] < zMetres) {
+        while (i < z.length - 1 && z[i] < at) {
             i++;
         }
-        double share = (zMetres - z[i - 1]) / (z[i] - z[i - 1]);
+        double share = (at - z[i - 1]) / (z[i] - z[i - 1]);
         double r = radius[i - 1] + (radius[i] - radius[i - 1]) * share;
         double halfLong = 2 * r / (1 + axisRatio);
         return new Section(

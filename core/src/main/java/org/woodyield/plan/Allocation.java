@@ -9,9 +9,11 @@ import java.util.List;
  * <p>Worth of a plan: for each item, its worth times what is needed of it at most, a set share of that worth for each
  * unit beyond, less the cost of passes. It is concave in the amounts, so prices between the surplus worth and the full
  * worth give an upper bound: at prices {@code l}, no plan is worth more than the sum over logs of the best cut at {@code
- * l}, plus {@code (worth - l) x need} over the items. The search lowers the prices of what is in surplus and raises those
- * of what is short by subgradient steps, halved when the bound does not fall; it keeps every cut that a price brought
- * forth, and exchanges cuts one log and two logs at a time until nothing improves. What it finds is shown beside the least bound; it is not proven best unless the two meet.
+ * l}, plus {@code (worth - l) x need} over the items.
+ *
+ * <p>The search lowers the prices of what is in surplus and raises those of what is short by subgradient steps, halved
+ * when the bound does not fall; it keeps every cut that a price brought forth, and exchanges cuts one log and two logs at
+ * a time until nothing improves. What it finds is shown beside the least bound; it is not proven best unless the two meet.
  */
 final class Allocation {
 

@@ -16,8 +16,8 @@ import org.woodyield.working.Working;
  * @param shrinkageModel the model of shrinkage in words; empty where the wood is finished green
  * @param thickness how the green thickness comes about
  * @param width how the green width comes about; of the least one for boards of random width
- * @param thicknessToSaw green thickness on the saw's scale
- * @param widthToSaw green width on the saw's scale
+ * @param thicknessToSaw green thickness as the saw leaves it
+ * @param widthToSaw green width as the saw leaves it
  * @param shrinkageWorking how the shrinkage came about; empty where the wood is finished green
  */
 public record GreenSize(
@@ -33,10 +33,9 @@ public record GreenSize(
         Optional<Working> shrinkageWorking) {
 
     /**
-     * The thickness that a piece sawn at the setting has in the mean, dried and planed to no more than needed. A piece
-     * with wood to spare is planed down to its finished size.
+     * What a piece as thick as the setting has to spare in the mean, dried and planed by the allowance; it is planed off.
      *
-     * @return in inches, not rounded
+     * @return in inches over the finished thickness, not rounded
      */
     public double sparePlanedThicknessInches() {
         return thickness.planedInches(thicknessToSaw) - finishedThickness.toInches();

@@ -16,6 +16,7 @@ import org.woodyield.plan.JobInput.WantedPiece;
 import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.sawing.LengthWorth;
 import org.woodyield.sawing.PieceOption;
+import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawnPiece;
 import org.woodyield.sawing.Wane;
 import org.woodyield.wood.Face;
@@ -65,11 +66,10 @@ sealed interface Item {
      * The green size in a species. Which way the rings will lie is not known before the log is sawn, so both faces are
      * given the tangential shrinkage, the greater one.
      */
-    default GreenSize greenSize(Species species, JobInput input, double z) {
+    default GreenSize greenSize(Species species, JobInput input, Saw saw, double z) {
         Length planing =
                 surface() == Surface.ROUGH ? Length.ZERO : input.planing().times(2);
-        Length deviation = input.saw().sawingVariation();
-        Length step = input.saw().settingStep();
+        Length deviation = saw.sawingVariation();
         if (surface() == Surface.DRESSED_GREEN) {
             GreenTargetSize thickness = GreenTargetSize.planedGreen(finishedThickness(), planing, z, deviation);
             GreenTargetSize width = GreenTargetSize.planedGreen(finishedWidth(), planing, z, deviation);
@@ -81,8 +81,8 @@ sealed interface Item {
                     Optional.empty(),
                     thickness,
                     width,
-                    thickness.setting(step),
-                    width.setting(step),
+                    asSawn(saw, thickness),
+                    asSawn(saw, width),
                     Optional.empty());
         }
         Shrinkage shrinkage = Shrinkage.of(species, moisturePercent());
@@ -98,9 +98,13 @@ sealed interface Item {
                 Optional.of(shrinkage.model()),
                 thickness,
                 width,
-                thickness.setting(step),
-                width.setting(step),
+                asSawn(saw, thickness),
+                asSawn(saw, width),
                 Optional.of(shrinkage.working()));
+    }
+
+    private static Length asSawn(Saw saw, GreenTargetSize size) {
+        return saw.settable(Length.ofInches(size.targetInches(), Rounding.HALF_UP));
     }
 
     /** The shrinkage taken for both faces. */
@@ -162,7 +166,7 @@ sealed interface Item {
 
         @Override
         public String label() {
-            return wantedPiece.size().words() + ", " + wantedPiece.length().inFeet(16, Rounding.HALF_UP) + ", "
+            return wantedPiece.size().words() + ", " + shown(wantedPiece.length()) + ", "
                     + wantedPiece.surface().words();
         }
 
@@ -249,9 +253,9 @@ sealed interface Item {
 
         @Override
         public String label() {
-            return "boards " + finishedThickness.inInches(64, Rounding.HALF_UP) + " thick, "
-                    + wantedArea.leastWidth().inInches(16, Rounding.HALF_UP) + " to "
-                    + wantedArea.greatestWidth().inInches(16, Rounding.HALF_UP) + " wide, "
+            return "boards " + finishedThickness + " thick, "
+                    + wantedArea.leastWidth() + " to "
+                    + wantedArea.greatestWidth() + " wide, "
                     + wantedArea.surface().words();
         }
 
@@ -284,24 +288,28 @@ sealed interface Item {
 
         @Override
         public double amount(SawnPiece piece, GreenSize green) {
-            return wantedArea.coveredBy(finishedWidthOf(piece, green), piece.length());
+            return wantedArea.coveredBy(finishedWidth(piece.width(), green), piece.length());
         }
 
         @Override
         public double tally(SawnPiece piece, GreenSize green) {
-            double thickness = wantedArea.nominalThickness()
-                    ? wantedArea.thickness().toInches()
-                    : Math.max(1, finishedThickness.toInches());
             return BoardMeasure.boardFeet(
-                    thickness,
-                    finishedWidthOf(piece, green).toInches(),
+                    tallyThicknessInches(),
+                    finishedWidth(piece.width(), green).toInches(),
                     piece.length().toFeet());
         }
 
+        /** The thickness under which boards are counted: the nominal one, or what they measure but no less than an inch. */
+        double tallyThicknessInches() {
+            return wantedArea.nominalThickness()
+                    ? wantedArea.thickness().toInches()
+                    : Math.max(1, finishedThickness.toInches());
+        }
+
         /** The width that a board keeps when it has dried, is planed, and the saw has scattered to the thin side. */
-        private Length finishedWidthOf(SawnPiece piece, GreenSize green) {
+        private Length finishedWidth(Length greenWidth, GreenSize green) {
             double margin = green.width().targetInches() - green.width().criticalInches();
-            Length sure = Length.ofInches(piece.width().toInches() - margin, Rounding.DOWN);
+            Length sure = Length.ofInches(greenWidth.toInches() - margin, Rounding.DOWN);
             Length width = Length.ofInches(green.width().planedInches(sure), Rounding.DOWN);
             return Length.max(wantedArea.leastWidth(), Length.min(wantedArea.greatestWidth(), width));
         }
@@ -309,23 +317,34 @@ sealed interface Item {
         @Override
         public PieceOption option(GreenSize green, Length step, double worthPerUnit) {
             Length least = green.widthToSaw();
-            Length widthStep = Length.max(step, WIDTH_STEP.roundedTo(step, Rounding.UP));
-            double spread =
-                    wantedArea.greatestWidth().minus(wantedArea.leastWidth()).toInches();
-            Length greatest = least.plus(widthStep.times(
-                    Length.ofInches(spread * 1.15, Rounding.HALF_UP).steps(widthStep, Rounding.DOWN)));
-            // What a board covers grows faster than its width, since the overlap is lost once: the widest is the
-            // measure.
+            Length widthStep = WIDTH_STEP.roundedTo(step, Rounding.UP);
+            Length greatest = least;
+            double covered = perWidth(least, green);
+            while (finishedWidth(greatest, green).compareTo(wantedArea.greatestWidth()) < 0) {
+                greatest = greatest.plus(widthStep);
+                covered = Math.max(covered, perWidth(greatest, green));
+            }
+            // What a board covers is not in proportion to its width: the overlap is lost once. Every width is priced by
+            // the
+            // one that covers most for its width, so that the worth of no pattern is taken too low for the plan's
+            // bound.
+            double most = covered;
             List<LengthWorth> lengths = wantedArea.lengths().stream()
-                    .map(length -> new LengthWorth(
-                            length,
-                            worthPerUnit
-                                    * wantedArea.coveredBy(wantedArea.greatestWidth(), length)
-                                    * least.toInches()
-                                    / greatest.toInches()))
+                    .map(length -> new LengthWorth(length, worthPerUnit * most * least.toMetres() * length.toMetres()))
                     .toList();
             return new PieceOption(id(), green.thicknessToSaw(), least, greatest, widthStep, lengths, Wane.NONE);
         }
+
+        /** The width that shows of a board for each unit of its green width. */
+        private double perWidth(Length greenWidth, GreenSize green) {
+            return finishedWidth(greenWidth, green).minus(wantedArea.overlap()).toMetres() / greenWidth.toMetres();
+        }
+    }
+
+    /** As it was given: in feet where that is exact, otherwise metric. */
+    private static String shown(Length length) {
+        boolean inches = length.equals(length.roundedTo(Length.inches(1, 64), Rounding.DOWN));
+        return inches ? length.inFeet(64, Rounding.DOWN) : length.toString();
     }
 
     private static SoftwoodSizes.Size finished(NominalSize nominal, Surface surface) {

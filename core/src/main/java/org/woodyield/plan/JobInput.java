@@ -3,7 +3,9 @@ package org.woodyield.plan;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.woodyield.log.Log;
+import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
@@ -43,13 +45,33 @@ public record JobInput(
         List<Price> prices,
         List<Assumption> assumptions) {
 
-    /** Keeps immutable copies. */
+    /**
+     * Keeps immutable copies.
+     *
+     * @throws OutOfDomainException if there is no log, nothing is wanted, or two logs or two things wanted share an id
+     */
     public JobInput {
         logs = List.copyOf(logs);
         pieces = List.copyOf(pieces);
         areas = List.copyOf(areas);
         prices = List.copyOf(prices);
         assumptions = List.copyOf(assumptions);
+        require("logs", logs.stream().map(Log::id).toList());
+        require(
+                "things wanted",
+                Stream.concat(
+                                pieces.stream().map(WantedPiece::id),
+                                areas.stream().map(WantedArea::id))
+                        .toList());
+    }
+
+    private static void require(String what, List<String> ids) {
+        if (ids.isEmpty()) {
+            throw new OutOfDomainException(what, "none", "", "one or more", "");
+        }
+        if (ids.stream().distinct().count() != ids.size()) {
+            throw new OutOfDomainException(what, ids.toString(), "", "each id once", "rename one of the two");
+        }
     }
 
     /**
@@ -268,9 +290,26 @@ public record JobInput(
             Surface surface,
             double moisturePercent) {
 
-        /** Keeps an immutable copy of the lengths. */
+        /**
+         * Keeps an immutable copy of the lengths.
+         *
+         * @throws OutOfDomainException if the area is not above zero, there is no length, the widths are crossed, or the
+         *     overlap takes the whole of the least width
+         */
         public WantedArea {
+            Domain.positive("area of " + id, "m2").require(squareMetres);
             lengths = List.copyOf(lengths);
+            if (lengths.isEmpty()) {
+                throw new OutOfDomainException("lengths of " + id, "none", "", "one or more", "");
+            }
+            if (greatestWidth.compareTo(leastWidth) < 0) {
+                throw new OutOfDomainException(
+                        "greatest width of " + id, greatestWidth.toString(), "", leastWidth + " or more", "");
+            }
+            if (overlap.compareTo(leastWidth) >= 0) {
+                throw new OutOfDomainException(
+                        "overlap of " + id, overlap.toString(), "", "less than " + leastWidth, "");
+            }
         }
 
         /**

@@ -19,8 +19,8 @@ import org.woodyield.work.WorkEstimate;
  * @param greenSizes what to saw green, for each thing wanted in each species that may give it
  * @param logs each log in the order of the input
  * @param supply what is wanted beside what is sawn
- * @param balance where the wood of all logs goes
- * @param solid the solid of all logs inside bark; equals the balance's sum
+ * @param balance where the wood of the sawn logs goes
+ * @param solid the solid of the sawn logs inside bark; equals the balance's sum
  * @param tally board feet sawn, by nominal size
  * @param usable board feet that are left after drying and planing
  * @param choice how the cuts of the logs were chosen
@@ -64,7 +64,7 @@ public record JobPlan(
      * sawn; the exchange between logs is a search, so the bound says what no choice can exceed.
      *
      * @param unit what worth is counted in: the currency, or board feet where a price is missing
-     * @param worth of the chosen cuts, less the running cost of their passes without own work
+     * @param worth of the chosen cuts, less what their passes cost in the choice
      * @param bound what no choice of patterns of the search space exceeds
      * @param rounds of prices tried
      * @param surplusShare what a piece beyond the need is held to be worth, as a share of one that is needed
@@ -98,7 +98,7 @@ public record JobPlan(
     public record Note(String text, Source source) {}
 
     /**
-     * What the logs are worth by price of the lumber that is sawn and needed, if every price is known.
+     * What the usable lumber would cost bought, what is beyond the need at its share of the price, if every price is known.
      *
      * @return the price of buying it
      */

@@ -59,13 +59,17 @@ import org.woodyield.work.WorkInputs;
 public final class Planner {
 
     /** What a piece beyond the need is held to be worth, as a share of one that is needed. */
-    public static final double SURPLUS_SHARE = 0.25;
+    public static final double SURPLUS_SHARE = 0.15;
 
     /** What an hour of sawing weighs in the choice of patterns, as a share of the wage. */
     public static final double OWN_HOURS_SHARE = 0.25;
 
     private static final List<String> RULES = List.of("doyle", "scribner-decimal-c", "international-quarter");
-    private static final int ROUNDS = 5;
+    private static final int LEAST_ROUNDS = 5;
+    private static final int MOST_ROUNDS = 16;
+    /** Jobs of few logs, where a piece more or less tells, are given more rounds of prices. */
+    private static final int SEARCHES = 60;
+
     private static final Length FINEST_LAYOUT = Length.millimetres(1).dividedBy(4, Rounding.DOWN);
 
     private final JobInput input;
@@ -97,7 +101,7 @@ public final class Planner {
         for (Item item : items) {
             for (Species one : species) {
                 if (item.wood().accepts(one)) {
-                    green.put(key(item, one), item.greenSize(one, input, z));
+                    green.put(key(item, one), item.greenSize(one, input, saw, z));
                 }
             }
         }
@@ -119,7 +123,8 @@ public final class Planner {
      *
      * @param input the job
      * @param progress is told, on the calling thread, how many patterns have been searched and how many there are at most
-     * @param executor runs the searches of the logs, which do not depend on each other
+     * @param executor runs the searches of the logs, which do not depend on each other; not one whose only thread makes
+     *     this call
      * @return the plan
      * @throws OutOfDomainException as {@link #plan(JobInput)}
      */
@@ -156,12 +161,13 @@ public final class Planner {
         double[] need = items.stream().mapToDouble(Item::toSaw).toArray();
         double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
         Allocation.Result<Sawn> shared =
-                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, ROUNDS, sawyer(priced));
+                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(), sawyer(priced));
 
         List<LogPlan> logs = new ArrayList<>();
         List<LogWork> works = new ArrayList<>();
         double[] made = new double[items.size()];
         double[] tallies = new double[items.size()];
+        double[] usables = new double[items.size()];
         Volume lumber = Volume.ZERO;
         Volume kerf = Volume.ZERO;
         Volume slab = Volume.ZERO;
@@ -189,6 +195,7 @@ public final class Planner {
                     double feet = items.get(index).tally(piece, size);
                     made[index] += items.get(index).amount(piece, size);
                     tallies[index] += feet;
+                    usables[index] += feet * (1 - size.scantShare());
                     ofLog += feet;
                 }
             }
@@ -203,14 +210,11 @@ public final class Planner {
         for (int i = 0; i < items.size(); i++) {
             Item item = items.get(i);
             supply.add(new Supply(item.id(), item.label(), item.unit(), item.wanted(), item.toSaw(), made[i]));
-            double scant = green.values().stream()
-                    .filter(size -> size.wantedId().equals(item.id()))
-                    .mapToDouble(GreenSize::scantShare)
-                    .max()
-                    .orElse(0);
-            double left = tallies[i] * (1 - scant);
-            usable += left;
-            usablePrice += priced && made[i] > 0 ? worth[i] * made[i] * (1 - scant) : 0;
+            usable += usables[i];
+            if (priced && made[i] > 0) {
+                double needed = Math.min(made[i], need[i]);
+                usablePrice += worth[i] * (needed + SURPLUS_SHARE * (made[i] - needed)) * usables[i] / tallies[i];
+            }
         }
         Optional<JobCost> cost = Optional.empty();
         Optional<BreakEven> breakEven = Optional.empty();
@@ -247,6 +251,11 @@ public final class Planner {
                 notes(priced));
     }
 
+    private int rounds() {
+        return Math.max(
+                LEAST_ROUNDS, Math.min(MOST_ROUNDS, SEARCHES / input.logs().size()));
+    }
+
     private int indexOf(String id) {
         for (int i = 0; i < items.size(); i++) {
             if (items.get(i).id().equals(id)) {
@@ -269,13 +278,13 @@ public final class Planner {
         if (item instanceof Item.Pieces pieces) {
             feet = pieces.tallyOfOne();
         } else {
-            // A square metre of inch board and its overlap in board feet; the mean of the widths stands for all.
+            // A square metre of boards and their overlap in board feet; the mean of the widths stands for all.
             Item.Boards boards = (Item.Boards) item;
             double width = (boards.wantedArea().leastWidth().toInches()
                             + boards.wantedArea().greatestWidth().toInches())
                     / 2;
             double net = width - boards.wantedArea().overlap().toInches();
-            feet = Math.max(1, boards.finishedThickness().toInches()) * (width / net) / (0.3048 * 0.3048);
+            feet = boards.tallyThicknessInches() * (width / net) / (0.3048 * 0.3048);
         }
         if (!priced) {
             return feet;
@@ -294,7 +303,7 @@ public final class Planner {
     private record Sawn(Optional<SawingPlan> plan, String leftWhole) {}
 
     private Allocation.Sawyer<Sawn> sawyer(boolean priced) {
-        int most = ROUNDS * input.logs().size();
+        int most = rounds() * input.logs().size();
         int[] done = {0};
         Map<String, PassCost> costs = new HashMap<>();
         for (Log log : input.logs()) {
@@ -344,12 +353,12 @@ public final class Planner {
         if (options.isEmpty()) {
             return leftWhole("nothing is wanted in " + species.commonName());
         }
-        SawingPlan plan;
-        try {
-            plan = BestPattern.find(solids.get(log), saw, options, space, cost);
-        } catch (OutOfDomainException e) {
-            return leftWhole(e.getMessage());
+        Optional<SawingPlan> found = BestPattern.findAny(solids.get(log), saw, options, space, cost);
+        if (found.isEmpty()) {
+            return leftWhole(BestPattern.whyNone(solids.get(log), saw, options, space, cost)
+                    .getMessage());
         }
+        SawingPlan plan = found.get();
         Double[] made = new Double[items.size()];
         Arrays.fill(made, 0.0);
         for (SawnPiece piece : plan.pieces()) {
@@ -439,6 +448,8 @@ public final class Planner {
                 continue;
             }
             Optional<AirDrying.Days> days = AirDrying.ofInchLumber(size.species())
+                    .filter(inch ->
+                            AirDrying.THICKNESS.holds(size.thicknessToSaw().toInches()))
                     .map(inch -> AirDrying.days(
                             size.species(), size.thicknessToSaw(), AirDrying.ThicknessExponent.TENTH_THICKER));
             list.add(new JobPlan.Drying(
@@ -484,7 +495,9 @@ public final class Planner {
                 Sources.get("definition")));
         notes.add(new JobPlan.Note(
                 "Each log's pattern is the best of its search space at the prices at which it was sawn. Which log gives what"
-                        + " is a search by prices and exchanges; the bound beside its worth says what no choice exceeds.",
+                        + " is a search by prices and exchanges; the bound beside its worth says what no choice exceeds. With few logs a"
+                        + " piece wanted once or twice may come out short though a log could give it: ask for one more of it, or"
+                        + " for less beside it.",
                 Sources.get("definition")));
         notes.add(new JobPlan.Note(
                 priced
@@ -496,6 +509,13 @@ public final class Planner {
                                 + " no idle pass. Both shares are a choice of this program."
                         : "A price is missing for something wanted, so patterns are chosen by board feet and money that rests"
                                 + " on that price is left out.",
+                Sources.get("definition")));
+        notes.add(new JobPlan.Note(
+                "Lumber beyond the need counts at " + Math.round(100 * SURPLUS_SHARE)
+                        + " % of its price where sawing is compared with buying.",
+                Sources.get("definition")));
+        notes.add(new JobPlan.Note(
+                "The weight of a log takes its bark to be as heavy as its wood, by volume.",
                 Sources.get("definition")));
         notes.add(new JobPlan.Note(
                 "Usable board feet leave out the share of pieces that the saw's scatter makes too thin to plane clean."

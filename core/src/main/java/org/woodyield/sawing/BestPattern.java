@@ -38,22 +38,67 @@ public final class BestPattern {
      */
     public static SawingPlan find(
             LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
+        return findAny(solid, saw, options, space, passCost)
+                .orElseThrow(() -> whyNone(solid, saw, options, space, passCost));
+    }
+
+    /**
+     * Finds the best pattern, if there is one that is worth its passes.
+     *
+     * @param solid the log
+     * @param saw the saw
+     * @param options the sizes that may be sawn, in order of preference among equals
+     * @param space the patterns that are tried
+     * @param passCost what a pass costs
+     * @return the plan, with proof; empty if no size fits the log, the saw is too narrow for every pattern that fits, or no
+     *     pattern is worth its passes
+     * @throws OutOfDomainException if no option is given, the kerf is as wide as the log, or sizes, kerf and steps share no
+     *     measure that is coarse enough for the search
+     */
+    public static Optional<SawingPlan> findAny(
+            LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
         if (options.isEmpty()) {
             throw new OutOfDomainException("sizes", "none", "", "one or more", "name a size to saw");
         }
         refuseWideKerf(solid, saw);
-        Length length = Length.ofMetres(solid.lengthMetres(), Rounding.HALF_EVEN);
+        Length length = length(solid);
         Lattice lattice = Lattice.of(saw, options, space, length);
         if (lattice.lengths.isEmpty()) {
-            throw noFit(solid, "none of its lengths is as short as the log, " + length);
+            return Optional.empty();
         }
-        Optional<Found> found = best(
-                solid, saw, lattice, space, passCost, length, saw.widthOfCut().toMetres());
-        if (found.isEmpty()) {
-            throw refusal(solid, saw, lattice, space, passCost, length);
-        }
-        return new PlanWriter(found.get().search(), saw, options, found.get().frame(), space, length)
-                .plan(found.get().totals());
+        return best(
+                        solid,
+                        saw,
+                        lattice,
+                        space,
+                        passCost,
+                        length,
+                        saw.widthOfCut().toMetres())
+                .map(found -> new PlanWriter(found.search(), saw, options, found.frame(), space, length)
+                        .plan(found.totals()));
+    }
+
+    /**
+     * Why {@link #findAny} found nothing.
+     *
+     * @param solid the log
+     * @param saw the saw
+     * @param options the sizes that may be sawn
+     * @param space the patterns that are tried
+     * @param passCost what a pass costs
+     * @return what is wrong and what to do
+     */
+    public static OutOfDomainException whyNone(
+            LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
+        Length length = length(solid);
+        Lattice lattice = Lattice.of(saw, options, space, length);
+        return lattice.lengths.isEmpty()
+                ? noFit(solid, "none of its lengths is as short as the log, " + length)
+                : refusal(solid, saw, lattice, space, passCost, length);
+    }
+
+    private static Length length(LogSolid solid) {
+        return Length.ofMetres(solid.lengthMetres(), Rounding.HALF_EVEN);
     }
 
     /** Counts over all frames. */

@@ -1,4 +1,4 @@
-/** One log, one saw: patterns, the best pattern and its proof, the verifier, the cut schedule and the first cut. */
+/** One log, one saw: the best pattern and its proof, the cut schedule, and a verifier that shares no code with the search. */
 @NullMarked
 package org.woodyield.sawing;
 

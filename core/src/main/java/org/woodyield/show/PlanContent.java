@@ -112,21 +112,20 @@ final class PlanContent {
         }
         WorkEstimate work = plan.work();
         facts.add(new Fact(
-                "Time on site",
+                fromMemory("Time on site"),
                 NumberText.duration(work.time().total()),
                 NumberText.fixed(work.days(), 1) + " days; the saw is in the wood for "
                         + NumberText.duration(work.time().cutting())));
         facts.add(new Fact(
-                "Fuel",
+                fromMemory("Fuel"),
                 NumberText.fixed(work.use().fuelLitres(), 1) + " L",
                 NumberText.fixed(work.use().barOilLitres(), 1) + " L of bar oil; "
                         + NumberText.fixed(work.use().sharpenings(), 1) + " sharpenings"));
         plan.breakEven().ifPresent(money -> {
             facts.add(new Fact(
-                    "Running cost",
-                    NumberText.money(money.workFree().runningPerBoardFoot()),
-                    "per usable board foot without own work; "
-                            + NumberText.money(money.workValued().runningPerBoardFoot()) + " with it"));
+                    fromMemory("Running cost"),
+                    perFootInWords(money.workFree()),
+                    "per usable board foot without own work; " + perFootInWords(money.workValued()) + " with it"));
             facts.add(new Fact(
                     "Same lumber bought",
                     money.boughtPerBoardFoot().map(NumberText::money).orElse("not known"),
@@ -138,6 +137,15 @@ final class PlanContent {
                         verdict("Own work not counted", money.workFree()),
                         verdict("Own work counted at its wage", money.workValued())))));
         return new Section("in-short", "In short", blocks);
+    }
+
+    /** A sum that lacks a kind of cost is no figure of its own. */
+    private static String perFootInWords(BreakEven.Side side) {
+        String known = NumberText.money(side.runningPerBoardFoot());
+        if (side.complete()) {
+            return known;
+        }
+        return side.runningPerBoardFoot().amount() > 0 ? "more than " + known : "not known";
     }
 
     private String shortages() {
@@ -208,10 +216,10 @@ final class PlanContent {
                     Cell.text(supply.met() ? "met" : "SHORT"));
         }
         JobPlan.Choice choice = plan.choice();
-        String better = "Which log gives what was chosen in " + choice.rounds() + " rounds of prices: worth "
-                + NumberText.fixed(choice.worth(), 2) + " " + choice.unit()
-                + ", and no choice in the space that was searched"
-                + " exceeds " + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + ".";
+        String better = "What is sawn from which log is worth " + NumberText.fixed(choice.worth(), 2) + " "
+                + choice.unit()
+                + " less its passes. No other way to saw these logs, among the patterns that were looked at, is"
+                + " worth more than " + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + ".";
         return new Section("wanted", "What is wanted", List.of(new Tabular(table.build()), new Prose(better)));
     }
 
@@ -234,7 +242,7 @@ final class PlanContent {
             size.shrinkageModel().ifPresent(models::add);
             table.row(
                     Cell.text(size.wantedId()),
-                    Cell.text(size.species().commonName()),
+                    Cell.text(wood(size)),
                     length(size.finishedThickness()),
                     length(size.finishedWidth()),
                     Cell.number(size.thickness().targetInches(), 3, 4),
@@ -247,7 +255,9 @@ final class PlanContent {
             size.shrinkageWorking().ifPresent(working -> once(of, working, workings));
             once(of + ", thickness", size.thickness().targetWorking(), workings);
             once(of + ", width", size.width().targetWorking(), workings);
-            once(of + ", thickness", size.thickness().settingWorking(step), workings);
+            if (plan.input().saw().reference() == Saw.Reference.PREVIOUS_FACE) {
+                once(of + ", thickness", size.thickness().settingWorking(step), workings);
+            }
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Tabular(table.build()));
@@ -393,7 +403,7 @@ final class PlanContent {
                 ? ""
                 : ", bound " + NumberText.fixed(proof.bound(), 2) + " "
                         + plan.choice().unit();
-        return "Worth less passes at the prices of the last round: " + NumberText.fixed(proof.objective(), 2) + " "
+        return "Worth less passes at the prices at which it was sawn: " + NumberText.fixed(proof.objective(), 2) + " "
                 + plan.choice().unit() + gap + "; " + proof.verdict().words() + ". Search space: "
                 + proof.searchSpace();
     }
@@ -525,7 +535,7 @@ final class PlanContent {
         if (work.logs().isEmpty()) {
             return new Section("time", "Time and fuel", List.of(new Prose(NOTHING)));
         }
-        PlanTable.Builder table = PlanTable.of("time", "Time and fuel by log, minutes and litres")
+        PlanTable.Builder table = PlanTable.of("time", fromMemory("Time and fuel by log, minutes and litres"))
                 .text("Log", "log")
                 .number("Passes", "passes")
                 .number("Face cut, m2", "face-cut-m2")
@@ -647,7 +657,7 @@ final class PlanContent {
         for (GreenSize size : plan.greenSizes()) {
             sizes.row(
                     Cell.text(size.wantedId()),
-                    Cell.text(size.species().commonName()),
+                    Cell.text(wood(size)),
                     length(size.thicknessToSaw()),
                     Cell.number(size.thickness().planedInches(size.thicknessToSaw()), 3, 4),
                     length(size.finishedThickness()),
@@ -678,7 +688,7 @@ final class PlanContent {
         JobCost cost = plan.cost().get();
         BreakEven money = plan.breakEven().get();
         String currency = plan.input().currency();
-        PlanTable.Builder table = PlanTable.of("money", "What the sawing costs")
+        PlanTable.Builder table = PlanTable.of("money", fromMemory("What the sawing costs"))
                 .text("Kind", "kind")
                 .text("Counted as", "counted-as")
                 .number(currency, "amount")
@@ -730,7 +740,13 @@ final class PlanContent {
     }
 
     private static List<Cell> sum(String name, Money sum, JobCost cost) {
-        return List.of(Cell.text(name), Cell.text("sum"), money(sum), perFoot(cost.perBoardFoot(sum)), Cell.text(""));
+        boolean known = sum.amount() > 0;
+        return List.of(
+                Cell.text(name + (cost.leftOut().isEmpty() ? "" : ", known costs only")),
+                Cell.text("sum"),
+                known ? money(sum) : Cell.NONE,
+                known ? perFoot(cost.perBoardFoot(sum)) : Cell.NONE,
+                Cell.text(""));
     }
 
     private static Cell money(Money money) {
@@ -854,6 +870,27 @@ final class PlanContent {
 
     private String header(String words) {
         return words + ", " + lengths.unit();
+    }
+
+    /** The wood of a green size, marked where its shrinkage is not published. */
+    private static String wood(GreenSize size) {
+        return size.shrinkageWorking()
+                .map(working -> marked(size.species().commonName(), weakest(working)))
+                .orElse(size.species().commonName());
+    }
+
+    private static Standing weakest(Working working) {
+        return working.lines().stream().anyMatch(line -> line.source().standing() == Standing.MEMORY)
+                ? Standing.MEMORY
+                : Standing.PUBLISHED;
+    }
+
+    /** Time, fuel and what they cost rest on figures from memory until the job gives its own. */
+    private String fromMemory(String name) {
+        return plan.input().work().values().values().stream()
+                        .anyMatch(value -> value.source().standing() == Standing.MEMORY)
+                ? marked(name, Standing.MEMORY)
+                : name;
     }
 
     private static String marked(String name, Standing standing) {

@@ -66,8 +66,10 @@ public final class AirDrying {
      */
     public record Days(double least, double greatest, Source source) {}
 
-    private static final Domain THICKNESS =
+    /** Green thicknesses for which the ranges by species are held to hold. */
+    public static final Domain THICKNESS =
             new Domain("thickness", "in", 0.5, 4, "the range by species holds for boards and planks");
+
     private static final Map<String, PublishedTable.Row> ROWS =
             SpeciesTables.byId(PublishedTable.read(AirDrying.class, "air_drying_days.csv"), "air_drying");
 

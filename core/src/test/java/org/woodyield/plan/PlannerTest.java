@@ -16,10 +16,14 @@ import org.woodyield.plan.JobInput.Surface;
 import org.woodyield.plan.JobInput.WantedArea;
 import org.woodyield.plan.JobInput.WantedPiece;
 import org.woodyield.plan.JobInput.Wood;
+import org.woodyield.sawing.PieceOption;
+import org.woodyield.sawing.Rectangle;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawingPlan;
+import org.woodyield.sawing.SawnPiece;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.sawing.Verifier;
+import org.woodyield.wood.Species;
 import org.woodyield.wood.SpeciesCatalogue;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
@@ -107,6 +111,78 @@ class PlannerTest {
                 .count();
         assertThat(plan.supply().get(0).sawn()).isEqualTo(studs).isPositive();
         assertThat(plan.supply().get(1).toSaw()).isCloseTo(4.4, within(1e-12));
+    }
+
+    @Test
+    void boardsForAnAreaAreNeverPricedBelowWhatTheyCover() {
+        JobInput input = job(PRICES);
+        Item.Boards boards = Item.Boards.of(input.areas().get(0));
+        Species pine = SpeciesCatalogue.published().find("eastern white pine");
+        GreenSize green = boards.greenSize(pine, input, input.saw(), 1.645);
+        PieceOption option = boards.option(green, input.saw().settingStep(), 1);
+        Length width = option.leastWidth();
+        while (width.compareTo(option.greatestWidth()) <= 0) {
+            Length length = Length.feet(8);
+            SawnPiece piece = new SawnPiece(
+                    1,
+                    "wall",
+                    green.thicknessToSaw(),
+                    width,
+                    length,
+                    new Rectangle(Length.ZERO, width, Length.ZERO, green.thicknessToSaw()),
+                    Length.ZERO,
+                    length,
+                    false,
+                    0);
+            double priced = option.lengths().get(1).worth()
+                    * width.toMetres()
+                    / option.leastWidth().toMetres();
+            assertThat(priced).isGreaterThanOrEqualTo(boards.amount(piece, green) * (1 - 1e-12));
+            width = width.plus(option.widthStep());
+        }
+        // The last width is the first that dries to the greatest one wanted.
+        assertThat(boards.amount(
+                        new SawnPiece(
+                                1,
+                                "wall",
+                                green.thicknessToSaw(),
+                                option.greatestWidth(),
+                                Length.feet(8),
+                                new Rectangle(Length.ZERO, option.greatestWidth(), Length.ZERO, green.thicknessToSaw()),
+                                Length.ZERO,
+                                Length.feet(8),
+                                false,
+                                0),
+                        green))
+                .isCloseTo(7 * 0.0254 * 8 * 0.3048, within(1e-9));
+    }
+
+    @Test
+    void aBeamTooThickForTheDryingTableIsPlannedWithoutADryingTime() {
+        JobInput input = job(PRICES);
+        JobInput beam = new JobInput(
+                input.title(),
+                input.currency(),
+                input.logs(),
+                List.of(new WantedPiece(
+                        "beam",
+                        new Size(false, Length.millimetres(120), Length.millimetres(120)),
+                        Length.feet(8),
+                        1,
+                        Wood.of(Wood.Kind.SOFTWOOD),
+                        Surface.ROUGH,
+                        19)),
+                List.of(),
+                input.saw(),
+                input.space(),
+                input.work(),
+                input.planing(),
+                5,
+                PRICES,
+                List.of());
+        JobPlan plan = Planner.plan(beam);
+        assertThat(plan.supply().get(0).sawn()).isPositive();
+        assertThat(plan.drying()).allMatch(drying -> drying.days().isEmpty());
     }
 
     @Test
