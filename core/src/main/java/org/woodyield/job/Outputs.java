@@ -26,6 +26,9 @@ record Outputs(PlanSheet sheet) {
 
     private static final String PAGE = "plan.html";
 
+    /** A short run is spent on compiling the program, for which threads leave too little room. */
+    private static final int WORTH_THREADS = 24;
+
     /** The names of all files that a plan may be written as. */
     static final Set<String> FILES = Stream.concat(
                     Stream.of(PAGE), PlanSheet.TABLE_NAMES.stream().map(Outputs::tableFile))
@@ -55,6 +58,9 @@ record Outputs(PlanSheet sheet) {
     }
 
     private static JobPlan planned(JobInput job, BiConsumer<Integer, Integer> progress) {
+        if (job.logs().size() < WORTH_THREADS) {
+            return Planner.plan(job, progress, Runnable::run);
+        }
         ExecutorService executor =
                 Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
         try {

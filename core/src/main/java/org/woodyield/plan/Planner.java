@@ -160,8 +160,12 @@ public final class Planner {
         boolean priced = items.stream().allMatch(this::hasPrices);
         double[] need = items.stream().mapToDouble(Item::toSaw).toArray();
         double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
-        Allocation.Result<Sawn> shared =
-                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(), sawyer(priced));
+        Map<String, PassCost> costs = new HashMap<>();
+        for (Log log : input.logs()) {
+            costs.put(log.species().id(), priced ? passCost(log.species()) : PassCost.free());
+        }
+        Allocation.Result<Optional<SawingPlan>> shared =
+                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(), sawyer(costs));
 
         List<LogPlan> logs = new ArrayList<>();
         List<LogWork> works = new ArrayList<>();
@@ -177,8 +181,7 @@ public final class Planner {
         double tally = 0;
         for (int i = 0; i < input.logs().size(); i++) {
             Log log = input.logs().get(i);
-            Sawn sawn = shared.cuts().get(i).pattern();
-            Optional<SawingPlan> sawing = sawn.plan();
+            Optional<SawingPlan> sawing = shared.cuts().get(i).pattern();
             double ofLog = 0;
             if (sawing.isPresent()) {
                 works.add(LogWork.of(log.id(), log.species(), sawing.get()));
@@ -200,7 +203,8 @@ public final class Planner {
                 }
             }
             tally += ofLog;
-            logs.add(logPlan(i, sawn, BoardFeet.tally(ofLog)));
+            String leftWhole = sawing.isPresent() ? "" : whyLeftWhole(i, worth, cost(costs, i));
+            logs.add(logPlan(i, sawing, leftWhole, BoardFeet.tally(ofLog)));
         }
         WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim);
         WorkEstimate work = WorkEstimate.of(input.work(), saw.kerf(), works);
@@ -299,25 +303,18 @@ public final class Planner {
         return feet * lowest;
     }
 
-    /** How a log is sawn, or why it is left whole. */
-    private record Sawn(Optional<SawingPlan> plan, String leftWhole) {}
-
-    private Allocation.Sawyer<Sawn> sawyer(boolean priced) {
+    private Allocation.Sawyer<Optional<SawingPlan>> sawyer(Map<String, PassCost> costs) {
         int most = rounds() * input.logs().size();
         int[] done = {0};
-        Map<String, PassCost> costs = new HashMap<>();
-        for (Log log : input.logs()) {
-            costs.put(log.species().id(), priced ? passCost(log.species()) : PassCost.free());
-        }
         return prices -> {
-            List<CompletableFuture<Allocation.Cut<Sawn>>> searches = new ArrayList<>();
+            List<CompletableFuture<Allocation.Cut<Optional<SawingPlan>>>> searches = new ArrayList<>();
             for (int i = 0; i < input.logs().size(); i++) {
                 int log = i;
                 PassCost cost = cost(costs, log);
                 searches.add(CompletableFuture.supplyAsync(() -> cut(log, prices, cost), executor));
             }
-            List<Allocation.Cut<Sawn>> cuts = new ArrayList<>();
-            for (CompletableFuture<Allocation.Cut<Sawn>> search : searches) {
+            List<Allocation.Cut<Optional<SawingPlan>>> cuts = new ArrayList<>();
+            for (CompletableFuture<Allocation.Cut<Optional<SawingPlan>>> search : searches) {
                 cuts.add(joined(search));
                 progress.accept(++done[0], most);
             }
@@ -341,7 +338,7 @@ public final class Planner {
         return costs.getOrDefault(input.logs().get(log).species().id(), PassCost.free());
     }
 
-    private Allocation.Cut<Sawn> cut(int log, double[] prices, PassCost cost) {
+    private List<PieceOption> options(int log, double[] prices) {
         Species species = input.logs().get(log).species();
         List<PieceOption> options = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
@@ -350,30 +347,40 @@ public final class Planner {
                 options.add(item.option(green(item, species), input.saw().settingStep(), prices[i]));
             }
         }
-        if (options.isEmpty()) {
-            return leftWhole("nothing is wanted in " + species.commonName());
-        }
-        Optional<SawingPlan> found = BestPattern.findAny(solids.get(log), saw, options, space, cost);
+        return options;
+    }
+
+    private Allocation.Cut<Optional<SawingPlan>> cut(int log, double[] prices, PassCost cost) {
+        List<PieceOption> options = options(log, prices);
+        Optional<SawingPlan> found =
+                options.isEmpty() ? Optional.empty() : BestPattern.findAny(solids.get(log), saw, options, space, cost);
         if (found.isEmpty()) {
-            return leftWhole(BestPattern.whyNone(solids.get(log), saw, options, space, cost)
-                    .getMessage());
+            return new Allocation.Cut<>(found, Collections.nCopies(items.size(), 0.0), 0, 0);
         }
-        SawingPlan plan = found.get();
+        Species species = input.logs().get(log).species();
         Double[] made = new Double[items.size()];
         Arrays.fill(made, 0.0);
-        for (SawnPiece piece : plan.pieces()) {
+        for (SawnPiece piece : found.get().pieces()) {
             int index = indexOf(piece.optionId());
             made[index] += items.get(index).amount(piece, green(items.get(index), species));
         }
         return new Allocation.Cut<>(
-                new Sawn(Optional.of(plan), ""),
+                found,
                 List.of(made),
-                plan.proof().passCost(),
-                plan.proof().bound());
+                found.get().proof().passCost(),
+                found.get().proof().bound());
     }
 
-    private Allocation.Cut<Sawn> leftWhole(String reason) {
-        return new Allocation.Cut<>(new Sawn(Optional.empty(), reason), Collections.nCopies(items.size(), 0.0), 0, 0);
+    /** Why nothing is sawn from a log, asked at the full worth of everything wanted. */
+    private String whyLeftWhole(int log, double[] worth, PassCost cost) {
+        List<PieceOption> options = options(log, worth);
+        if (options.isEmpty()) {
+            return "nothing is wanted in " + input.logs().get(log).species().commonName();
+        }
+        return BestPattern.findAny(solids.get(log), saw, options, space, cost).isPresent()
+                ? "what it gives is not needed, or not worth its passes beside what the other logs give"
+                : BestPattern.whyNone(solids.get(log), saw, options, space, cost)
+                        .getMessage();
     }
 
     /** Running cost of a pass with a share of the own hours, so that a pass is never made for next to nothing. */
@@ -387,8 +394,7 @@ public final class Planner {
         };
     }
 
-    private LogPlan logPlan(int index, Sawn sawn, BoardFeet tally) {
-        Optional<SawingPlan> sawing = sawn.plan();
+    private LogPlan logPlan(int index, Optional<SawingPlan> sawing, String leftWhole, BoardFeet tally) {
         Log log = input.logs().get(index);
         List<LogPlan.Scaled> scales = new ArrayList<>();
         for (String id : RULES) {
@@ -405,7 +411,7 @@ public final class Planner {
                 scales,
                 solid,
                 sawing,
-                sawn.leftWhole(),
+                leftWhole,
                 tally,
                 sawing.map(plan -> plan.balance().lumber()).orElse(Volume.ZERO),
                 WoodWeight.greenKilograms(log.species(), solid) * bark);
