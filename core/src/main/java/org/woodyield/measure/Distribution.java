@@ -1,7 +1,7 @@
 package org.woodyield.measure;
 
 /**
- * How a value that is not known exactly may lie (JCGM 101:2008, 6.4).
+ * How a value that is not known exactly may lie (after Supplement 1 to the GUM, JCGM 101).
  *
  * <p>Source: {@code gum-supplement-2008} in the register.
  */

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Propagation of distributions by drawing (JCGM 101:2008, clause 7). The same seed gives the same result on every
+ * Propagation of distributions by drawing (after Supplement 1 to the GUM, JCGM 101). The same seed gives the same result on every
  * platform.
  */
 public final class MonteCarlo {

@@ -6,8 +6,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * First-order propagation of standard uncertainties through a model whose inputs do not depend on each other. The share of
- * an input is half the change of the model when that input goes up and down by its standard uncertainty (JCGM 100:2008,
- * 5.1.3 note 2); the shares add up as squares.
+ * an input is half the change of the model when that input goes up and down by its standard uncertainty (after the GUM,
+ * JCGM 100); the shares add up as squares.
  *
  * @param result the model at the estimates, with its standard uncertainty
  * @param shares what each input adds, with its sign, in the unit of the result

@@ -36,7 +36,7 @@ public record Uncertain(double value, double standardUncertainty) {
 
     /**
      * A value known only to lie in a range, every place in it alike: the middle, with half the width over the square root
-     * of three (JCGM 100:2008, 4.3.7).
+     * of three (after the GUM, JCGM 100).
      *
      * @param least the lower end
      * @param greatest the upper end
