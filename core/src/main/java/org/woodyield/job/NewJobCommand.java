@@ -1,0 +1,40 @@
+package org.woodyield.job;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Set;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Writes out the demonstration job. */
+final class NewJobCommand implements Subcommand {
+
+    @Override
+    public String name() {
+        return "new-job";
+    }
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = CommandSpec.create();
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("FOLDER")
+                .arity("1")
+                .type(String.class)
+                .description("Folder to write to; must be new or empty.")
+                .build());
+        spec.usageMessage()
+                .description("Writes the files of the invented demonstration job, to be edited into your own.");
+        return spec;
+    }
+
+    @Override
+    public int run(ParseResult given, Terminal terminal) throws IOException {
+        Path written = PlanFolder.of(given.matchedPositionalValue(0, ""), Set.of(), false)
+                .write(new JobFiles.Demo().all());
+        return terminal.print(
+                "message",
+                "The invented demonstration job stands in " + written + "; edit it, then give that folder.\n");
+    }
+}

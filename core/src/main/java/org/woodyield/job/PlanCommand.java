@@ -1,0 +1,101 @@
+package org.woodyield.job;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Plans a job; what is done where no other word is written. */
+final class PlanCommand implements Subcommand {
+
+    @Override
+    public String name() {
+        return Commands.NAME;
+    }
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = CommandSpec.create();
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("JOB")
+                .arity("0..1")
+                .type(String.class)
+                .description("Folder of the job; without it the invented demonstration job is planned.")
+                .build());
+        spec.addOption(OptionSpec.builder("--out")
+                .paramLabel("FOLDER")
+                .type(String.class)
+                .description("Write the plan as a page and tables to this folder, which must be new or empty.")
+                .build());
+        spec.addOption(OptionSpec.builder("--replace")
+                .type(boolean.class)
+                .description("Replace an earlier plan in that folder. A folder that holds anything else is left alone.")
+                .build());
+        spec.addOption(OptionSpec.builder("--check")
+                .type(boolean.class)
+                .description("Only read the job and tell what is wrong with it.")
+                .build());
+        spec.usageMessage()
+                .description("Plans how to saw your logs into the lumber you want, and prints the plan.")
+                .footer(
+                        "",
+                        "Exit codes: 0 done, a shortage of wood included; 1 a fault of this program;",
+                        "2 the input or the command cannot be used; 130 interrupted.");
+        return spec;
+    }
+
+    @Override
+    public int run(ParseResult given, Terminal terminal) throws IOException {
+        Optional<String> out = Optional.ofNullable(given.matchedOptionValue("--out", null));
+        boolean replace = given.matchedOptionValue("--replace", false);
+        if (replace && out.isEmpty()) {
+            throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
+        }
+        JobFiles files = files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
+        if (given.matchedOptionValue("--check", false)) {
+            return terminal.print("summary", Outputs.summary(JobReader.read(files)));
+        }
+        return plan(files, out, replace, terminal);
+    }
+
+    private static JobFiles files(Optional<String> job) {
+        if (job.isEmpty()) {
+            return new JobFiles.Demo();
+        }
+        Path folder;
+        try {
+            folder = Path.of(job.get());
+        } catch (InvalidPathException e) {
+            throw new BadInputException("job folder '" + job.get() + "' is not a path; choose another name");
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new BadInputException(
+                    "job folder '" + job.get() + "' is " + (Files.exists(folder) ? "not a folder" : "not there") + "; "
+                            + Commands.NAME + " new-job FOLDER makes one");
+        }
+        return new JobFiles.Folder(folder);
+    }
+
+    private static int plan(JobFiles files, Optional<String> out, boolean replace, Terminal terminal)
+            throws IOException {
+        // The folder is checked first, so that nobody waits for a plan that cannot be written.
+        Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, Outputs.FILES, replace));
+        Outputs outputs;
+        Progress progress = Progress.of("planning", terminal.messages(), Progress.isWatched());
+        try {
+            outputs = Outputs.of(JobReader.read(files), files.origin(), progress::reached);
+        } finally {
+            progress.end();
+        }
+        int code = terminal.print("plan", outputs.text());
+        if (code == Main.DONE) {
+            folder.ifPresent(target -> terminal.say("the plan stands in " + target.write(outputs.files())));
+        }
+        return code;
+    }
+}
