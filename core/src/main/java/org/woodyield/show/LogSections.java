@@ -1,0 +1,249 @@
+package org.woodyield.show;
+
+import static org.woodyield.show.PlanWords.cubic;
+import static org.woodyield.show.PlanWords.marked;
+import static org.woodyield.show.PlanWords.share;
+import static org.woodyield.show.PlanWords.signed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.log.Log;
+import org.woodyield.measure.Volume;
+import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.LogPlan;
+import org.woodyield.sawing.Frame;
+import org.woodyield.sawing.Proof;
+import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SawPass;
+import org.woodyield.sawing.SawingPlan;
+import org.woodyield.sawing.SawnPiece;
+import org.woodyield.sawing.WoodBalance;
+import org.woodyield.show.Block.Derivation;
+import org.woodyield.show.Block.Figure;
+import org.woodyield.show.Block.Points;
+import org.woodyield.show.Block.Prose;
+import org.woodyield.show.Block.Section;
+import org.woodyield.show.Block.Tabular;
+import org.woodyield.show.Block.Workings;
+import org.woodyield.show.PlanTable.Cell;
+
+/** What a plan says of the logs: all in one table, then each with its first cut, passes and pieces. */
+final class LogSections {
+
+    private final PlanWords words;
+    private final JobPlan plan;
+
+    LogSections(PlanWords words) {
+        this.words = words;
+        plan = words.plan();
+    }
+
+    Section logs() {
+        PlanTable.Builder table = PlanTable.of("logs", "The logs: scale by each rule beside the solid volume")
+                .text("Log", "log")
+                .text("Species", "species")
+                .number("Length", "length-mm")
+                .number(words.header("Small end"), "small-end-mm")
+                .number(words.header("Large end"), "large-end-mm");
+        List<LogPlan.Scaled> rules = plan.logs().get(0).scales();
+        rules.forEach(rule ->
+                table.number(marked(rule.ruleName(), rule.standing()) + ", bf scale", rule.ruleId() + "-bf-scale"));
+        table.number("Solid, ft3", "solid-ft3");
+        PlanTable.Builder yield = PlanTable.of(
+                        "yield", "What is sawn from them: overrun and solid recovery are two figures")
+                .text("Log", "log")
+                .number("Pieces", "pieces")
+                .number("Passes", "passes")
+                .number("Sawn, bf tally", "sawn-bf-tally");
+        rules.forEach(rule -> yield.number(
+                "Overrun over " + marked(rule.ruleName(), rule.standing()) + ", %",
+                "overrun-" + rule.ruleId() + "-percent"));
+        yield.number("Lumber, ft3 green", "lumber-ft3").number("Solid recovery, %", "solid-recovery-percent");
+        yield.text("Left whole because", "left-whole");
+        List<String> refusals = new ArrayList<>();
+        for (LogPlan one : plan.logs()) {
+            Log log = one.log();
+            List<Cell> row = new ArrayList<>(List.of(
+                    Cell.text(log.id()),
+                    Cell.text(log.species().commonName()),
+                    Cell.length(words.lengths().longways(log.length()), log.length()),
+                    Cell.length(diameters(log), log.smallEndMean()),
+                    words.near(log.largeEndMean())));
+            List<Cell> sawn = new ArrayList<>(List.of(
+                    Cell.text(log.id()),
+                    Cell.whole(one.sawing().map(s -> s.pieces().size()).orElse(0)),
+                    Cell.whole(one.sawing().map(s -> s.passes().size()).orElse(0)),
+                    Cell.number(one.tally().value(), 1, 3)));
+            for (LogPlan.Scaled scale : one.scales()) {
+                row.add(scale.scale()
+                        .map(feet -> Cell.number(feet.value(), 0, 3))
+                        .orElse(Cell.NONE));
+                sawn.add(scale.overrunPercent()
+                        .map(percent -> new Cell(signed(percent), Optional.of(percent), 3, false))
+                        .orElse(Cell.NONE));
+                if (!scale.refusal().isEmpty()) {
+                    refusals.add("Log " + log.id() + ", " + scale.ruleName() + ": " + scale.refusal() + ".");
+                }
+            }
+            row.add(Cell.number(one.solid().cubicFeet(), 2, 6));
+            sawn.add(Cell.number(one.lumber().cubicFeet(), 2, 6));
+            sawn.add(one.sawing().isPresent() ? Cell.number(one.solidRecoveryPercent(), 1, 4) : Cell.NONE);
+            sawn.add(Cell.text(one.leftWhole()));
+            table.row(row);
+            yield.row(sawn);
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Tabular(table.build()));
+        blocks.add(new Prose(
+                "A scale is what a rule estimates from the small end and the length. Small ends are inside bark,"
+                        + " two diameters where they differ."));
+        blocks.add(new Tabular(yield.build()));
+        blocks.add(
+                new Prose(
+                        "Overrun is the nominal tally over the scale; a nominal size counts more wood than it measures."
+                                + " Solid recovery is the green lumber's own volume over the log's. One does not follow from the other."));
+        if (!refusals.isEmpty()) {
+            blocks.add(new Points(refusals));
+        }
+        return new Section("logs", "The logs and what they give", blocks);
+    }
+
+    private String diameters(Log log) {
+        String longer = words.lengths().bare(words.lengths().near(log.smallEndLong()));
+        return log.smallEndLong().equals(log.smallEndShort())
+                ? longer
+                : longer + " / " + words.lengths().bare(words.lengths().near(log.smallEndShort()));
+    }
+
+    Section log(int index, LogPlan one, List<String> sizes) {
+        List<Block> blocks = new ArrayList<>();
+        String id = one.log().id();
+        if (one.sawing().isEmpty()) {
+            blocks.add(new Prose("Left whole: " + one.leftWhole() + "."));
+        } else {
+            SawingPlan sawing = one.sawing().get();
+            Frame frame = sawing.frame();
+            String sweep = one.log().sweep().isPositive()
+                    ? ", swept by " + words.lengths().near(one.log().sweep())
+                    : "";
+            blocks.add(new Prose(one.log().species().commonName() + sweep + ", "
+                    + sawing.pieces().size() + " pieces in "
+                    + sawing.passes().size() + " passes; the log lies "
+                    + frame.lay().words() + ", turned "
+                    + NumberText.significant(frame.turnDegrees(), 4)
+                    + " degrees counter-clockwise seen from the small end. " + proof(sawing.proof())));
+            LogDrawing drawing = LogDrawing.of(id, index, sawing, sizes);
+            blocks.add(new Figure(
+                    drawing.endView(),
+                    "Log " + id + " from its small end, as it lies. Pieces are numbered on the wood."));
+            drawing.sideView()
+                    .ifPresent(svg -> blocks.add(new Figure(svg, "Log " + id + " from the side with its first cut.")));
+            if (!sawing.passes().isEmpty()) {
+                blocks.add(new Points(firstCut(sawing)));
+            }
+            blocks.add(new Tabular(schedule(id, sawing)));
+            blocks.add(new Prose(scaleWords(sawing.saw())));
+            blocks.add(new Tabular(pieces(id, sawing)));
+            blocks.add(
+                    new Prose("Of its " + cubic(one.solid()) + " falls: " + fallsOff(sawing.balance(), one.solid())));
+        }
+        List<Derivation> workings = one.scales().stream()
+                .flatMap(scale -> scale.working().stream())
+                .map(working -> words.derivation(working.title(), working))
+                .toList();
+        if (!workings.isEmpty()) {
+            blocks.add(new Workings("How the scales of log " + id + " come about", workings));
+        }
+        return new Section("log-" + index, "Log " + id, blocks);
+    }
+
+    private String proof(Proof proof) {
+        String gap = proof.verdict() == Proof.Verdict.PROVEN_OPTIMAL
+                ? ""
+                : ", bound " + NumberText.fixed(proof.bound(), 2) + " "
+                        + plan.choice().unit();
+        return "Worth less passes at the prices at which it was sawn: " + NumberText.fixed(proof.objective(), 2) + " "
+                + plan.choice().unit() + gap + "; " + proof.verdict().words() + ". Search space: "
+                + proof.searchSpace();
+    }
+
+    private List<String> firstCut(SawingPlan sawing) {
+        FirstFace face = FirstFace.of(sawing);
+        SawPass first = sawing.passes().get(0);
+        List<String> lines = new ArrayList<>();
+        lines.add("First cut: the first face stands " + words.lengths().size(face.aboveAxisSmallEnd())
+                + " above the axis at the small end and " + words.lengths().size(face.aboveAxisLargeEnd())
+                + " at the large end; the kerf lies "
+                + (first.kerfSide() == SawPass.KerfSide.ABOVE ? "above" : "below") + " that line.");
+        lines.add(
+                face.shim().isPositive()
+                        ? "On level supports at the ends, put "
+                                + words.lengths().near(face.shim()) + " under the " + face.shimmedEnd() + "."
+                        : "On level supports at the ends it lies as planned without a shim.");
+        lines.add("The axis runs from the middle of one end to the middle of the other, bark left out.");
+        return lines;
+    }
+
+    private static String scaleWords(Saw saw) {
+        return saw.reference() == Saw.Reference.PREVIOUS_FACE
+                ? "The saw rides " + saw.reference().words()
+                        + ": the setting is the green thickness that it leaves, the kerf is not added to it."
+                : "The saw runs over " + saw.reference().words()
+                        + ": the setting is the height of the line over the bed and falls by thickness and kerf.";
+    }
+
+    private PlanTable schedule(String id, SawingPlan sawing) {
+        PlanTable.Builder table = PlanTable.ofLog("passes", "Cut schedule of log " + id, id)
+                .number("Pass", "pass")
+                .number("Turn, deg", "turn-degrees")
+                .number(words.header("Setting"), "setting-mm")
+                .text("From", "setting-from")
+                .text("Kerf lies", "kerf-side")
+                .number(words.header("Cut wide, small end"), "width-small-end-mm")
+                .number(words.header("Large end"), "width-large-end-mm")
+                .text("What comes off", "comes-off")
+                .text("What remains", "remains");
+        for (SawPass pass : sawing.passes()) {
+            table.row(
+                    Cell.whole(pass.number()),
+                    new Cell(NumberText.significant(pass.turnDegrees(), 4), Optional.of(pass.turnDegrees()), 2, false),
+                    words.length(pass.setting()),
+                    Cell.text(pass.settingFrom()),
+                    Cell.text(pass.kerfSide() == SawPass.KerfSide.ABOVE ? "above" : "below"),
+                    words.near(pass.widthSmallEnd()),
+                    words.near(pass.widthLargeEnd()),
+                    Cell.text(pass.comesOff()),
+                    Cell.text(pass.remains()));
+        }
+        return table.build();
+    }
+
+    private PlanTable pieces(String id, SawingPlan sawing) {
+        PlanTable.Builder table = PlanTable.ofLog("pieces", "Pieces of log " + id, id)
+                .number("Piece", "piece")
+                .text("For", "wanted")
+                .number(words.header("Thick"), "thickness-mm")
+                .number(words.header("Wide"), "width-mm")
+                .number("Long", "length-mm")
+                .number("From the small end", "start-mm")
+                .text("Out of", "out-of");
+        for (SawnPiece piece : sawing.pieces()) {
+            table.row(
+                    Cell.whole(piece.number()),
+                    Cell.text(piece.optionId()),
+                    words.length(piece.thickness()),
+                    words.length(piece.width()),
+                    Cell.length(words.lengths().longways(piece.length()), piece.length()),
+                    Cell.length(words.lengths().longways(piece.start()), piece.start()),
+                    Cell.text(piece.fromCant() ? "a cant" : "the log"));
+        }
+        return table.build();
+    }
+
+    private static String fallsOff(WoodBalance balance, Volume solid) {
+        return "kerf " + share(balance.kerf(), solid) + ", slabs " + share(balance.slab(), solid) + ", edgings "
+                + share(balance.edging(), solid) + ", trimmed ends " + share(balance.trim(), solid)
+                + "; lumber is " + share(balance.lumber(), solid) + ".";
+    }
+}
