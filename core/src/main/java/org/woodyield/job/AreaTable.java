@@ -5,14 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.log.Log;
+import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.lumber.Product.Surface;
+import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.plan.JobInput.Assumption;
-import org.woodyield.plan.JobInput.Size;
-import org.woodyield.plan.JobInput.Surface;
-import org.woodyield.plan.JobInput.WantedArea;
-import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.source.Sources;
 import org.woodyield.wood.Species;
 
@@ -50,7 +50,7 @@ final class AreaTable {
     private static final Length LONGEST = Length.millimetres(30_000);
     private static final Length WIDEST = Length.millimetres(1000);
 
-    private record Entry(WantedArea area, Table.Row row) {}
+    private record Entry(CoverArea area, Table.Row row) {}
 
     private final List<Entry> entries = new ArrayList<>();
     private final List<Assumption> assumptions = new ArrayList<>();
@@ -61,7 +61,7 @@ final class AreaTable {
         return table;
     }
 
-    List<WantedArea> areas() {
+    List<CoverArea> areas() {
         return entries.stream().map(Entry::area).toList();
     }
 
@@ -122,7 +122,7 @@ final class AreaTable {
                     "waste when " + id.get() + " is covered", (long) USUAL_WASTE + " %", Sources.get("trade")));
         }
         entries.add(new Entry(
-                new WantedArea(
+                new CoverArea(
                         id.get(),
                         area.get(),
                         thickness.get().nominal(),
@@ -143,7 +143,7 @@ final class AreaTable {
         return entries.stream()
                 .map(Entry::area)
                 .filter(area -> area.wood().accepts(species) && area.surface() != Surface.DRESSED_GREEN)
-                .map(WantedArea::moisturePercent)
+                .map(CoverArea::moisturePercent)
                 .toList();
     }
 

@@ -3,7 +3,7 @@ package org.woodyield.job;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.woodyield.plan.JobInput.Surface;
+import org.woodyield.lumber.Product.Surface;
 import org.woodyield.sawing.Saw;
 import org.woodyield.work.WorkInputs;
 

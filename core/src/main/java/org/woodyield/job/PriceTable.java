@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Domain;
 import org.woodyield.plan.JobInput.Price;
-import org.woodyield.plan.JobInput.Size;
-import org.woodyield.plan.JobInput.Wood;
 
 /** Reads what bought lumber costs. */
 final class PriceTable {

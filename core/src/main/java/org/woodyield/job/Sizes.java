@@ -4,12 +4,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.woodyield.lumber.NominalSize;
-import org.woodyield.lumber.SoftwoodSizes;
+import org.woodyield.lumber.Product;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.lumber.Product.Surface;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
-import org.woodyield.plan.JobInput.Size;
-import org.woodyield.plan.JobInput.Surface;
 
 /** Reads sizes: nominal ones are written without a unit ({@code 2x4}, {@code 5/4x6}), measured ones with it. */
 final class Sizes {
@@ -76,32 +75,12 @@ final class Sizes {
     }
 
     /** What a size measures when it is finished; nothing, with a note of the problem, where the tables have no such size. */
-    static Optional<Finished> finished(Cell cell, Size size, Surface surface) {
-        if (!size.nominal()) {
-            return Optional.of(new Finished(size.thickness(), size.width()));
-        }
+    static Optional<Product.Section> finished(Cell cell, Size size, Surface surface) {
         try {
-            NominalSize nominal = new NominalSize(size.thickness(), size.width());
-            SoftwoodSizes.Size table = surface == Surface.ROUGH
-                    ? SoftwoodSizes.rough(nominal, SoftwoodSizes.Condition.DRY)
-                    : SoftwoodSizes.dressed(
-                            nominal,
-                            surface == Surface.DRESSED_DRY
-                                    ? SoftwoodSizes.Condition.DRY
-                                    : SoftwoodSizes.Condition.GREEN);
-            return Optional.of(new Finished(table.thickness(), table.width()));
+            return Optional.of(size.finished(surface));
         } catch (OutOfDomainException e) {
             cell.refuse(e.limits() + (surface == Surface.ROUGH ? ", for rough lumber" : ""), e.remedy());
             return Optional.empty();
-        }
-    }
-
-    /** What a piece measures. */
-    record Finished(Length thickness, Length width) {
-        double diagonalMillimetres() {
-            double t = thickness.toMillimetres();
-            double w = width.toMillimetres();
-            return StrictMath.sqrt(t * t + w * w);
         }
     }
 }

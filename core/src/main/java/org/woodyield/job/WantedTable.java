@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.log.Log;
+import org.woodyield.lumber.Product;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.lumber.Product.Surface;
+import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
-import org.woodyield.plan.JobInput.Size;
-import org.woodyield.plan.JobInput.Surface;
-import org.woodyield.plan.JobInput.WantedPiece;
-import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.wood.Species;
 
 /** Reads the pieces wanted. */
@@ -36,7 +36,7 @@ final class WantedTable {
     private static final Length LONGEST = Length.millimetres(30_000);
     private static final int MOST = 100_000;
 
-    private record Entry(WantedPiece piece, Sizes.Finished finished, Table.Row row) {}
+    private record Entry(Product piece, Product.Section finished, Table.Row row) {}
 
     private final List<Entry> entries = new ArrayList<>();
 
@@ -46,7 +46,7 @@ final class WantedTable {
         return table;
     }
 
-    List<WantedPiece> pieces() {
+    List<Product> pieces() {
         return entries.stream().map(Entry::piece).toList();
     }
 
@@ -58,7 +58,7 @@ final class WantedTable {
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
         Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);
         Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE));
-        Optional<Sizes.Finished> finished = size.isPresent() && surface.isPresent()
+        Optional<Product.Section> finished = size.isPresent() && surface.isPresent()
                 ? Sizes.finished(row.cell(SIZE), size.get(), surface.get())
                 : Optional.empty();
         if (id.isPresent()
@@ -70,7 +70,7 @@ final class WantedTable {
                 && surface.isPresent()
                 && moisture.isPresent()) {
             entries.add(new Entry(
-                    new WantedPiece(
+                    new Product(
                             id.get(),
                             size.get(),
                             length.get(),
@@ -88,7 +88,7 @@ final class WantedTable {
         return entries.stream()
                 .map(Entry::piece)
                 .filter(piece -> piece.wood().accepts(species) && piece.surface() != Surface.DRESSED_GREEN)
-                .map(WantedPiece::moisturePercent)
+                .map(Product::moisturePercent)
                 .toList();
     }
 
@@ -99,7 +99,7 @@ final class WantedTable {
      */
     void refuseImpossible(List<Log> logs) {
         for (Entry entry : entries) {
-            WantedPiece piece = entry.piece();
+            Product piece = entry.piece();
             List<Log> ofWood = logs.stream()
                     .filter(log -> piece.wood().accepts(log.species()))
                     .toList();

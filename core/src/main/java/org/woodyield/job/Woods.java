@@ -2,9 +2,9 @@ package org.woodyield.job;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.OutOfDomainException;
-import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.SpeciesCatalogue;
 

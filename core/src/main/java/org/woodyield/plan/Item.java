@@ -3,17 +3,15 @@ package org.woodyield.plan;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.lumber.BoardMeasure;
+import org.woodyield.lumber.CoverArea;
 import org.woodyield.lumber.GreenTargetSize;
-import org.woodyield.lumber.NominalSize;
-import org.woodyield.lumber.SoftwoodSizes;
+import org.woodyield.lumber.Product;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.lumber.Product.Surface;
+import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
-import org.woodyield.plan.JobInput.Size;
-import org.woodyield.plan.JobInput.Surface;
-import org.woodyield.plan.JobInput.WantedArea;
-import org.woodyield.plan.JobInput.WantedPiece;
-import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.sawing.LengthWorth;
 import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Saw;
@@ -133,41 +131,37 @@ sealed interface Item {
     }
 
     /** Pieces of one size and length. */
-    record Pieces(WantedPiece wantedPiece, Length finishedThickness, Length finishedWidth) implements Item {
+    record Pieces(Product product, Length finishedThickness, Length finishedWidth) implements Item {
 
-        static Pieces of(WantedPiece piece) {
-            Size size = piece.size();
-            if (!size.nominal()) {
-                return new Pieces(piece, size.thickness(), size.width());
-            }
-            SoftwoodSizes.Size finished = finished(new NominalSize(size.thickness(), size.width()), piece.surface());
+        static Pieces of(Product piece) {
+            Product.Section finished = piece.finished();
             return new Pieces(piece, finished.thickness(), finished.width());
         }
 
         @Override
         public String id() {
-            return wantedPiece.id();
+            return product.id();
         }
 
         @Override
         public Wood wood() {
-            return wantedPiece.wood();
+            return product.wood();
         }
 
         @Override
         public Surface surface() {
-            return wantedPiece.surface();
+            return product.surface();
         }
 
         @Override
         public double moisturePercent() {
-            return wantedPiece.moisturePercent();
+            return product.moisturePercent();
         }
 
         @Override
         public String label() {
-            return wantedPiece.size().words() + ", " + shown(wantedPiece.length()) + ", "
-                    + wantedPiece.surface().words();
+            return product.size().words() + ", " + shown(product.length()) + ", "
+                    + product.surface().words();
         }
 
         @Override
@@ -177,17 +171,17 @@ sealed interface Item {
 
         @Override
         public double wanted() {
-            return wantedPiece.quantity();
+            return product.quantity();
         }
 
         @Override
         public double toSaw() {
-            return wantedPiece.quantity();
+            return product.quantity();
         }
 
         @Override
         public Size priceSize() {
-            return wantedPiece.size();
+            return product.size();
         }
 
         @Override
@@ -201,13 +195,7 @@ sealed interface Item {
         }
 
         double tallyOfOne() {
-            Size size = wantedPiece.size();
-            Length length = wantedPiece.length();
-            return size.nominal()
-                    ? BoardMeasure.tally(new NominalSize(size.thickness(), size.width()), length)
-                            .value()
-                    : BoardMeasure.tallyOfActualSize(size.thickness(), size.width(), length)
-                            .value();
+            return product.tallyPerPiece().value();
         }
 
         @Override
@@ -216,19 +204,15 @@ sealed interface Item {
                     id(),
                     green.thicknessToSaw(),
                     green.widthToSaw(),
-                    List.of(new LengthWorth(wantedPiece.length(), worthPerUnit)));
+                    List.of(new LengthWorth(product.length(), worthPerUnit)));
         }
     }
 
     /** Boards of random width for an area. */
-    record Boards(WantedArea wantedArea, Length finishedThickness) implements Item {
+    record Boards(CoverArea wantedArea, Length finishedThickness) implements Item {
 
-        static Boards of(WantedArea area) {
-            if (!area.nominalThickness()) {
-                return new Boards(area, area.thickness());
-            }
-            NominalSize any = new NominalSize(area.thickness(), Length.inches(6));
-            return new Boards(area, finished(any, area.surface()).thickness());
+        static Boards of(CoverArea area) {
+            return new Boards(area, area.finishedThickness());
         }
 
         @Override
@@ -301,9 +285,7 @@ sealed interface Item {
 
         /** The thickness under which boards are counted: the nominal one, or what they measure but no less than an inch. */
         double tallyThicknessInches() {
-            return wantedArea.nominalThickness()
-                    ? wantedArea.thickness().toInches()
-                    : Math.max(1, finishedThickness.toInches());
+            return wantedArea.tallyThickness().toInches();
         }
 
         /** The width that a board keeps when it has dried, is planed, and the saw has scattered to the thin side. */
@@ -345,13 +327,5 @@ sealed interface Item {
     private static String shown(Length length) {
         boolean inches = length.equals(length.roundedTo(Length.inches(1, 64), Rounding.DOWN));
         return inches ? length.inFeet(64, Rounding.DOWN) : length.toString();
-    }
-
-    private static SoftwoodSizes.Size finished(NominalSize nominal, Surface surface) {
-        return switch (surface) {
-            case ROUGH -> SoftwoodSizes.rough(nominal, SoftwoodSizes.Condition.DRY);
-            case DRESSED_DRY -> SoftwoodSizes.dressed(nominal, SoftwoodSizes.Condition.DRY);
-            case DRESSED_GREEN -> SoftwoodSizes.dressed(nominal, SoftwoodSizes.Condition.GREEN);
-        };
     }
 }

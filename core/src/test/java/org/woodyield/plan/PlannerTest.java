@@ -9,13 +9,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import org.woodyield.log.Log;
+import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.Product;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.lumber.Product.Surface;
+import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
 import org.woodyield.plan.JobInput.Price;
-import org.woodyield.plan.JobInput.Size;
-import org.woodyield.plan.JobInput.Surface;
-import org.woodyield.plan.JobInput.WantedArea;
-import org.woodyield.plan.JobInput.WantedPiece;
-import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Rectangle;
 import org.woodyield.sawing.Saw;
@@ -62,7 +62,7 @@ class PlannerTest {
                         log("A", "eastern white pine", "10 ft 3 in", "12 in", "13 in"),
                         log("B", "eastern white pine", "8 ft 4 in", "9 in", "10 in"),
                         log("C", "white oak", "8 ft 4 in", "9 in", "10 in")),
-                List.of(new WantedPiece(
+                List.of(new Product(
                         "stud",
                         new Size(true, Length.inches(2), Length.inches(4)),
                         Length.feet(8),
@@ -70,7 +70,7 @@ class PlannerTest {
                         softwood,
                         Surface.DRESSED_DRY,
                         15)),
-                List.of(new WantedArea(
+                List.of(new CoverArea(
                         "wall",
                         4,
                         true,
@@ -164,7 +164,7 @@ class PlannerTest {
                 input.title(),
                 input.currency(),
                 input.logs(),
-                List.of(new WantedPiece(
+                List.of(new Product(
                         "beam",
                         new Size(false, Length.millimetres(120), Length.millimetres(120)),
                         Length.feet(8),

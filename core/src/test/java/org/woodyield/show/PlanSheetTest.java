@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.woodyield.log.Log;
+import org.woodyield.lumber.Product;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.lumber.Product.Surface;
+import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.plan.JobInput.Price;
-import org.woodyield.plan.JobInput.Size;
-import org.woodyield.plan.JobInput.Surface;
-import org.woodyield.plan.JobInput.WantedPiece;
-import org.woodyield.plan.JobInput.Wood;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.Planner;
 import org.woodyield.plan.Supply;
@@ -64,7 +64,7 @@ class PlanSheetTest {
                 "Job " + NASTY,
                 "USD",
                 List.of(log(NASTY, "eastern white pine"), log("oak", "white oak")),
-                List.of(new WantedPiece(
+                List.of(new Product(
                         "stud " + NASTY,
                         new Size(true, Length.inches(2), Length.inches(4)),
                         Length.feet(8),
