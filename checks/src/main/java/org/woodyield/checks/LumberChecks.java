@@ -7,6 +7,7 @@ import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.GreenTargetSize;
 import org.woodyield.lumber.NominalSize;
 import org.woodyield.lumber.SizeControl;
+import org.woodyield.lumber.SizeHistory;
 import org.woodyield.lumber.SoftwoodSizes;
 import org.woodyield.lumber.UndersizeZ;
 import org.woodyield.measure.Length;
@@ -25,6 +26,11 @@ final class LumberChecks {
                         "lumber.board-measure",
                         given -> BoardMeasure.boardFeet(
                                 given.number("thickness_in"), given.number("width_in"), given.number("length_ft")))
+                .number("lumber.dressed-timber-face", LumberChecks::dressedTimberFace)
+                .number("lumber.dressed-board-width", LumberChecks::dressedBoardWidth)
+                .number("lumber.green-board-by-step", LumberChecks::greenBoardByStep)
+                .number("lumber.dressed-face-before-1970", LumberChecks::before1970)
+                .number("lumber.volume-factor", LumberChecks::volumeFactor)
                 .number("lumber.critical-size", given -> planedGreen(given).criticalInches())
                 .number("lumber.green-target-size", given -> planedGreen(given).targetInches())
                 .number("lumber.undersize-z", given -> UndersizeZ.exact(given.number("undersize_percent")))
@@ -40,10 +46,58 @@ final class LumberChecks {
         boolean width = given.text("face").equals("width");
         NominalSize size =
                 width ? new NominalSize(Length.inches(2), nominal) : new NominalSize(nominal, Length.inches(16));
-        SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(
-                size,
-                given.text("condition").equals("dry") ? SoftwoodSizes.Condition.DRY : SoftwoodSizes.Condition.GREEN);
+        SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(size, condition(given));
         return (width ? dressed.width() : dressed.thickness()).toInches();
+    }
+
+    private static SoftwoodSizes.Condition condition(Given given) {
+        return given.text("condition").equals("dry") ? SoftwoodSizes.Condition.DRY : SoftwoodSizes.Condition.GREEN;
+    }
+
+    private static double dressedTimberFace(Given given) {
+        NominalSize size = new NominalSize(Length.inches(5), inches(given, "nominal_in"));
+        return SoftwoodSizes.dressed(size, condition(given)).width().toInches();
+    }
+
+    private static double dressedBoardWidth(Given given) {
+        NominalSize size = new NominalSize(Length.inches(1), inches(given, "nominal_in"));
+        return SoftwoodSizes.dressed(size, condition(given)).width().toInches();
+    }
+
+    /** The dry size of a board and the step from dry to green of the 1 1/4 in board. */
+    private static double greenBoardByStep(Given given) {
+        Length step = boardThickness("1 1/4", SoftwoodSizes.Condition.GREEN)
+                .minus(boardThickness("1 1/4", SoftwoodSizes.Condition.DRY));
+        given.text("condition");
+        return boardThickness(given.text("nominal_in"), SoftwoodSizes.Condition.DRY)
+                .plus(step)
+                .toInches();
+    }
+
+    private static Length boardThickness(String nominal, SoftwoodSizes.Condition condition) {
+        NominalSize size = new NominalSize(Length.parse(nominal + " in"), Length.inches(6));
+        return SoftwoodSizes.dressed(size, condition).thickness();
+    }
+
+    private static double before1970(Given given) {
+        given.text("condition");
+        List<SizeHistory.Fact> facts = SizeHistory.in(given.text("face"), inches(given, "nominal_in"), 1969).stream()
+                .filter(fact -> fact.source().id().equals("gorman-idaho"))
+                .toList();
+        if (facts.size() != 1) {
+            throw new IllegalStateException("facts: " + facts);
+        }
+        return facts.get(0).dressed().toInches();
+    }
+
+    private static double volumeFactor(Given given) {
+        return BoardMeasure.volumeFactor(
+                given.numberIfPrinted("thickness_in").orElse(1.0),
+                given.numberIfPrinted("nominal_thickness_in").orElse(1.0),
+                given.numberIfPrinted("width_in").orElse(1.0),
+                given.numberIfPrinted("nominal_width_in").orElse(1.0),
+                given.numberIfPrinted("length_ft").orElse(1.0),
+                given.numberIfPrinted("nominal_length_ft").orElse(1.0));
     }
 
     private static double dressedMillimetres(Given given) {

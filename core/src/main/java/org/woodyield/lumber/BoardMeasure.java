@@ -1,6 +1,8 @@
 package org.woodyield.lumber;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
@@ -23,16 +25,24 @@ public final class BoardMeasure {
     private static final Domain THICKNESS = Domain.positive("nominal thickness", "in");
     private static final Domain WIDTH = Domain.positive("nominal width", "in");
     private static final Domain LENGTH = Domain.positive("length", "ft");
+    private static final Domain ACTUAL_THICKNESS = Domain.positive("measured thickness", "in");
+    private static final Domain ACTUAL_WIDTH = Domain.positive("measured width", "in");
+    private static final Domain ACTUAL_LENGTH = Domain.positive("measured length", "ft");
+    private static final Domain PARTS = Domain.of("parts of a foot", "", 1, 1_000_000);
     private static final BigInteger PER_BOARD_FOOT =
             BigInteger.valueOf(Length.inches(1).toNanometres()).pow(3).multiply(BigInteger.valueOf(144));
 
     /**
-     * An exact count of board feet.
+     * An exact count of board feet, or of square feet of surface.
      *
      * @param numerator of the fraction in lowest terms
      * @param denominator of the fraction in lowest terms, above zero
      */
-    public record Exact(BigInteger numerator, BigInteger denominator) {
+    public record Exact(BigInteger numerator, BigInteger denominator) implements Comparable<Exact> {
+
+        /** None at all. */
+        public static final Exact ZERO = new Exact(BigInteger.ZERO, BigInteger.ONE);
+
         /**
          * Brings the fraction to lowest terms.
          *
@@ -70,16 +80,51 @@ public final class BoardMeasure {
         }
 
         /**
-         * Rounded to a part of a board foot.
+         * Rounded to a part of a foot.
          *
-         * @param parts how many steps in a board foot: 1 for whole feet, 10 for tenths
+         * @param parts how many steps in a foot: 1 for whole feet, 10 for tenths
          * @param rounding the rounding
-         * @return board feet
+         * @return board feet, or square feet
+         * @throws OutOfDomainException if parts is not 1 to 1 000 000
          * @throws ArithmeticException if the count does not fit
          */
         public double rounded(int parts, Rounding rounding) {
+            PARTS.require(parts);
             BigInteger scaled = numerator.multiply(BigInteger.valueOf(parts));
-            return (double) rounding.quotient(scaled.longValueExact(), denominator.longValueExact()) / parts;
+            return (double) rounding.quotient(scaled, denominator).longValueExact() / parts;
+        }
+
+        /**
+         * How many of a size go into this.
+         *
+         * @param each the size of one, above zero
+         * @param rounding what a rest does: {@link Rounding#UP} for the pieces to buy, {@link Rounding#DOWN} for those to have
+         * @return a count
+         * @throws OutOfDomainException if one has nothing
+         * @throws ArithmeticException if the count does not fit
+         */
+        public long count(Exact each, Rounding rounding) {
+            if (each.numerator.signum() <= 0) {
+                throw new OutOfDomainException("size of one", each.toString(), "", "above 0", "");
+            }
+            return rounding.quotient(numerator.multiply(each.denominator), denominator.multiply(each.numerator))
+                    .longValueExact();
+        }
+
+        /**
+         * The nearest double.
+         *
+         * @return board feet, or square feet
+         */
+        public double value() {
+            return new BigDecimal(numerator)
+                    .divide(new BigDecimal(denominator), MathContext.DECIMAL128)
+                    .doubleValue();
+        }
+
+        @Override
+        public int compareTo(Exact other) {
+            return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
         }
 
         /**
@@ -187,5 +232,79 @@ public final class BoardMeasure {
      */
     public static Volume solid(double boardFeet) {
         return Volume.ofCubicInches(boardFeet * 144);
+    }
+
+    /**
+     * The board feet that a solid volume holds, nothing lost: the inverse of {@link #solid}.
+     *
+     * @param solid the volume
+     * @return board feet
+     */
+    public static double ofSolid(Volume solid) {
+        return solid.cubicMetres() / Volume.CUBIC_METRES_PER_CUBIC_INCH / 144;
+    }
+
+    /**
+     * How many times the counted volume a piece really holds: {@code t * w * l / (T * W * L)}, measured over nominal. With it
+     * the weight or the solid volume of a tally follows from its board feet.
+     *
+     * @param thicknessInches measured, above 0
+     * @param nominalThicknessInches above 0
+     * @param widthInches measured, above 0
+     * @param nominalWidthInches above 0
+     * @param lengthFeet measured, above 0
+     * @param nominalLengthFeet above 0
+     * @return the factor; 5.25 / 8 for a dressed 2x4
+     * @throws OutOfDomainException if an argument is not above zero
+     * @see org.woodyield.source.Sources source wengert-69
+     */
+    @Calculation("lumber.volume-factor")
+    public static double volumeFactor(
+            double thicknessInches,
+            double nominalThicknessInches,
+            double widthInches,
+            double nominalWidthInches,
+            double lengthFeet,
+            double nominalLengthFeet) {
+        ACTUAL_THICKNESS.require(thicknessInches);
+        THICKNESS.require(nominalThicknessInches);
+        ACTUAL_WIDTH.require(widthInches);
+        WIDTH.require(nominalWidthInches);
+        ACTUAL_LENGTH.require(lengthFeet);
+        LENGTH.require(nominalLengthFeet);
+        return thicknessInches
+                / nominalThicknessInches
+                * (widthInches / nominalWidthInches)
+                * (lengthFeet / nominalLengthFeet);
+    }
+
+    /**
+     * How {@link #volumeFactor} came about.
+     *
+     * @param thicknessInches measured, above 0
+     * @param nominalThicknessInches above 0
+     * @param widthInches measured, above 0
+     * @param nominalWidthInches above 0
+     * @param lengthFeet measured, above 0
+     * @param nominalLengthFeet above 0
+     * @return the working; its value equals the factor bit for bit
+     * @throws OutOfDomainException if an argument is not above zero
+     */
+    public static Working volumeFactorWorking(
+            double thicknessInches,
+            double nominalThicknessInches,
+            double widthInches,
+            double nominalWidthInches,
+            double lengthFeet,
+            double nominalLengthFeet) {
+        return Working.of("Measured volume over counted volume")
+                .given("t", "measured thickness", ACTUAL_THICKNESS.require(thicknessInches), "in")
+                .given("T", "nominal thickness", THICKNESS.require(nominalThicknessInches), "in")
+                .given("w", "measured width", ACTUAL_WIDTH.require(widthInches), "in")
+                .given("W", "nominal width", WIDTH.require(nominalWidthInches), "in")
+                .given("l", "measured length", ACTUAL_LENGTH.require(lengthFeet), "ft")
+                .given("L", "nominal length", LENGTH.require(nominalLengthFeet), "ft")
+                .step("CF", "factor", "t / T * (w / W) * (l / L)", "", Sources.get("wengert-69"))
+                .build();
     }
 }

@@ -1,5 +1,6 @@
 package org.woodyield.lumber;
 
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -38,6 +39,10 @@ public record NominalSize(Length thickness, Length width) {
             return label;
         }
     }
+
+    /** By thickness, then by width. */
+    static final Comparator<NominalSize> THINNEST_FIRST =
+            Comparator.comparing(NominalSize::thickness).thenComparing(NominalSize::width);
 
     private static final Length LEAST = Length.inches(3, 8);
     private static final Length THICKEST = Length.inches(24);

@@ -1,15 +1,19 @@
 package org.woodyield.lumber;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.source.PublishedTable;
 import org.woodyield.source.Source;
+import org.woodyield.source.Sourced;
+import org.woodyield.source.Sources;
 
 /**
  * What softwood lumber measures by its nominal size: the minimum dressed sizes of PS 20, dry and green, and the rough sizes
@@ -60,9 +64,18 @@ public final class SoftwoodSizes {
         }
     }
 
+    /** The face that is the lesser of the two. */
+    public static final String THICKNESS = "thickness";
+
+    /** The face that is the greater of the two. */
+    public static final String WIDTH = "width";
+
     private static final PublishedTable TABLE = PublishedTable.read(SoftwoodSizes.class, "ps20_sizes.csv");
     private static final PublishedTable TIMBERS = PublishedTable.read(SoftwoodSizes.class, "ps20_timbers.csv");
     private static final PublishedTable TENNESSEE = PublishedTable.read(SoftwoodSizes.class, "tennessee_sizes.csv");
+    private static final PublishedTable MILLIMETRES = PublishedTable.read(SoftwoodSizes.class, "ps20_millimetres.csv");
+    private static final PublishedTable MILLIMETRES_RECALLED =
+            PublishedTable.read(SoftwoodSizes.class, "ps20_millimetres_memory.csv");
     private static final List<Line> LINES = lines();
     private static final Map<String, PublishedTable.Row> ROUGH = rough();
 
@@ -87,8 +100,8 @@ public final class SoftwoodSizes {
      */
     public static Size dressed(NominalSize nominal, Condition condition) {
         List<String> doubts = new ArrayList<>();
-        Length thickness = face(nominal, "thickness", nominal.thickness(), condition, doubts);
-        Length width = face(nominal, "width", nominal.width(), condition, doubts);
+        Length thickness = face(nominal, THICKNESS, nominal.thickness(), condition, doubts);
+        Length width = face(nominal, WIDTH, nominal.width(), condition, doubts);
         return new Size(thickness, width, TABLE.source(), doubts);
     }
 
@@ -102,21 +115,78 @@ public final class SoftwoodSizes {
      * @return the nominal size; empty where PS 20 dresses nothing to it
      */
     public static Optional<NominalSize> nominal(Length thickness, Length width, Condition condition) {
-        for (NominalSize.LumberClass lumberClass : NominalSize.LumberClass.values()) {
-            for (Length t : nominals(lumberClass, "thickness")) {
-                for (Length w : nominals(lumberClass, "width")) {
-                    if (w.compareTo(t) < 0) {
-                        continue;
-                    }
-                    NominalSize candidate = new NominalSize(t, w);
+        return all().stream()
+                .filter(candidate -> {
                     Size size = dressed(candidate, condition);
-                    if (size.thickness().equals(thickness) && size.width().equals(width)) {
-                        return Optional.of(candidate);
+                    return size.thickness().equals(thickness) && size.width().equals(width);
+                })
+                .findFirst();
+    }
+
+    /**
+     * The nominal sizes that are dressed to nearly a size.
+     *
+     * @param thickness as measured
+     * @param width as measured
+     * @param condition dry or green
+     * @return three, nearest first by the sum of both differences; of those as near the thinner first
+     */
+    public static List<NominalSize> nearest(Length thickness, Length width, Condition condition) {
+        return all().stream()
+                .sorted(Comparator.comparingLong(candidate -> {
+                    Size size = dressed(candidate, condition);
+                    return NearestLengths.distance(size.thickness(), thickness)
+                            + NearestLengths.distance(size.width(), width);
+                }))
+                .limit(3)
+                .toList();
+    }
+
+    /** Every nominal size that PS 20 dresses, thinnest class first. */
+    private static List<NominalSize> all() {
+        List<NominalSize> all = new ArrayList<>();
+        for (NominalSize.LumberClass lumberClass : NominalSize.LumberClass.values()) {
+            for (Length t : nominals(lumberClass, THICKNESS)) {
+                for (Length w : nominals(lumberClass, WIDTH)) {
+                    if (w.compareTo(t) >= 0) {
+                        all.add(new NominalSize(t, w));
                     }
                 }
             }
         }
-        return Optional.empty();
+        return all;
+    }
+
+    /**
+     * The millimetres printed for a dressed and dry face: a fact of its own beside the inches, to the nearest millimetre as far as
+     * it was seen.
+     *
+     * @param face {@code thickness} or {@code width}
+     * @param nominal the nominal size of that face
+     * @return the millimetres with their source; empty where none was read or recalled
+     */
+    public static Optional<Sourced> millimetres(String face, Length nominal) {
+        return Stream.concat(millimetres(MILLIMETRES, face, nominal), millimetres(MILLIMETRES_RECALLED, face, nominal))
+                .findFirst();
+    }
+
+    private static Stream<Sourced> millimetres(PublishedTable table, String face, Length nominal) {
+        return table.rows().stream()
+                .filter(row ->
+                        row.text("face").equals(face) && cell(row, "nominal_in").equals(nominal))
+                .map(row -> new Sourced(row.number("mm"), "mm", Sources.get(row.text("source"))));
+    }
+
+    /**
+     * The surfaced size of dimension lumber by Tennessee's rule for native species; it equals that of PS 20.
+     *
+     * @param nominal a size of dimension lumber
+     * @param condition dry or green
+     * @return what it measures surfaced
+     * @throws OutOfDomainException if the rule has no such size
+     */
+    public static Size nativeSurfaced(NominalSize nominal, Condition condition) {
+        return tennessee(nominal, condition == Condition.DRY ? "surfaced_dry" : "surfaced_green", List.of());
     }
 
     /**
@@ -129,12 +199,37 @@ public final class SoftwoodSizes {
      * @throws OutOfDomainException if the rule has no such size
      */
     public static Size rough(NominalSize nominal, Condition condition) {
-        String column = condition == Condition.DRY ? "rough_dry" : "rough_green_suggested";
-        Length thickness = roughFace("thickness", nominal.thickness(), column);
-        Length width = roughFace("width", nominal.width(), column);
-        List<String> doubts =
-                condition == Condition.DRY ? List.of() : List.of("the rule only suggests green rough sizes");
-        return new Size(thickness, width, TENNESSEE.source(), doubts);
+        return condition == Condition.DRY
+                ? tennessee(nominal, "rough_dry", List.of())
+                : tennessee(nominal, "rough_green_suggested", List.of("the rule only suggests green rough sizes"));
+    }
+
+    /**
+     * The nominal size whose rough size is this one.
+     *
+     * @param thickness the rough thickness
+     * @param width the rough width
+     * @param condition dry or green
+     * @return the nominal size; empty where Tennessee's rule has none
+     */
+    public static Optional<NominalSize> nominalOfRough(Length thickness, Length width, Condition condition) {
+        return roughNominals(THICKNESS).stream()
+                .flatMap(t -> roughNominals(WIDTH).stream()
+                        .filter(w -> w.compareTo(t) >= 0)
+                        .map(w -> new NominalSize(t, w)))
+                .filter(candidate -> {
+                    Size size = rough(candidate, condition);
+                    return size.thickness().equals(thickness) && size.width().equals(width);
+                })
+                .findFirst();
+    }
+
+    private static Size tennessee(NominalSize nominal, String column, List<String> doubts) {
+        return new Size(
+                roughFace(THICKNESS, nominal.thickness(), column),
+                roughFace(WIDTH, nominal.width(), column),
+                TENNESSEE.source(),
+                doubts);
     }
 
     private static Length roughFace(String face, Length nominal, String column) {
@@ -145,9 +240,16 @@ public final class SoftwoodSizes {
                     nominal.toString(),
                     "",
                     "the sizes of Tennessee's table, 2 to 4 1/2 in thick and 2 to 16 in wide",
-                    "give the exact rough size");
+                    NearestLengths.words(nominal, roughNominals(face)) + "; or give the exact rough size");
         }
         return cell(row, column);
+    }
+
+    private static List<Length> roughNominals(String face) {
+        return TENNESSEE.rows().stream()
+                .filter(row -> row.text("face").equals(face))
+                .map(row -> cell(row, "nominal"))
+                .toList();
     }
 
     private static Length face(
@@ -170,13 +272,8 @@ public final class SoftwoodSizes {
                 nominal.toString(),
                 "",
                 "the sizes of PS 20",
-                "a " + size.lumberClass().label() + " has "
-                        + String.join(
-                                ", ",
-                                nominals(size.lumberClass(), face).stream()
-                                        .map(Length::toString)
-                                        .toList())
-                        + "; or give the exact size");
+                NearestLengths.words(nominal, nominals(size.lumberClass(), face)) + " in a "
+                        + size.lumberClass().label() + "; or give the exact size");
     }
 
     private static Length timber(String face, Length nominal, Condition condition, List<String> doubts) {
@@ -191,7 +288,12 @@ public final class SoftwoodSizes {
             }
         }
         throw new OutOfDomainException(
-                "nominal " + face, nominal.toString(), "", "whole inches from 5 in for timbers", "give the exact size");
+                "nominal " + face,
+                nominal.toString(),
+                "",
+                "whole inches from 5 in for timbers",
+                NearestLengths.words(nominal, nominals(NominalSize.LumberClass.TIMBER, face))
+                        + "; or give the exact size");
     }
 
     private static Length whole(Length length) {
@@ -236,7 +338,7 @@ public final class SoftwoodSizes {
         return rows;
     }
 
-    private static Length cell(PublishedTable.Row row, String column) {
+    static Length cell(PublishedTable.Row row, String column) {
         return Length.parse(row.text(column) + " in");
     }
 }

@@ -192,17 +192,7 @@ public final class Length implements Comparable<Length> {
      */
     public static Length parse(String text, Rounding rounding) {
         Fraction total = sum(text);
-        BigInteger[] parts = total.numerator.divideAndRemainder(total.denominator);
-        BigInteger twice = parts[1].shiftLeft(1);
-        int half = twice.compareTo(total.denominator);
-        boolean up = switch (rounding) {
-            case DOWN -> false;
-            case UP -> parts[1].signum() > 0;
-            case HALF_UP -> half >= 0;
-            case HALF_DOWN -> half > 0;
-            case HALF_EVEN -> half > 0 || (half == 0 && parts[0].testBit(0));
-        };
-        return fitting(text, up ? parts[0].add(BigInteger.ONE) : parts[0]);
+        return fitting(text, rounding.quotient(total.numerator, total.denominator));
     }
 
     private static Length fitting(String text, BigInteger count) {

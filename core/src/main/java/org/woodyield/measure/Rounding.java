@@ -1,5 +1,7 @@
 package org.woodyield.measure;
 
+import java.math.BigInteger;
+
 /**
  * A named rounding; the name says what an exact half does. "Up" is always toward the larger number, also below zero.
  *
@@ -90,5 +92,30 @@ public enum Rounding {
             case HALF_EVEN -> rest > other || (rest == other && (below & 1) == 1);
         };
         return up ? below + 1 : below;
+    }
+
+    /**
+     * Rounds an exact quotient of any size.
+     *
+     * @param numerator any number
+     * @param denominator above zero
+     * @return the whole quotient
+     * @throws IllegalArgumentException if the denominator is not above zero
+     */
+    public BigInteger quotient(BigInteger numerator, BigInteger denominator) {
+        if (denominator.signum() <= 0) {
+            throw new IllegalArgumentException("denominator is " + denominator + "; allowed: above 0");
+        }
+        BigInteger rest = numerator.mod(denominator);
+        BigInteger below = numerator.subtract(rest).divide(denominator);
+        int half = rest.shiftLeft(1).compareTo(denominator);
+        boolean up = switch (this) {
+            case DOWN -> false;
+            case UP -> rest.signum() > 0;
+            case HALF_UP -> half >= 0;
+            case HALF_DOWN -> half > 0;
+            case HALF_EVEN -> half > 0 || (half == 0 && below.testBit(0));
+        };
+        return up ? below.add(BigInteger.ONE) : below;
     }
 }

@@ -3,6 +3,7 @@ package org.woodyield.lumber;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -10,6 +11,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.woodyield.lumber.SoftwoodSizes.Condition;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+import org.woodyield.source.Sourced;
+import org.woodyield.source.Standing;
 
 class SoftwoodSizesTest {
 
@@ -49,6 +53,120 @@ class SoftwoodSizesTest {
                             .contains(nominal);
                 }
             }
+        }
+    }
+
+    @Test
+    void aRefusalNamesTheNearestSizes() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SoftwoodSizes.dressed(NominalSize.parse("2x13"), Condition.DRY))
+                .withMessageContaining("nearest: 12 in, 14 in, 10 in");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SoftwoodSizes.dressed(NominalSize.parse("6 1/2 x 8"), Condition.DRY))
+                .withMessageContaining("nearest: 6 in, 7 in, 5 in");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SoftwoodSizes.rough(NominalSize.parse("1x6"), Condition.DRY))
+                .withMessageContaining("nearest: 2 in, 2 1/2 in, 3 in");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> WorkedLumber.ofNominal("flooring", Length.inches(8)))
+                .withMessageContaining("nearest: 6 in, 5 in, 4 in");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> WorkedLumber.ofNominal("floring", Length.inches(4)))
+                .withMessageContaining("flooring");
+    }
+
+    @Test
+    void findsTheNominalSizesThatAreDressedNearly() {
+        assertThat(SoftwoodSizes.nearest(Length.millimetres(38), Length.millimetres(89), Condition.DRY)
+                        .get(0))
+                .hasToString("2x4");
+        assertThat(SoftwoodSizes.nearest(Length.inches(7), Length.inches(7), Condition.DRY)
+                        .get(0))
+                .hasToString("8x8");
+    }
+
+    @Test
+    void findsTheNominalSizeOfARoughOne() {
+        for (String text : new String[] {"2x4", "2x8", "4x4", "3 x 12", "4 1/2 x 16"}) {
+            NominalSize nominal = NominalSize.parse(text);
+            for (Condition condition : Condition.values()) {
+                SoftwoodSizes.Size rough = SoftwoodSizes.rough(nominal, condition);
+                assertThat(SoftwoodSizes.nominalOfRough(rough.thickness(), rough.width(), condition))
+                        .contains(nominal);
+                assertThat(SoftwoodSizes.nativeSurfaced(nominal, condition).width())
+                        .isEqualTo(SoftwoodSizes.dressed(nominal, condition).width());
+            }
+        }
+    }
+
+    /** The millimetres are stored as printed; were one mistyped, it would not be the nearest to the inches. */
+    @Test
+    void printedMillimetresAreTheNearestToTheInches() {
+        int found = 0;
+        for (SoftwoodSizes.Line line : SoftwoodSizes.boardsAndDimension()) {
+            Optional<Sourced> printed = SoftwoodSizes.millimetres(line.face(), line.nominal());
+            if (printed.isPresent()) {
+                found++;
+                assertThat(line.dry()
+                                .roundedTo(Length.millimetres(1), Rounding.HALF_UP)
+                                .toMillimetres())
+                        .isEqualTo(printed.get().value());
+            }
+        }
+        assertThat(found).isEqualTo(18);
+        assertThat(SoftwoodSizes.millimetres(SoftwoodSizes.WIDTH, Length.inches(4))
+                        .orElseThrow()
+                        .source()
+                        .standing())
+                .isEqualTo(Standing.PUBLISHED);
+        assertThat(SoftwoodSizes.millimetres(SoftwoodSizes.WIDTH, Length.inches(6))
+                        .orElseThrow()
+                        .source()
+                        .standing())
+                .isEqualTo(Standing.MEMORY);
+    }
+
+    @Test
+    void aTwoByFourBefore1970WasAnEighthThicker() {
+        Length two = Length.inches(2);
+        assertThat(SizeHistory.in("thickness", two, 1950))
+                .isNotEmpty()
+                .allSatisfy(fact -> assertThat(fact.dressed()).isEqualTo(Length.parse("1 5/8 in")));
+        assertThat(SizeHistory.in("width", Length.inches(4), 1980))
+                .singleElement()
+                .satisfies(fact -> assertThat(fact.dressed()).isEqualTo(Length.parse("3 1/2 in")));
+        assertThat(SizeHistory.ofDressed("thickness", Length.parse("25/32 in")))
+                .singleElement()
+                .satisfies(fact -> assertThat(fact.source().standing()).isEqualTo(Standing.MEMORY));
+        assertThat(SizeHistory.nationalStandards().get(0).year()).isEqualTo(1924);
+    }
+
+    @Test
+    void workedLumberIsRecalledAndSaysSo() {
+        assertThat(WorkedLumber.all()).allSatisfy(line -> {
+            assertThat(line.source().standing()).isEqualTo(Standing.MEMORY);
+            assertThat(line.dry()).isLessThan(line.nominal());
+            line.green().ifPresent(green -> assertThat(green).isGreaterThan(line.dry()));
+            assertThat(WorkedLumber.ofNominal(line.pattern(), line.nominal())).isEqualTo(line);
+            assertThat(WorkedLumber.nearest(line.pattern(), line.dry())).isEqualTo(line);
+        });
+        assertThat(WorkedLumber.patterns()).contains("flooring", "bevel siding");
+    }
+
+    /** Two tables that were not copied from each other: the recalled sizes lie in the ranges that were read. */
+    @Test
+    void recalledFinishAndFlooringLieInTheRangesThatWereRead() {
+        for (WorkedLumber.Range range : WorkedLumber.southernPine().subList(0, 2)) {
+            assertThat(WorkedLumber.all())
+                    .filteredOn(line -> line.pattern().equals(range.product()))
+                    .isNotEmpty()
+                    .allSatisfy(line -> {
+                        boolean thick = line.face().equals("thickness");
+                        assertThat(line.nominal())
+                                .isBetween(
+                                        thick ? range.leastThickness() : range.leastWidth(),
+                                        thick ? range.greatestThickness() : range.greatestWidth());
+                    });
         }
     }
 
