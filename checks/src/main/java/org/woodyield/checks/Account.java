@@ -31,6 +31,11 @@ final class Account {
         return read("unverified.csv", "calculation", row -> row.getField("reason"));
     }
 
+    /** Reasons by log rule: those with fewer than three rows computed against a publication. */
+    static Map<String, String> unverifiedRules() {
+        return read("unverified-rules.csv", "rule", row -> row.getField("reason"));
+    }
+
     /** Use by name of the transcription's file. */
     static Map<String, Use> references() {
         return read("references.csv", "file", row -> {

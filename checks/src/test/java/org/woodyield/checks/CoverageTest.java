@@ -24,6 +24,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.Length;
+import org.woodyield.scaling.LogRule;
+import org.woodyield.scaling.LogRules;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 import org.woodyield.source.Standing;
@@ -126,6 +128,25 @@ class CoverageTest {
         open.removeAll(VERIFIED);
         assertThat(listed.keySet())
                 .as("unverified.csv must list exactly the marked calculations without a computed row of a publication")
+                .containsExactlyInAnyOrderElementsOf(open);
+        assertThat(listed.values()).noneMatch(String::isBlank);
+    }
+
+    @Test
+    void everyLogRuleHasThreePublishedValuesOrIsListedAsUnverified() {
+        Map<String, Long> rows = RUN.results().stream()
+                .filter(result -> result.row().kind() == Kind.COMPUTED
+                        && result.row().source().standing() == Standing.PUBLISHED
+                        && result.verdict() == Verdict.AGREES
+                        && result.row().calculation().startsWith("scaling.log-rule"))
+                .collect(Collectors.groupingBy(result -> result.row().inputs().get("rule"), Collectors.counting()));
+        Map<String, String> listed = Account.unverifiedRules();
+        List<String> open = Stream.concat(LogRules.all().stream(), LogRules.onRequest().stream())
+                .map(LogRule::id)
+                .filter(id -> rows.getOrDefault(id, 0L) < 3)
+                .toList();
+        assertThat(listed.keySet())
+                .as("unverified-rules.csv must list exactly the rules with fewer than three published values")
                 .containsExactlyInAnyOrderElementsOf(open);
         assertThat(listed.values()).noneMatch(String::isBlank);
     }

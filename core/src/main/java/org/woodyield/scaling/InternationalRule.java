@@ -1,5 +1,6 @@
 package org.woodyield.scaling;
 
+import org.woodyield.measure.Rounding;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 import org.woodyield.working.Working;
@@ -77,5 +78,12 @@ final class InternationalRule extends PublishedRule {
         working.step("S", "sum of the sections", sum.toString(), "bf", source);
         working.constant("c", "kerf constant", constant, "", source);
         working.step("V", "by formula", "c * S", "bf", source);
+        KerfRule assumed = KerfRule.likeInternational(constant == 1 ? 0.125 : 0.25);
+        if (assumed.diameterInches().holds(diameter) && assumed.lengthFeet().holds(length)) {
+            working.note("The rule prints 0.22; its assumptions (kerf " + literal(assumed.kerfInches())
+                    + " in, shrinkage 1/16 in, inch boards) give 0.22046, and with it this log is "
+                    + Rounding.HALF_UP.toStep(assumed.unroundedBoardFeet(diameter, length) * 100, 1) / 100
+                    + " bf before rounding.");
+        }
     }
 }

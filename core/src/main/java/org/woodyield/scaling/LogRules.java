@@ -122,23 +122,49 @@ public final class LogRules {
                         .rounded(5, "international-nearest-5", five)
                         .flags(nothing, cutInternational),
                 1);
-        ScribnerDecimalC decimalC = new ScribnerDecimalC(RuleCard.of(
-                        "scribner-decimal-c", "Scribner Decimal C", "scribner-factors-memory")
-                .also("bailey-1911")
-                .saying("To the nearest 10 bf, an exact half up, and 5 bf where the table has 0.5; the cells are"
-                        + " rounded already.")
-                .diameter(6, 60, "the table covers whole inches from 6 to 60")
-                .length(4, 40, "scale a longer log in two or more parts")
-                .flags(
-                        RuleFlag.givesNothing("A log of 6 in and 4 ft scales nothing.", 6, 4),
-                        RuleFlag.fallsWithLength(
-                                "The printed 5 bf for 6 and 7 in, 6 and 8 ft, lie below the 10 bf of 7 ft.", 6, 7, 8),
-                        RuleFlag.cuttingAdds(
-                                "Steps of 10 bf and no taper: the pieces of a log can scale more than the log.",
-                                12,
-                                16,
-                                8,
-                                13)));
+        ScribnerDecimalC decimalC = new ScribnerDecimalC(
+                RuleCard.of("scribner-decimal-c", "Scribner Decimal C", "scribner-factors-memory")
+                        .also("bailey-1911")
+                        .saying(
+                                "To the nearest 10 bf, an exact half up, and 5 bf where the table has 0.5; the cells are"
+                                        + " rounded already.")
+                        .diameter(6, 60, "the table covers whole inches from 6 to 60")
+                        .length(4, 40, "scale a longer log in two or more parts")
+                        .flags(
+                                RuleFlag.givesNothing("A log of 6 in and 4 ft scales nothing.", 6, 4),
+                                RuleFlag.fallsWithLength(
+                                        "The printed 5 bf for 6 and 7 in, 6 and 8 ft, lie below the 10 bf of 7 ft.",
+                                        6,
+                                        7,
+                                        8),
+                                RuleFlag.cuttingAdds(
+                                        "Steps of 10 bf and no taper: the pieces of a log can scale more than the log.",
+                                        12,
+                                        16,
+                                        8,
+                                        13)),
+                true);
+        ScribnerDecimalC factors = new ScribnerDecimalC(
+                RuleCard.of("scribner-factors", "Scribner by factors, long logs", "scribner-factors-memory")
+                        .saying("To the nearest 10 bf, an exact half up; the cells are rounded already.")
+                        .diameter(6, 60, "the factors cover whole inches from 6 to 60")
+                        .length(4, 40, "scale a longer log in two or more parts")
+                        .flags(
+                                RuleFlag.givesNothing("A log of 6 in and 4 ft scales nothing.", 6, 4),
+                                RuleFlag.cuttingAdds(
+                                        "Steps of 10 bf and no taper: the pieces of a log can scale more than the log.",
+                                        12,
+                                        16,
+                                        8,
+                                        13)),
+                false);
+        InternationalAnyLength anyLength = new InternationalAnyLength(RuleCard.of(
+                        "international-quarter-any-length",
+                        "International 1/4-inch, one formula for any length",
+                        "international-any-length")
+                .also("mcl-290-401", "international-nearest-5")
+                .rounded(5, "international-nearest-5", five)
+                .flags(nothing, cutInternational));
         ScribnerDiagram diagram = new ScribnerDiagram(
                 RuleCard.of("scribner-diagram", "Scribner, diagram table", "scribner-diagram-memory")
                         .diameter(12, LAST_DIAGRAM_INCHES, "the table covers whole inches from 12 to 44")
@@ -199,6 +225,8 @@ public final class LogRules {
                 vermont,
                 square,
                 twoThirds));
+        rules.add(anyLength);
+        rules.add(factors);
         rules.add(new InsetRule(
                 RuleCard.of("adirondack", "Adirondack market, 200 bf a market", "adirondack-almanack")
                         .flags(RuleFlag.cuttingAdds(NO_TAPER, 12, 16, 8, 13)),

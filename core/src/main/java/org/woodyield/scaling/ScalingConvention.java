@@ -9,12 +9,14 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
+import org.woodyield.working.Calculation;
+import org.woodyield.working.Working;
 
 /**
  * How the scaling diameter and length are taken from a log that was measured, before any rule is asked.
  *
  * <p>The two diameters of the small end, at right angles, are averaged and taken to the step; the length loses the trim
- * and drops to its step. A log longer than the greatest scaling length is scaled as two or more segments, either of nearly
+ * and is taken to its step. A log longer than the greatest scaling length is scaled as two or more segments, either of nearly
  * equal length in steps, longer ones toward the butt, or of the greatest length from the small end with the rest at the
  * butt; the diameter of a lower segment is the log's own, from its measured
  * taper, rounded in the same way.
@@ -25,9 +27,11 @@ import org.woodyield.source.Sources;
  * @param diameterRounding how, and what an exact half does
  * @param eachAxisFirst if present, each of the two diameters is first taken to the step in this way
  * @param trim what a log must be longer than its scaling length
- * @param lengthStep the scaling length drops to multiples of this
+ * @param lengthStep the scaling length goes to multiples of this
+ * @param lengthRounding how; down unless the source says otherwise
  * @param greatestLength the longest that is scaled as one
  * @param split how a longer log is divided
+ * @param diameterAt where the diameter is taken, if not where the rule itself wants it
  * @param source what states the convention
  * @param notes what the source leaves open and how it is filled here
  */
@@ -39,8 +43,10 @@ public record ScalingConvention(
         Optional<Rounding> eachAxisFirst,
         Length trim,
         Length lengthStep,
+        Rounding lengthRounding,
         Length greatestLength,
         Split split,
+        Optional<DiameterAt> diameterAt,
         Source source,
         List<String> notes) {
 
@@ -95,8 +101,10 @@ public record ScalingConvention(
                 Optional.empty(),
                 Length.ZERO,
                 FOOT,
+                Rounding.DOWN,
                 Length.feet(40),
                 Split.NEARLY_EQUAL,
+                Optional.empty(),
                 Sources.get("trade"),
                 List.of());
     }
@@ -122,7 +130,7 @@ public record ScalingConvention(
     }
 
     /**
-     * The scaling length of the whole log: its length less the trim, dropped to the step.
+     * The scaling length of the whole log: its length less the trim, taken to the step.
      *
      * @param log the log
      * @return in feet
@@ -142,7 +150,7 @@ public record ScalingConvention(
                     "at least " + lengthStep + " and the trim of " + trim,
                     "such a log has no scaling length by the convention '" + name + "'");
         }
-        return rest.steps(lengthStep, Rounding.DOWN);
+        return rest.steps(lengthStep, lengthRounding);
     }
 
     /**
@@ -151,6 +159,7 @@ public record ScalingConvention(
      * @param log the log
      * @return in inches
      */
+    @Calculation("scaling.diameter")
     public double scalingDiameterInches(Log log) {
         if (eachAxisFirst.isPresent()) {
             Length sum = log.smallEndLong()
@@ -159,6 +168,29 @@ public record ScalingConvention(
             return inches(sum);
         }
         return inches(log.smallEndLong().plus(log.smallEndShort()));
+    }
+
+    /**
+     * The working of {@link #scalingDiameterInches}.
+     *
+     * @param log the log
+     * @return a working with the same value
+     */
+    public Working scalingDiameterInchesWorking(Log log) {
+        Source exact = Sources.get("definition");
+        Working.Builder working = Working.of("Scaling diameter of log " + log.id() + ", " + name)
+                .given("a", "longest small-end diameter", log.smallEndLong().toInches(), "in")
+                .given("b", "shortest small-end diameter", log.smallEndShort().toInches(), "in");
+        if (eachAxisFirst.isPresent()) {
+            working.round("A", "longest, as read", "a", eachAxisFirst.get(), diameterStep.toInches(), "in", source)
+                    .round("B", "shortest, as read", "b", eachAxisFirst.get(), diameterStep.toInches(), "in", source)
+                    .step("m", "mean", "(A + B) / 2", "in", exact);
+        } else {
+            working.step("m", "mean", "(a + b) / 2", "in", exact);
+        }
+        working.round("D", "scaling diameter", "m", diameterRounding, diameterStep.toInches(), "in", source);
+        notes.forEach(working::note);
+        return working.build();
     }
 
     /** From twice a diameter, so that no half is lost in halving. */
@@ -171,11 +203,12 @@ public record ScalingConvention(
      * The segments in which a log is scaled, from the small end.
      *
      * @param log the log
-     * @param where the rule's place for the diameter
+     * @param ruleWants the rule's place for the diameter
      * @return one or more
      * @throws OutOfDomainException if the log has no scaling length
      */
-    public List<Segment> segments(Log log, DiameterAt where) {
+    public List<Segment> segments(Log log, DiameterAt ruleWants) {
+        DiameterAt where = diameterAt.orElse(ruleWants);
         long steps = steps(log);
         long most = greatestLength.steps(lengthStep, Rounding.DOWN);
         long count = Math.floorDiv(steps + most - 1, most);

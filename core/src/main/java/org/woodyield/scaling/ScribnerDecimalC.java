@@ -28,10 +28,17 @@ final class ScribnerDecimalC extends PublishedRule {
     private final List<Factor> factors;
     private final Source factorSource;
     private final Source exceptionSource = Sources.get("bailey-1911");
+    private final boolean exceptions;
     private final double[] cells;
 
-    ScribnerDecimalC(RuleCard card) {
+    /**
+     * Computes the cells.
+     *
+     * @param exceptions whether the printed 5 bf of the smallest logs stand; long-log practice has the factors alone
+     */
+    ScribnerDecimalC(RuleCard card, boolean exceptions) {
         super(card);
+        this.exceptions = exceptions;
         PublishedTable table = PublishedTable.read(ScribnerDecimalC.class, "scribner_factors_memory.csv");
         factorSource = table.source();
         factors = table.rows().stream()
@@ -54,8 +61,8 @@ final class ScribnerDecimalC extends PublishedRule {
         return exception(diameter, length) ? 5 : Rounding.HALF_UP.toStep(factor(diameter, length).perFoot * length, 10);
     }
 
-    private static boolean exception(int diameter, int length) {
-        return diameter <= 7 && (length == 6 || length == 8);
+    private boolean exception(int diameter, int length) {
+        return exceptions && diameter <= 7 && (length == 6 || length == 8);
     }
 
     private Factor factor(int diameter, int length) {

@@ -169,6 +169,54 @@ class LogRulesTest {
     }
 
     @Test
+    void theAssumptionsOfTheInternationalRuleStandBesideWhatItPrints() {
+        KerfRule eighth = KerfRule.likeInternational(0.125);
+        assertThat(eighth.squareCoefficient())
+                .isCloseTo(0.22046, within(5e-6))
+                .isEqualTo(eighth.squareCoefficientWorking().value());
+        KerfRule quarter = KerfRule.likeInternational(0.25);
+        assertThat(quarter.kerfConstant(eighth))
+                .isCloseTo(19.0 / 21, within(1e-15))
+                .isEqualTo(quarter.kerfConstantWorking(eighth).value());
+        // 4-ft sections from 16 in: the slab term is the printed one, so the square alone differs, by 1.00209.
+        double squares = 0.88 * 256 + 0.22 * (2 * 16 * 0.5 * 6 + 0.25 * 14);
+        double printed = LogRules.byId("international-eighth").unroundedBoardFeet(16, 16);
+        assertThat(eighth.unroundedBoardFeet(16, 16) - printed)
+                .isCloseTo(squares * (eighth.squareCoefficient() / 0.22 - 1), within(1e-9));
+        assertThat(LogRules.byId("international-quarter").working(16, 16).notes())
+                .anyMatch(note -> note.contains("0.22046") && note.contains("before rounding"));
+    }
+
+    @Test
+    void theOneFormulaForAnyLengthIsTheSumAtWholeSections() {
+        LogRule formula = LogRules.byId("international-quarter-any-length");
+        LogRule sum = LogRules.byId("international-quarter-905");
+        for (int d = 6; d <= 40; d++) {
+            for (int l = 4; l <= 24; l += 4) {
+                // Half a unit of the last printed digit of L^3, D L^2, L^2 and L.
+                double allowance = 5e-7 * l * l * l + 5e-7 * d * l * l + 5e-5 * l * l + 5e-5 * l;
+                assertThat(formula.unroundedBoardFeet(d, l)).isCloseTo(sum.unroundedBoardFeet(d, l), within(allowance));
+            }
+        }
+    }
+
+    @Test
+    void factorsAloneDifferFromTheDecimalTableInItsFourExceptionsOnly() {
+        LogRule factors = LogRules.byId("scribner-factors");
+        LogRule table = LogRules.byId("scribner-decimal-c");
+        List<RuleFlag.Case> differ = grid(table).stream()
+                .filter(log -> factors.boardFeet(log.diameterInches(), log.lengthFeet())
+                        != table.boardFeet(log.diameterInches(), log.lengthFeet()))
+                .toList();
+        assertThat(differ)
+                .containsExactly(
+                        new RuleFlag.Case(6, 6),
+                        new RuleFlag.Case(6, 8),
+                        new RuleFlag.Case(7, 6),
+                        new RuleFlag.Case(7, 8));
+    }
+
+    @Test
     void scribnerDecimalCIsTheTableAndNotTheFit() {
         LogRule table = LogRules.byId("scribner-decimal-c");
         LogRule fit = LogRules.byId("scribner-fit");

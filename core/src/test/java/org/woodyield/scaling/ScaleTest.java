@@ -173,6 +173,46 @@ class ScaleTest {
     }
 
     @Test
+    void whatAPlaceDoesOtherwiseIsDone() {
+        Log log = log("16 ft 7 in", "15 3/4 in", "15 3/4 in", "19 3/4 in");
+        assertThat(Jurisdiction.NEW_JERSEY_1943.scale(log).segments().get(0).diameterInches())
+                .isEqualTo(18);
+        assertThat(Jurisdiction.IDAHO_COURSE_EAST.scale(log).segments())
+                .containsExactly(new ScalingConvention.Segment(15, 8), new ScalingConvention.Segment(17, 9))
+                .hasSize(2);
+        assertThat(Jurisdiction.NATIONAL_FOREST
+                        .convention()
+                        .scalingLengthFeet(log("16 ft 5 in", "9 in", "9 in", "9 in")))
+                .isEqualTo(15);
+        Log oval = log("16 ft 7 in", "13 in", "8 in", "14 in");
+        assertThat(Jurisdiction.IDAHO_CONTEST.convention().scalingDiameterInches(oval))
+                .isEqualTo(10);
+        assertThat(Jurisdiction.FOREST_SERVICE_WEST_1920
+                        .scale(log("35 ft", "15 in", "15 in", "19 in"))
+                        .segments())
+                .extracting(ScalingConvention.Segment::lengthFeet)
+                .containsExactly(16.0, 18.0);
+    }
+
+    @Test
+    void aPlaceWithoutARuleSaysWhy() {
+        assertThatThrownBy(() -> Jurisdiction.byId("new-hampshire")).hasMessageContaining("no law of the state");
+        assertThatThrownBy(() -> Jurisdiction.byId("newfoundland")).hasMessageContaining("CNLR 987/96");
+    }
+
+    @Test
+    void theWorkingOfAScalingDiameterHasItsBits() {
+        for (Jurisdiction place : Jurisdiction.values()) {
+            ScalingConvention convention = place.convention();
+            for (int sixteenths = 160; sixteenths < 320; sixteenths++) {
+                Log log = log("16 ft 7 in", sixteenths + 7 + "/16 in", sixteenths + "/16 in", "30 in");
+                assertThat(convention.scalingDiameterInchesWorking(log).value())
+                        .isEqualTo(convention.scalingDiameterInches(log));
+            }
+        }
+    }
+
+    @Test
     void anInchOfDiameterIsAThirdOfADoyleScaleAtTenInches() {
         MeasurementError error = MeasurementError.of(LogRules.byId("doyle"), 10, 16);
         assertThat(error.boardFeet()).isEqualTo(36);
