@@ -5,10 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.GreenTargetSize;
+import org.woodyield.lumber.HardwoodGrade;
+import org.woodyield.lumber.HardwoodTally;
+import org.woodyield.lumber.HardwoodThickness;
+import org.woodyield.lumber.KilnNet;
+import org.woodyield.lumber.MetricSizeChange;
+import org.woodyield.lumber.MetricSizes;
 import org.woodyield.lumber.NominalSize;
 import org.woodyield.lumber.SizeControl;
 import org.woodyield.lumber.SizeHistory;
 import org.woodyield.lumber.SoftwoodSizes;
+import org.woodyield.lumber.SurfaceMeasure;
 import org.woodyield.lumber.UndersizeZ;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
@@ -31,6 +38,28 @@ final class LumberChecks {
                 .number("lumber.green-board-by-step", LumberChecks::greenBoardByStep)
                 .number("lumber.dressed-face-before-1970", LumberChecks::before1970)
                 .number("lumber.volume-factor", LumberChecks::volumeFactor)
+                .number(
+                        "lumber.surface-exact",
+                        given -> SurfaceMeasure.exact(inches(given, "width_in"), feet(given))
+                                .value())
+                .number(
+                        "lumber.surface-measure",
+                        given -> SurfaceMeasure.squareFeet(
+                                given.number("width_in"), given.number("length_ft"), Rounding.HALF_UP))
+                .number(
+                        "lumber.bundle-tally",
+                        given -> new HardwoodTally(List.of(board(given))).boardFeet(Rounding.HALF_UP, Rounding.HALF_UP))
+                .text("lumber.end-tally", LumberChecks::endTally)
+                .number("lumber.clear-share", given -> HardwoodGrade.clearPercent(given.number("units")))
+                .number("lumber.cuttings-allowed", LumberChecks::cuttingsAllowed)
+                .number("lumber.kiln-dried-thickness", LumberChecks::kilnDriedInches)
+                .number("lumber.kiln-dried-millimetres", given -> kilnDriedInches(given) * 25.4)
+                .number("lumber.kiln-dried-width-scant", LumberChecks::leastWidthScant)
+                .number("lumber.kiln-net", LumberChecks::kilnNet)
+                .number(
+                        "lumber.planed-metric",
+                        given -> MetricSizes.planedMillimetres(given.number("sawn_mm"), MetricSizes.Use.CONSTRUCTION))
+                .number("lumber.en-1313-1-allowance", LumberChecks::en1313Allowance)
                 .number("lumber.critical-size", given -> planedGreen(given).criticalInches())
                 .number("lumber.green-target-size", given -> planedGreen(given).targetInches())
                 .number("lumber.undersize-z", given -> UndersizeZ.exact(given.number("undersize_percent")))
@@ -98,6 +127,63 @@ final class LumberChecks {
                 given.numberIfPrinted("nominal_width_in").orElse(1.0),
                 given.numberIfPrinted("length_ft").orElse(1.0),
                 given.numberIfPrinted("nominal_length_ft").orElse(1.0));
+    }
+
+    private static Length feet(Given given) {
+        return Length.parse(given.text("length_ft") + " ft");
+    }
+
+    private static HardwoodTally.Board board(Given given) {
+        return new HardwoodTally.Board(
+                HardwoodThickness.parse(given.text("thickness")), inches(given, "width_in"), feet(given));
+    }
+
+    private static String endTally(Given given) {
+        HardwoodTally.Board board = HardwoodTally.asEndTallied(board(given), Rounding.HALF_UP);
+        return board.width() + " x " + board.length().inFeet(1, Rounding.DOWN);
+    }
+
+    private static double cuttingsAllowed(Given given) {
+        return HardwoodGrade.named(given.text("grade"))
+                .ways()
+                .get(0)
+                .mostCuttings(given.whole("surface_ft2"))
+                .orElseThrow();
+    }
+
+    private static double kilnDriedInches(Given given) {
+        return HardwoodThickness.kilnDriedInches(
+                HardwoodThickness.parse(given.text("thickness")).toInches());
+    }
+
+    /** The allowance on the least widths is the same for every thickness. */
+    private static double leastWidthScant(Given given) {
+        HardwoodThickness.parse(given.text("thickness"));
+        return HardwoodThickness.kilnDriedAllowances().stream()
+                .filter(allowance -> allowance.dimension().equals("width")
+                        && allowance.appliesTo().startsWith("the least widths"))
+                .findFirst()
+                .orElseThrow()
+                .scant()
+                .toInches();
+    }
+
+    private static double kilnNet(Given given) {
+        String custom = given.text("custom");
+        return KilnNet.customs().stream()
+                .filter(net -> net.id().equals(custom))
+                .findFirst()
+                .orElseThrow()
+                .net(given.number("gross_bf"));
+    }
+
+    /** From fibre saturation to the final moisture, for a size that holds at the final moisture. */
+    private static double en1313Allowance(Given given) {
+        double size = given.number("size_mm");
+        double saturation = MetricSizeChange.FIBRE_SATURATION;
+        double green = MetricSizeChange.millimetres(100, saturation, saturation);
+        double dry = MetricSizeChange.millimetres(100, given.number("final_percent"), saturation);
+        return size * green / dry - size;
     }
 
     private static double dressedMillimetres(Given given) {
