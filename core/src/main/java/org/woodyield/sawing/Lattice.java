@@ -128,9 +128,9 @@ final class Lattice {
                     }
                     // Wane is measured on the size that was asked for, not on what the saw's step adds to it.
                     int depth = (int) Math.floor(
-                            option.thickness().toNanometres() * option.wane().thicknessShare() / unit);
+                            option.thickness().toNanometres() * option.wane().thicknessInset() / unit);
                     int side = (int)
-                            Math.floor(width.toNanometres() * option.wane().widthShare() / unit);
+                            Math.floor(width.toNanometres() * option.wane().widthInset() / unit);
                     boolean square = depth == 0 || side == 0;
                     byThickness
                             .computeIfAbsent(thickness, t -> new ArrayList<>())

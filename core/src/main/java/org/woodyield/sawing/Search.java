@@ -16,6 +16,9 @@ final class Search implements Stack.Refiner {
         }
     }
 
+    /** More than anything is worth: a flitch thicker than the saw cuts wide cannot be edged. */
+    private static final long NO_EDGING = 1L << 55;
+
     final Lie lie;
     final Lattice lattice;
     final Chords chords;
@@ -71,7 +74,8 @@ final class Search implements Stack.Refiner {
         edgeCost = new long[classes];
         for (int c = 0; c < classes; c++) {
             sizes[c] = thicknesses[c] = lattice.thicknesses.get(c).units();
-            edgeCost[c] = cost(Stage.EDGE, lattice.metres(sizes[c]));
+            double thick = lattice.metres(sizes[c]);
+            edgeCost[c] = thick > widestMetres ? NO_EDGING : cost(Stage.EDGE, thick);
         }
         System.arraycopy(lattice.cantHeights, 0, sizes, classes, lattice.cantHeights.length);
         live = new Stack(lattice, chords.count, chords.centre, sizes);
@@ -103,11 +107,11 @@ final class Search implements Stack.Refiner {
         return Math.floor(lowest / step) * step;
     }
 
-    /** The leftmost point of a section within a band of heights. */
+    /** The leftmost point of a section within a band of heights; infinite if none of it lies there. */
     static double leftmost(Lie.Plane p, double from, double to) {
         double v = Math.min(Math.max(p.cv - p.suv / Math.sqrt(p.suu), from), to);
         double half = p.halfLevel(v);
-        return half < 0 ? p.midLevel(v) : p.midLevel(v) - half;
+        return half < 0 ? Double.POSITIVE_INFINITY : p.midLevel(v) - half;
     }
 
     /** What a pass costs; its mean width is taken up to the next step of the lattice, so that each width is priced once. */
@@ -203,7 +207,7 @@ final class Search implements Stack.Refiner {
         double bottom = metres(low);
         double top = metres(high);
         double least = saw.leastHeight().toMetres();
-        double bed = least == 0 ? Double.NEGATIVE_INFINITY : bed(bottom, top, false);
+        double bed = bed(bottom, top, false);
         for (int q = 0; q < chords.count; q++) {
             double widest = 0;
             for (int i = 0; i < widths.length; i++) {

@@ -141,11 +141,19 @@ public final class Verifier {
         }
     }
 
-    private static boolean widthHolds(PieceOption size, Length width) {
-        if (width.compareTo(size.leastWidth()) < 0) {
-            return false;
+    /** Whether a width is one of the size's, taken up to what the saw can be set to. */
+    private boolean widthHolds(PieceOption size, Length width) {
+        if (size.fixedWidth()) {
+            return plan.saw().settable(size.leastWidth()).equals(width);
         }
-        return size.fixedWidth() || width.compareTo(size.greatestWidth().plus(size.widthStep())) < 0;
+        for (Length one = size.leastWidth();
+                one.compareTo(size.greatestWidth()) <= 0;
+                one = one.plus(size.widthStep())) {
+            if (plan.saw().settable(one).equals(width)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a kerf lies along a face, on the side away from the piece. */
@@ -162,13 +170,31 @@ public final class Verifier {
         return false;
     }
 
+    /** Along an edge of a flitch as thin as a kerf the slot's shape does not tell; how the flitch is turned does. */
     private boolean isLevel(SawPass pass) {
-        return pass.kerf().width().compareTo(pass.kerf().height()) > 0;
+        if (pass.stage() != Stage.EDGE) {
+            return pass.kerf().width().compareTo(pass.kerf().height()) > 0;
+        }
+        Length kerf = plan.saw().kerf();
+        int width = pass.kerf().width().compareTo(kerf);
+        int height = pass.kerf().height().compareTo(kerf);
+        if (width == 0 || height == 0) {
+            if (width > 0 || height > 0) {
+                return width > 0;
+            }
+        }
+        return halfTurns(pass.turnDegrees() - plan.frame().turnDegrees());
+    }
+
+    private static boolean halfTurns(double degrees) {
+        double half = degrees / 180;
+        return Math.abs(half - Math.rint(half)) <= 1e-9;
     }
 
     private void inTheWood(SawnPiece piece, Wane wane, String name) {
-        double insetAcross = wane.widthShare() * piece.width().toMetres();
-        double insetThrough = wane.thicknessShare() * piece.thickness().toMetres();
+        double insetAcross = Math.min(wane.widthShare(), 0.5) * piece.width().toMetres();
+        double insetThrough =
+                Math.min(wane.thicknessShare(), 0.5) * piece.thickness().toMetres();
         double insetU = piece.fromCant() ? insetThrough : insetAcross;
         double insetV = piece.fromCant() ? insetAcross : insetThrough;
         Rectangle f = piece.faces();
@@ -223,9 +249,7 @@ public final class Verifier {
         if (!thin.equals(plan.saw().kerf()) && !runsOutOfACant(pass, thin)) {
             found(Fault.WRONG_KERF, name);
         }
-        double quarter = pass.turnDegrees() - plan.frame().turnDegrees() - (level ? 0 : 90);
-        double half = quarter / 180;
-        if (Math.abs(half - Math.rint(half)) > 1e-9) {
+        if (!halfTurns(pass.turnDegrees() - plan.frame().turnDegrees() - (level ? 0 : 90))) {
             found(Fault.WRONG_TURN, name);
         }
         double widest = 0;

@@ -166,4 +166,42 @@ class BestPatternTest {
                 .isInstanceOf(OutOfDomainException.class)
                 .hasMessageContaining("width of cut");
     }
+
+    @Test
+    void moreWaneNeverDoesHarm() {
+        LogSolid solid = cone(7, 7, 8);
+        double before = 0;
+        for (int tenths = 0; tenths <= 10; tenths++) {
+            List<PieceOption> waned = List.of(size(40, 44, 8).withWane(new Wane(tenths / 10.0, tenths / 10.0)));
+            double worth = BestPattern.findAny(solid, saw(Saw.Reference.BED), waned, SPACE, PassCost.free())
+                    .map(plan -> plan.proof().worth())
+                    .orElse(0.0);
+            assertThat(worth).as("%s tenths", tenths).isGreaterThanOrEqualTo(before);
+            before = worth;
+        }
+        assertThat(before).isPositive();
+    }
+
+    @Test
+    void aFlitchThickerThanTheSawIsWideIsNotEdged() {
+        Saw narrow = new Saw(
+                "narrow",
+                Length.inches(1, 4),
+                Length.inches(6),
+                Length.inches(1, 8),
+                Saw.Reference.BED,
+                Length.ZERO,
+                Length.ZERO);
+        // Level passes 3 1/2 in off the axis are narrow enough; the edges between them are 7 in thick.
+        assertThat(BestPattern.findAny(
+                        cone(9, 9, 8), narrow, List.of(size(56, 32, 8)), SPACE.withCants(false), PassCost.free()))
+                .isEmpty();
+        assertThat(BestPattern.findAny(
+                        cone(9, 9, 8),
+                        saw(Saw.Reference.BED),
+                        List.of(size(56, 32, 8)),
+                        SPACE.withCants(false),
+                        PassCost.free()))
+                .isPresent();
+    }
 }

@@ -1,0 +1,56 @@
+package org.woodyield.checks.sawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.statistics.Statistics;
+import org.woodyield.measure.Length;
+import org.woodyield.sawing.SawingPlan;
+import org.woodyield.sawing.Stage;
+import org.woodyield.sawing.Verifier;
+
+/** The best pattern against the list of all patterns, on logs of a few saw steps. */
+class BruteForceTest {
+
+    @Property(tries = 3000)
+    void liveSawing(@ForAll long seed) {
+        compare(Problem.random(seed, false));
+    }
+
+    @Property(tries = 1000)
+    void liveSawingAndCants(@ForAll long seed) {
+        compare(Problem.random(seed, true));
+    }
+
+    private static void compare(Problem problem) {
+        BruteForce.Best best = BruteForce.best(problem);
+        Optional<SawingPlan> found = problem.plan();
+        assertThat(found.map(plan -> plan.proof().objective()).orElse(0.0)).isEqualTo(best.value() / 1e6);
+        if (found.isPresent()) {
+            SawingPlan plan = found.get();
+            assertThat(Verifier.verify(plan)).isEmpty();
+            if (!problem.space().cants()) {
+                // Among equals the one that the rule names.
+                assertThat(levelPasses(plan)).isEqualTo(best.heights());
+            }
+            problem.binding(plan, best.equals()).forEach(BruteForceTest::count);
+        }
+    }
+
+    /** Counts the cases, which are printed, and asks for a share that the random problems exceed by far. */
+    private static void count(String what, boolean binds) {
+        Statistics.label(what + " binds")
+                .collect(binds)
+                .coverage(cases -> cases.check(true).percentage(share -> share > 1));
+    }
+
+    private static List<Length> levelPasses(SawingPlan plan) {
+        return plan.passes().stream()
+                .filter(pass -> pass.stage() == Stage.LIVE)
+                .map(pass -> pass.kerf().bottom())
+                .toList();
+    }
+}

@@ -1,0 +1,279 @@
+package org.woodyield.checks.sawing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.woodyield.log.LogSolid;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
+import org.woodyield.sawing.LengthWorth;
+import org.woodyield.sawing.PassCost;
+import org.woodyield.sawing.PieceOption;
+import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.Stage;
+
+/**
+ * The search space of a small problem in one frame as plain numbers: which passes can be made and at what cost, and what a
+ * strip is worth in its place. Worked out from the rules alone; nothing of it is taken from the search. Faces and places are
+ * whole units from the axis, worth and cost millionths.
+ */
+final class StatedSpace {
+
+    static final long MORE_THAN_ANYTHING = 100_000_000_000L;
+
+    /** One size of one width at one thickness, in units. */
+    record Size(int thickness, int width, int waneDepth, int waneSide, Map<Length, Long> worth) {}
+
+    private final Problem problem;
+    final LyingLog log;
+    final long unit;
+    final int kerf;
+    final int grid;
+    final int step;
+    final int leastSlab;
+    final int reach;
+    final List<Size> sizes = new ArrayList<>();
+    final List<Integer> thicknesses = new ArrayList<>();
+    final List<Integer> heights = new ArrayList<>();
+    private final List<double[]> trims = new ArrayList<>();
+    private final List<Length> trimLengths = new ArrayList<>();
+    private final Map<Integer, Long> livePasses = new HashMap<>();
+
+    StatedSpace(Problem problem, LyingLog log) {
+        this.problem = problem;
+        this.log = log;
+        Saw saw = problem.saw();
+        boolean bed = saw.reference() == Saw.Reference.BED;
+        long stepNm = saw.settingStep().toNanometres();
+        long kerfNm = saw.kerf().toNanometres();
+        long gridNm = problem.space().grid().toNanometres();
+        if (bed) {
+            gridNm = (gridNm + stepNm - 1) / stepNm * stepNm;
+        }
+        long common = gcd(gcd(kerfNm, stepNm), gridNm);
+        for (PieceOption option : problem.options()) {
+            common = gcd(common, sawn(option.thickness()));
+            for (Length width : widths(option)) {
+                common = gcd(common, sawn(width));
+            }
+        }
+        unit = common;
+        kerf = (int) (kerfNm / unit);
+        grid = (int) (gridNm / unit);
+        step = (int) (stepNm / unit);
+        // Riding a face, a slab is a whole number of steps thick; over a bed its two lines are whole steps apart.
+        int slab = kerf + step;
+        if (bed) {
+            slab = step;
+            while (slab <= kerf) {
+                slab += step;
+            }
+        }
+        leastSlab = slab;
+        TreeSet<Integer> cants = new TreeSet<>();
+        long thicker = problem.space().overThick().toNanometres() / stepNm;
+        for (PieceOption option : problem.options()) {
+            for (long extra = 0; extra <= thicker; extra++) {
+                int thickness = (int) ((sawn(option.thickness()) + extra * stepNm) / unit);
+                if (!thicknesses.contains(thickness)) {
+                    thicknesses.add(thickness);
+                }
+                for (Length width : widths(option)) {
+                    sizes.add(size(option, thickness, width));
+                    cants.add((int) (sawn(width) / unit));
+                }
+            }
+        }
+        if (problem.space().cants()) {
+            heights.addAll(cants.descendingSet());
+        }
+        trims();
+        double far = 0;
+        for (double z : log.measured()) {
+            LogSolid.Section s = log.solid.sectionOverBark(z);
+            LyingLog.Stretch v = log.heights(s, z);
+            LyingLog.Stretch u = log.sides(s, z, -99, 99);
+            far = Math.max(far, Math.max(Math.max(-v.from(), v.to()), Math.max(-u.from(), u.to())));
+        }
+        reach = (int) (far * 1e9 / unit) + kerf + 2;
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
+    /** The least size that the saw leaves. */
+    private long sawn(Length size) {
+        long step = problem.saw().settingStep().toNanometres();
+        long kerf = problem.saw().reference() == Saw.Reference.BED
+                ? problem.saw().kerf().toNanometres()
+                : 0;
+        return (size.toNanometres() + kerf + step - 1) / step * step - kerf;
+    }
+
+    private static List<Length> widths(PieceOption option) {
+        List<Length> widths = new ArrayList<>();
+        Length width = option.leastWidth();
+        while (width.compareTo(option.greatestWidth()) <= 0) {
+            widths.add(width);
+            if (option.leastWidth().equals(option.greatestWidth())) {
+                break;
+            }
+            width = width.plus(option.widthStep());
+        }
+        return widths;
+    }
+
+    private Size size(PieceOption option, int thickness, Length width) {
+        Map<Length, Long> worth = new HashMap<>();
+        for (LengthWorth each : option.lengths()) {
+            if (each.length().toMetres() <= log.solid.lengthMetres()) {
+                double share = width.toMetres() / option.leastWidth().toMetres();
+                worth.put(each.length(), (long) Math.rint(each.worth() * share * 1e6));
+            }
+        }
+        // More than half counts as half: the wane of two corners meets in the middle.
+        double depth = Math.min(option.wane().thicknessShare(), 0.5)
+                * option.thickness().toNanometres();
+        double side = Math.min(option.wane().widthShare(), 0.5) * width.toNanometres();
+        return new Size(thickness, (int) (sawn(width) / unit), (int) (depth / unit), (int) (side / unit), worth);
+    }
+
+    private void trims() {
+        TreeSet<Length> lengths = new TreeSet<>();
+        sizes.forEach(size -> lengths.addAll(size.worth().keySet()));
+        Length whole = Length.ofMetres(log.solid.lengthMetres(), Rounding.HALF_EVEN);
+        for (Length length : lengths) {
+            TreeSet<Length> starts = new TreeSet<>();
+            Length last = whole.minus(length);
+            Length each = problem.space().startStep();
+            for (Length start = Length.ZERO; each.isPositive() && start.compareTo(last) < 0; start = start.plus(each)) {
+                starts.add(start);
+            }
+            starts.add(Length.ZERO);
+            starts.add(last);
+            for (Length start : starts) {
+                TreeSet<Double> places = new TreeSet<>();
+                double from = start.toMetres();
+                double to = Math.min(start.plus(length).toMetres(), log.solid.lengthMetres());
+                places.add(from);
+                places.add(to);
+                for (int i = 0; i < log.solid.stationCount(); i++) {
+                    double z = log.solid.station(i).zMetres();
+                    if (z > from && z < to) {
+                        places.add(z);
+                    }
+                }
+                trims.add(places.stream().mapToDouble(z -> z).toArray());
+                trimLengths.add(length);
+            }
+        }
+    }
+
+    double metres(int units) {
+        return units * (double) unit / 1e9;
+    }
+
+    long cost(Stage stage, double meanWidth) {
+        if (problem.cost() == PassCost.free()) {
+            return 0;
+        }
+        int steps = (int) Math.ceil(meanWidth / metres(1) - 1e-9);
+        return (long) Math.rint(problem.cost().of(stage, metres(steps), log.solid.lengthMetres()) * 1e6);
+    }
+
+    /** Cost of a level pass with its kerf from here up; below zero if the saw cannot make it. */
+    long livePass(int at) {
+        return livePasses.computeIfAbsent(at, this::workOutLivePass);
+    }
+
+    private long workOutLivePass(int at) {
+        double low = metres(at);
+        double high = metres(at + kerf);
+        double widest = 0;
+        double lowest = Double.POSITIVE_INFINITY;
+        List<Double> widths = new ArrayList<>();
+        for (double z : log.measured()) {
+            LogSolid.Section s = log.solid.sectionOverBark(z);
+            widest = Math.max(widest, log.widestLevel(s, z, low, high));
+            widths.add(log.level(s, z, (low + high) / 2).within(-99, 99));
+            lowest = Math.min(lowest, log.heights(s, z).from());
+        }
+        return possible(widest, low, lowest) ? cost(Stage.LIVE, log.mean(widths)) : -1;
+    }
+
+    private boolean possible(double widest, double line, double lowest) {
+        double stepMetres = problem.saw().settingStep().toMetres();
+        double bed =
+                problem.saw().reference() == Saw.Reference.BED ? Math.floor(lowest / stepMetres) * stepMetres : lowest;
+        return widest > 0
+                && widest <= problem.saw().widthOfCut().toMetres()
+                && line - bed >= problem.saw().leastHeight().toMetres() - 1e-12;
+    }
+
+    /** Cost of an upright pass through a cant with its kerf from here to the right; below zero if it cannot be made. */
+    long cantPass(int at, int bottom, int top) {
+        double left = metres(at);
+        double right = metres(at + kerf);
+        double low = metres(bottom);
+        double high = metres(top);
+        double widest = 0;
+        double leftmost = Double.POSITIVE_INFINITY;
+        List<Double> widths = new ArrayList<>();
+        for (double z : log.measured()) {
+            LogSolid.Section s = log.solid.sectionOverBark(z);
+            widest = Math.max(widest, log.widestUpright(s, z, left, right, low, high));
+            widths.add(log.upright(s, z, (left + right) / 2).within(low, high));
+            leftmost = Math.min(leftmost, log.sides(s, z, low, high).from());
+        }
+        return possible(widest, left, leftmost) ? cost(Stage.CANT, log.mean(widths)) : -1;
+    }
+
+    /** Whether a piece lies in the wood, but for its wane, along a trim. */
+    private boolean fits(Size size, int from, int low, double[] places, boolean upright) {
+        int to = from + size.width();
+        int high = low + size.thickness();
+        boolean square = size.waneDepth() == 0 || size.waneSide() == 0;
+        int side = square ? 0 : size.waneSide();
+        int depth = square ? 0 : size.waneDepth();
+        for (double z : places) {
+            for (int end : new int[] {from, to}) {
+                int inset = end == from ? end + side : end - side;
+                for (int face : new int[] {low, high}) {
+                    int deeper = face == low ? face + depth : face - depth;
+                    if (!in(inset, face, z, upright) || !in(end, deeper, z, upright)) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean in(int across, int through, double z, boolean upright) {
+        return upright
+                ? log.inside(metres(through), metres(across), z)
+                : log.inside(metres(across), metres(through), z);
+    }
+
+    /** The most that one strip is worth in its place; below zero if it lies nowhere in the wood. */
+    long strip(Size size, int from, int low, boolean upright) {
+        long most = -1;
+        for (int t = 0; t < trims.size(); t++) {
+            Long worth = size.worth().get(trimLengths.get(t));
+            if (worth != null && worth > most && fits(size, from, low, trims.get(t), upright)) {
+                most = worth;
+            }
+        }
+        return most;
+    }
+
+    /** Cost of an edge pass; more than anything is worth if the flitch is thicker than the saw cuts wide. */
+    long edge(int thickness) {
+        return metres(thickness) > problem.saw().widthOfCut().toMetres()
+                ? MORE_THAN_ANYTHING
+                : cost(Stage.EDGE, metres(thickness));
+    }
+}
