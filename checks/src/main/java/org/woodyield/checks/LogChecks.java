@@ -1,7 +1,9 @@
 package org.woodyield.checks;
 
 import org.woodyield.log.GirthVolume;
+import org.woodyield.log.MeasuredTree;
 import org.woodyield.log.SolidVolume;
+import org.woodyield.log.StemVolumeEquation;
 
 /** What the check tables call in {@code org.woodyield.log}. */
 final class LogChecks {
@@ -10,6 +12,15 @@ final class LogChecks {
 
     static void list(Catalogue.Builder catalogue) {
         catalogue
+                .number("log.stem-regression", given -> {
+                    StemVolumeEquation fit = StemVolumeEquation.fit(MeasuredTree.blackCherry());
+                    return switch (given.text("coefficient")) {
+                        case "constant" -> fit.constant();
+                        case "diameter" -> fit.diameterExponent();
+                        case "height" -> fit.heightExponent();
+                        default -> throw new IllegalArgumentException("no such coefficient");
+                    };
+                })
                 .number(
                         "log.solid-volume",
                         given -> SolidVolume.byId(given.text("formula"))

@@ -9,6 +9,7 @@ import org.woodyield.scaling.KerfRule;
 import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.LogRules;
 import org.woodyield.scaling.Overrun;
+import org.woodyield.scaling.TreeVolumeTable;
 import org.woodyield.wood.SpeciesCatalogue;
 
 /** What the check tables call in {@code org.woodyield.scaling}. */
@@ -47,6 +48,10 @@ final class ScalingChecks {
                     given.text("other_kerf_in");
                     return KerfRule.likeInternational(given.number("kerf_in")).squareCoefficient();
                 })
+                .number(
+                        "scaling.tree-volume-between",
+                        given -> TreeVolumeTable.scribnerFormClass78()
+                                .between(given.number("dbh_in"), given.number("logs")))
                 .number("scaling.international-term", given -> Math.abs(term(given.text("term"))))
                 .number(
                         "scaling.overrun",

@@ -1,0 +1,153 @@
+package org.woodyield.log;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.woodyield.measure.OutOfDomainException;
+
+/** Form class, bark, taper and volume of stems. */
+class StemTest {
+
+    private static final MeasuredStem STEM =
+            new MeasuredStem(List.of(new StemPoint(1, 20), new StemPoint(17.3, 16), new StemPoint(49.3, 8)));
+
+    @Test
+    void aMeasuredStemIsStraightBetweenItsPlaces() {
+        assertThat(STEM.diameterInches(1)).isEqualTo(20);
+        assertThat(STEM.diameterInches(17.3)).isEqualTo(16);
+        assertThat(STEM.diameterInches(33.3)).isCloseTo(12, within(1e-12));
+        assertThat(STEM.diameterInches(49.3)).isEqualTo(8);
+    }
+
+    @Test
+    void nothingIsGuessedBeyondTheMeasuredPlaces() {
+        for (double height : new double[] {0.99, 49.4, Double.NaN}) {
+            assertThatThrownBy(() -> STEM.diameterInches(height))
+                    .isInstanceOf(OutOfDomainException.class)
+                    .hasMessageContaining("measure the stem there too");
+            assertThatThrownBy(() -> STEM.working(height)).isInstanceOf(OutOfDomainException.class);
+        }
+    }
+
+    @Test
+    void placesOutOfOrderAreRefused() {
+        assertThatThrownBy(() -> new MeasuredStem(List.of(new StemPoint(1, 20))))
+                .hasMessageContaining("2 or more");
+        assertThatThrownBy(() -> new MeasuredStem(List.of(new StemPoint(9, 20), new StemPoint(1, 19))))
+                .hasMessageContaining("place 2");
+        assertThatThrownBy(() -> new MeasuredStem(List.of(new StemPoint(1, 20), new StemPoint(9, 21))))
+                .hasMessageContaining("no thicker than");
+        assertThatThrownBy(() -> new StemPoint(Double.NaN, 1)).isInstanceOf(OutOfDomainException.class);
+    }
+
+    @Property(tries = 300)
+    void aStemNeverGetsThickerUpward(
+            @ForAll @DoubleRange(min = 1, max = 49.3) double one,
+            @ForAll @DoubleRange(min = 1, max = 49.3) double two) {
+        assertThat(STEM.diameterInches(Math.max(one, two)))
+                .isLessThanOrEqualTo(STEM.diameterInches(Math.min(one, two)));
+        assertThat(STEM.working(one).value()).isEqualTo(STEM.diameterInches(one));
+    }
+
+    @Property(tries = 200)
+    void aFitGivesBackTheCurveThatThePlacesLieOn(
+            @ForAll @DoubleRange(min = -4, max = -2) double b1,
+            @ForAll @DoubleRange(min = 0.5, max = 1.4) double b2,
+            @ForAll @DoubleRange(min = -1.2, max = 0) double b3,
+            @ForAll @DoubleRange(min = 10, max = 60) double b4) {
+        TaperCurve curve = new TaperCurve(16, 90, b1, b2, b3, b4, 0.75, 0.1);
+        List<StemPoint> points = DoubleStream.iterate(0.5, h -> h < 90, h -> h + 4)
+                .filter(h -> curve.diameterInches(h) > 0)
+                .mapToObj(h -> new StemPoint(h, curve.diameterInches(h)))
+                .toList();
+        TaperCurve fit = TaperCurve.fit(16, 90, 0.75, 0.1, points);
+        for (StemPoint point : points) {
+            assertThat(fit.diameterInches(point.heightFeet()))
+                    .isCloseTo(point.diameterInches(), within(1e-6))
+                    .isEqualTo(fit.working(point.heightFeet()).value());
+        }
+    }
+
+    @Test
+    void aParabolaThroughItsOwnPlaces() {
+        // d^2/D^2 = 1 - z^2: b1 = 0, b2 = -1.
+        TaperCurve curve = TaperCurve.fitParabola(
+                10, 100, List.of(new StemPoint(0, 10), new StemPoint(60, 8), new StemPoint(80, 6)));
+        assertThat(curve.b1()).isCloseTo(0, within(1e-12));
+        assertThat(curve.b2()).isCloseTo(-1, within(1e-12));
+        assertThat(curve.diameterInches(100)).isZero();
+        assertThatThrownBy(() -> curve.diameterInches(101)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> TaperCurve.fitParabola(10, 100, List.of(new StemPoint(10, 9))))
+                .isInstanceOf(OutOfDomainException.class)
+                .hasMessageContaining("at least 2");
+        assertThatThrownBy(() -> TaperCurve.fitParabola(
+                        10, 100, List.of(new StemPoint(10, 9), new StemPoint(10, 9), new StemPoint(10, 9))))
+                .hasMessageContaining("too much alike");
+        assertThatThrownBy(() -> new TaperCurve(10, 100, -1, 0, 0, 0, 0.1, 0.7)).hasMessageContaining("lower join");
+        assertThatThrownBy(() -> new TaperCurve(10, 100, Double.NaN, 0, 0, 0, 0, 0))
+                .isInstanceOf(OutOfDomainException.class);
+    }
+
+    @Property(tries = 300)
+    void formClassThereAndBack(
+            @ForAll @DoubleRange(min = 40, max = 100) double percent,
+            @ForAll @DoubleRange(min = 5, max = 60) double dbh) {
+        FormClass formClass = new FormClass(percent);
+        assertThat(formClass.upperInches(dbh))
+                .isEqualTo(formClass.upperInchesWorking(dbh).value());
+        assertThat(Math.min(100, 100 * formClass.upperInches(dbh) / dbh)).isCloseTo(percent, within(1e-12));
+    }
+
+    @Test
+    void formClassOfATree() {
+        assertThat(FormClass.of(20, 15.6).percent()).isCloseTo(78, within(1e-12));
+        assertThatThrownBy(() -> FormClass.of(20, 21)).hasMessageContaining("form class");
+        assertThatThrownBy(() -> new FormClass(Double.NaN)).isInstanceOf(OutOfDomainException.class);
+    }
+
+    @Property(tries = 300)
+    void barkByVolumeThereAndBack(@ForAll @DoubleRange(min = 0, max = 250) double percent) {
+        BarkRatio ratio = BarkRatio.ofWoodPercent(percent);
+        assertThat(ratio.percentOfWood())
+                .isCloseTo(percent, within(1e-9))
+                .isEqualTo(ratio.percentOfWoodWorking().value());
+        assertThat(ratio.percentOfStem()).isEqualTo(ratio.percentOfStemWorking().value());
+        // Bark b beside wood 1 is b / (1 + b) of the stem.
+        assertThat(ratio.percentOfStem()).isCloseTo(100 * percent / (100 + percent), within(1e-9));
+        assertThat(ratio.inside(12)).isEqualTo(ratio.insideWorking(12, "in").value());
+    }
+
+    @Test
+    void barkRatioByHand() {
+        assertThat(new BarkRatio(0.91).percentOfWood()).isCloseTo(20.76, within(0.005));
+        assertThat(BarkRatio.fit(new double[] {10, 20}, new double[] {9, 18}).ratio())
+                .isCloseTo(0.9, within(1e-15));
+        assertThatThrownBy(() -> BarkRatio.fit(new double[0], new double[0])).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> new BarkRatio(1.01)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> new BarkRatio(0.9).inside(Double.NaN)).isInstanceOf(OutOfDomainException.class);
+    }
+
+    @Test
+    void theEquationOfTheCherryTreesAnswersAmongThemOnly() {
+        List<MeasuredTree> trees = MeasuredTree.blackCherry();
+        assertThat(trees).hasSize(31);
+        StemVolumeEquation equation = StemVolumeEquation.fit(trees);
+        for (MeasuredTree tree : trees) {
+            double volume = equation.cubicFeet(tree.breastHeightInches(), tree.heightFeet());
+            assertThat(volume)
+                    .isEqualTo(equation.working(tree.breastHeightInches(), tree.heightFeet())
+                            .value());
+            assertThat(volume / tree.volumeCubicFeet()).isBetween(0.8, 1.2);
+        }
+        assertThatThrownBy(() -> equation.cubicFeet(21, 80)).hasMessageContaining("8.3 to 20.6 in");
+        assertThatThrownBy(() -> equation.cubicFeet(12, Double.NaN)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> StemVolumeEquation.fit(trees.subList(0, 2))).hasMessageContaining("at least 3");
+    }
+}
