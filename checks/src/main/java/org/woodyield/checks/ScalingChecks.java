@@ -52,6 +52,9 @@ final class ScalingChecks {
                         "scaling.tree-volume-between",
                         given -> TreeVolumeTable.scribnerFormClass78()
                                 .between(given.number("dbh_in"), given.number("logs")))
+                .number(
+                        "scaling.crossing",
+                        given -> crossing(LogRules.byId(given.text("rule")), LogRules.byId(given.text("other"))))
                 .number("scaling.international-term", given -> Math.abs(term(given.text("term"))))
                 .number(
                         "scaling.overrun",
@@ -71,6 +74,16 @@ final class ScalingChecks {
                 Length.ZERO,
                 0,
                 false);
+    }
+
+    /** The first whole inch at which a rule scales more than the other, for logs of 16 ft. */
+    private static double crossing(LogRule rule, LogRule other) {
+        double diameter =
+                Math.max(rule.diameterInches().least(), other.diameterInches().least());
+        while (rule.boardFeet(diameter, 16) <= other.boardFeet(diameter, 16)) {
+            diameter++;
+        }
+        return diameter;
     }
 
     /** A coefficient of the International rule multiplied out: divided differences at whole sections. */
