@@ -161,13 +161,7 @@ public record ScalingConvention(
      */
     @Calculation("scaling.diameter")
     public double scalingDiameterInches(Log log) {
-        if (eachAxisFirst.isPresent()) {
-            Length sum = log.smallEndLong()
-                    .roundedTo(diameterStep, eachAxisFirst.get())
-                    .plus(log.smallEndShort().roundedTo(diameterStep, eachAxisFirst.get()));
-            return inches(sum);
-        }
-        return inches(log.smallEndLong().plus(log.smallEndShort()));
+        return inches(read(log.smallEndLong()).plus(read(log.smallEndShort())));
     }
 
     /**
@@ -191,6 +185,11 @@ public record ScalingConvention(
         working.round("D", "scaling diameter", "m", diameterRounding, diameterStep.toInches(), "in", source);
         notes.forEach(working::note);
         return working.build();
+    }
+
+    /** As a diameter is read before the mean is rounded; a computed one is taken as if both ways were read alike. */
+    private Length read(Length diameter) {
+        return eachAxisFirst.isPresent() ? diameter.roundedTo(diameterStep, eachAxisFirst.get()) : diameter;
     }
 
     /** From twice a diameter, so that no half is lost in halving. */
@@ -222,7 +221,7 @@ public record ScalingConvention(
             Length length = lengthStep.times(own);
             double diameter = i == 0 && where == DiameterAt.SMALL_END
                     ? scalingDiameterInches(log)
-                    : inches(diameter(log, where, from, length).times(2));
+                    : inches(read(diameter(log, where, from, length)).times(2));
             segments.add(new Segment(diameter, length.toFeet()));
             done += own;
         }

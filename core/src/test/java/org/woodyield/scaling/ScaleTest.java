@@ -195,6 +195,15 @@ class ScaleTest {
     }
 
     @Test
+    void aLowerSegmentIsReadLikeTheFirst() {
+        // 7 7/8 in are read as 8; no taper, so the lower segment is 8 too, though the rest of a mean is dropped.
+        assertThat(Jurisdiction.IDAHO_CONTEST
+                        .scale(log("22 ft 7 in", "7 7/8 in", "7 7/8 in", "7 7/8 in"))
+                        .segments())
+                .containsExactly(new ScalingConvention.Segment(8, 10), new ScalingConvention.Segment(8, 12));
+    }
+
+    @Test
     void aPlaceWithoutARuleSaysWhy() {
         assertThatThrownBy(() -> Jurisdiction.byId("new-hampshire")).hasMessageContaining("no law of the state");
         assertThatThrownBy(() -> Jurisdiction.byId("newfoundland")).hasMessageContaining("CNLR 987/96");
