@@ -56,15 +56,15 @@ class StemTest {
         assertThat(STEM.working(one).value()).isEqualTo(STEM.diameterInches(one));
     }
 
+    /** The ranges keep the curve above nothing up to the tip. */
     @Property(tries = 200)
     void aFitGivesBackTheCurveThatThePlacesLieOn(
-            @ForAll @DoubleRange(min = -4, max = -2) double b1,
-            @ForAll @DoubleRange(min = 0.5, max = 1.4) double b2,
-            @ForAll @DoubleRange(min = -1.2, max = 0) double b3,
+            @ForAll @DoubleRange(min = -5, max = -3.2) double b1,
+            @ForAll @DoubleRange(min = 0.3, max = 1.1) double b2,
+            @ForAll @DoubleRange(min = -0.6, max = 0) double b3,
             @ForAll @DoubleRange(min = 10, max = 60) double b4) {
         TaperCurve curve = new TaperCurve(16, 90, b1, b2, b3, b4, 0.75, 0.1);
         List<StemPoint> points = DoubleStream.iterate(0.5, h -> h < 90, h -> h + 4)
-                .filter(h -> curve.diameterInches(h) > 0)
                 .mapToObj(h -> new StemPoint(h, curve.diameterInches(h)))
                 .toList();
         TaperCurve fit = TaperCurve.fit(16, 90, 0.75, 0.1, points);
