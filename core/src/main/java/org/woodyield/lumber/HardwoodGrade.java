@@ -110,11 +110,23 @@ public record HardwoodGrade(
         }
     }
 
+    /**
+     * A rule of grading or measuring, in words.
+     *
+     * @param topic what it is about
+     * @param statement the rule
+     * @param source who says so
+     */
+    public record Rule(String topic, String statement, Source source) {}
+
     private static final Domain SQUARE_FEET = Domain.of("surface measure", "ft2", 1, 100);
     private static final Domain UNITS = Domain.of("cutting units for a foot", "", 0, 12);
     private static final Domain CUTTING_WIDTH = Domain.of("width of the cutting", "in", 0.25, 60);
     private static final Domain CUTTING_LENGTH = Domain.of("length of the cutting", "ft", 0.25, 40);
     private static final List<HardwoodGrade> GRADES = grades();
+    private static final List<Rule> RULES = PublishedTable.read(HardwoodGrade.class, "nhla_rules.csv").rows().stream()
+            .map(row -> new Rule(row.text("topic"), row.text("statement"), Sources.get(row.text("source"))))
+            .toList();
 
     /** Keeps immutable copies. */
     public HardwoodGrade {
@@ -129,6 +141,16 @@ public record HardwoodGrade(
      */
     public static List<HardwoodGrade> all() {
         return GRADES;
+    }
+
+    /**
+     * The rules beside the yields, which no calculation here needs: how boards are inspected and tallied, and what special
+     * grades ask.
+     *
+     * @return an immutable list
+     */
+    public static List<Rule> rules() {
+        return RULES;
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 import org.woodyield.source.PublishedTable;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
@@ -132,6 +133,34 @@ public final class MetricSizes {
                 .findFirst()
                 .map(row -> each(row.text("widths_mm")))
                 .orElseThrow(() -> unknown("thickness", thickness, "the sizes of GOST 24454-80", gostThicknesses()));
+    }
+
+    /**
+     * The least narrow face that an unedged board may have by GOST 24454-80: 50 mm to a thickness of 50 mm, 60 mm to 100 mm, and
+     * six tenths of the thickness above.
+     *
+     * @param thickness 16 to 300 mm
+     * @return the width of the narrower face
+     * @throws OutOfDomainException if the thickness is outside, or between 50 and 60 or 100 and 125 mm, for which the standard
+     *     prints none
+     * @see org.woodyield.source.Sources source gost-24454
+     */
+    public static Length gostLeastNarrowFace(Length thickness) {
+        if (between(thickness, 16, 50)) {
+            return Length.millimetres(50);
+        }
+        if (between(thickness, 60, 100)) {
+            return Length.millimetres(60);
+        }
+        if (between(thickness, 125, 300)) {
+            return thickness.times(3).dividedBy(5, Rounding.HALF_UP);
+        }
+        throw unknown("thickness", thickness, "16 to 50, 60 to 100 or 125 to 300 mm", gostThicknesses());
+    }
+
+    private static boolean between(Length thickness, long least, long greatest) {
+        return thickness.compareTo(Length.millimetres(least)) >= 0
+                && thickness.compareTo(Length.millimetres(greatest)) <= 0;
     }
 
     /**

@@ -108,4 +108,24 @@ public record MetricTolerance(
         }
         return measured.compareTo(target.minus(minus)) >= 0 && measured.compareTo(target.plus(plus)) <= 0;
     }
+
+    /**
+     * Whether a lot keeps to EN 336 on average: the mean of what its pieces measure is not below the target size.
+     *
+     * @param target the target size
+     * @param measured each piece at 20 % moisture, one or more
+     * @return true if so; nothing is rounded
+     * @throws OutOfDomainException if nothing was measured
+     * @see org.woodyield.source.Sources source en-336-trade-page
+     */
+    public static boolean lotMeanHolds(Length target, List<Length> measured) {
+        if (measured.isEmpty()) {
+            throw new OutOfDomainException("pieces measured", "none", "", "one or more", "");
+        }
+        Length excess = Length.ZERO;
+        for (Length piece : measured) {
+            excess = excess.plus(piece.minus(target));
+        }
+        return excess.compareTo(Length.ZERO) >= 0;
+    }
 }

@@ -109,6 +109,16 @@ public record NominalSize(Length thickness, Length width) {
     }
 
     /**
+     * Whether it is a strip: a board under 6 inches wide.
+     *
+     * @return true if so
+     * @see org.woodyield.source.Sources source navy-lumber
+     */
+    public boolean isStrip() {
+        return lumberClass() == LumberClass.BOARD && width.compareTo(Length.inches(6)) < 0;
+    }
+
+    /**
      * The size as the trade writes it.
      *
      * @return for example {@code 2x4} or {@code 1 1/4 x 6}

@@ -277,6 +277,16 @@ class HardwoodTest {
     }
 
     @Test
+    void everyRuleInWordsHasASource() {
+        assertThat(HardwoodGrade.rules())
+                .hasSize(11)
+                .allSatisfy(rule -> assertThat(rule.statement()).endsWith("."));
+        assertThat(HardwoodGrade.rules())
+                .filteredOn(rule -> rule.source().standing() == Standing.SECONDHAND)
+                .hasSize(2);
+    }
+
+    @Test
     void longBoardsMayHaveMoreCuttingsUpToSeven() {
         assertThat(HardwoodGrade.cuttingsInLongBoard(4, 20, Length.feet(18))).isEqualTo(5);
         assertThat(HardwoodGrade.cuttingsInLongBoard(4, 40, Length.feet(18))).isEqualTo(7);

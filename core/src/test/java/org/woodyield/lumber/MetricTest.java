@@ -93,6 +93,32 @@ class MetricTest {
     }
 
     @Test
+    void aLotKeepsToItsTargetOnAverage() {
+        Length target = Length.millimetres(50);
+        assertThat(MetricTolerance.lotMeanHolds(target, List.of(Length.millimetres(49), Length.millimetres(51))))
+                .isTrue();
+        assertThat(MetricTolerance.lotMeanHolds(target, List.of(Length.millimetres(49), Length.parse("50.999 mm"))))
+                .isFalse();
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> MetricTolerance.lotMeanHolds(target, List.of()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"16,50", "50,50", "60,60", "100,60", "125,75", "300,180"})
+    void anUnedgedBoardHasALeastNarrowFace(int thickness, int face) {
+        assertThat(MetricSizes.gostLeastNarrowFace(Length.millimetres(thickness)))
+                .isEqualTo(Length.millimetres(face));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {15, 55, 110, 301})
+    void theNarrowFaceIsRefusedWhereNoneIsPrinted(int thickness) {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> MetricSizes.gostLeastNarrowFace(Length.millimetres(thickness)))
+                .withMessageContaining("nearest");
+    }
+
+    @Test
     void en336SeriesGoesBothWays() {
         for (Length sawn : MetricSizes.en336(false)) {
             assertThat(MetricSizes.en336Sawn(MetricSizes.en336Planed(sawn))).isEqualTo(sawn);

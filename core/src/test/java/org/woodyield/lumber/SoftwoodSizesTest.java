@@ -216,6 +216,13 @@ class SoftwoodSizesTest {
     }
 
     @Test
+    void aNarrowBoardIsAStrip() {
+        assertThat(NominalSize.parse("1x4").isStrip()).isTrue();
+        assertThat(NominalSize.parse("1x6").isStrip()).isFalse();
+        assertThat(NominalSize.parse("2x4").isStrip()).isFalse();
+    }
+
+    @Test
     void namesTheClassByThickness() {
         assertThat(NominalSize.parse("1 1/2 x 4").lumberClass()).isEqualTo(NominalSize.LumberClass.BOARD);
         assertThat(NominalSize.parse("2x4").lumberClass()).isEqualTo(NominalSize.LumberClass.DIMENSION);
