@@ -54,6 +54,11 @@ final class Cell {
         return file + ", line " + line;
     }
 
+    /** A part of what is written here, at this place. */
+    Cell part(String words) {
+        return new Cell(file, line, column, words, problems);
+    }
+
     /** The parts of a list, each at this place. */
     List<Cell> split(char separator) {
         return Arrays.stream(text.split(Pattern.quote(String.valueOf(separator)), -1))

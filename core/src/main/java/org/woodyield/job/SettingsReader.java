@@ -121,7 +121,7 @@ final class SettingsReader {
         for (Map.Entry<WorkInput, Key> entry : Keys.WORK.entrySet()) {
             Optional<Cell> cell = settings.cell(entry.getValue());
             if (cell.isPresent()) {
-                Optional<Double> value = WorkReader.read(cell.get(), entry.getKey());
+                Optional<InputValue> value = WorkReader.readWithRange(cell.get(), entry.getKey());
                 whole &= value.isPresent();
                 if (value.isPresent()) {
                     inputs = inputs.with(entry.getKey(), value.get());
@@ -136,14 +136,15 @@ final class SettingsReader {
         Optional<InputValue> resale = inputs.find(WorkInput.RESALE);
         if (purchase.isEmpty()
                 || resale.isEmpty()
-                || resale.get().value() <= purchase.get().value()) {
+                || resale.get().spread().greatest() <= purchase.get().spread().least()) {
             return true;
         }
         settings.cell(Keys.work(WorkInput.RESALE))
                 .ifPresent(cell -> cell.refuse(
                         "no more than the price of the saw, "
-                                + OutputTable.fixed(purchase.get().value(), 2),
-                        "change the two"));
+                                + OutputTable.fixed(purchase.get().value(), 2)
+                                + ", over the whole range of both",
+                        "change the two, or give ranges with ends that do not meet"));
         return false;
     }
 

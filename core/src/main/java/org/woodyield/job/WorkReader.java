@@ -1,15 +1,53 @@
 package org.woodyield.job;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
+import org.woodyield.work.InputValue;
 import org.woodyield.work.WorkInput;
 
 /** Reads a figure of work or money as people write it into the unit in which it is computed. */
 final class WorkReader {
 
+    private static final Pattern RANGE = Pattern.compile("(.*\\S)\\s*\\((.*\\S)\\s+to\\s+(\\S.*)\\)");
+    private static final Pattern SPREAD = Pattern.compile("(.*\\S)\\s*(?:\\+-|±)\\s*(\\S.*)");
+
     private WorkReader() {}
+
+    /** A figure alone, with a range ({@code 3 min (2 min to 5 min)}) or with a standard uncertainty ({@code 3 min +- 20 s}). */
+    static Optional<InputValue> readWithRange(Cell cell, WorkInput input) {
+        Source user = Sources.get("user");
+        Matcher range = RANGE.matcher(cell.text());
+        if (range.matches()) {
+            Optional<Double> value = read(cell.part(range.group(1)), input);
+            Optional<Double> least = read(cell.part(range.group(2)), input);
+            Optional<Double> greatest = read(cell.part(range.group(3)), input);
+            if (value.isEmpty() || least.isEmpty() || greatest.isEmpty()) {
+                return Optional.empty();
+            }
+            if (!(least.get() <= value.get() && value.get() <= greatest.get())) {
+                cell.refuse("a range that holds the value, the lesser end first", "such as 3 min (2 min to 5 min)");
+                return Optional.empty();
+            }
+            return Optional.of(InputValue.within(value.get(), least.get(), greatest.get(), user));
+        }
+        Matcher spread = SPREAD.matcher(cell.text());
+        if (spread.matches()) {
+            Optional<Double> value = read(cell.part(spread.group(1)), input);
+            Optional<Double> deviation = read(cell.part(spread.group(2)), input);
+            return value.isEmpty() || deviation.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(
+                            new InputValue(value.get(), new Distribution.Normal(value.get(), deviation.get()), user));
+        }
+        return read(cell, input).map(value -> InputValue.of(value, user));
+    }
 
     static Optional<Double> read(Cell cell, WorkInput input) {
         Domain domain = input.domain();

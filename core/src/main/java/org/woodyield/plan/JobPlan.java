@@ -9,7 +9,10 @@ import org.woodyield.sawing.WoodBalance;
 import org.woodyield.source.Source;
 import org.woodyield.wood.AirDrying;
 import org.woodyield.work.BreakEven;
+import org.woodyield.work.CashFlow;
 import org.woodyield.work.JobCost;
+import org.woodyield.work.Outlook;
+import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkEstimate;
 
 /**
@@ -30,6 +33,10 @@ import org.woodyield.work.WorkEstimate;
  * @param heaviestPiece the heaviest piece, green and at its final moisture
  * @param cost what the sawing costs; empty where nothing is sawn
  * @param breakEven sawing against buying; empty where nothing is sawn
+ * @param prospects what the ranges of the inputs do to the verdict, own work not counted and counted
+ * @param ways the ways to come by the lumber, own work not counted and counted; empty where nothing is sawn
+ * @param cashFlow the saw year by year, own work not counted, if it were used so for all the hours of its years; empty where a
+ *     price is missing
  * @param notes what a reader has to know about the models
  */
 public record JobPlan(
@@ -48,6 +55,9 @@ public record JobPlan(
         Optional<Heavy> heaviestPiece,
         Optional<JobCost> cost,
         Optional<BreakEven> breakEven,
+        Prospects prospects,
+        Optional<Ways> ways,
+        Optional<CashFlow> cashFlow,
         List<Note> notes) {
 
     /** Keeps immutable copies. */
@@ -70,6 +80,22 @@ public record JobPlan(
      * @param surplusShare what a piece beyond the need is held to be worth, as a share of one that is needed
      */
     public record Choice(String unit, double worth, double bound, int rounds, double surplusShare) {}
+
+    /**
+     * What this job saves against buying, over the ranges of the inputs of work and money; the plan of cuts stays as it is.
+     *
+     * @param workFree own work not counted; empty where a price is missing
+     * @param workValued own work counted at its wage; empty where a price is missing
+     */
+    public record Prospects(Optional<Outlook> workFree, Optional<Outlook> workValued) {}
+
+    /**
+     * The ways to come by the lumber.
+     *
+     * @param workFree own work not counted
+     * @param workValued own work counted at its wage
+     */
+    public record Ways(SupplyWays workFree, SupplyWays workValued) {}
 
     /**
      * Something to lift.

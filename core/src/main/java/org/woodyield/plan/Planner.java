@@ -41,6 +41,7 @@ import org.woodyield.wood.AirDrying;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.WoodWeight;
 import org.woodyield.work.BreakEven;
+import org.woodyield.work.CashFlow;
 import org.woodyield.work.CuttingRate;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
@@ -65,6 +66,9 @@ public final class Planner {
     public static final double OWN_HOURS_SHARE = 0.25;
 
     private static final List<String> RULES = List.of("doyle", "scribner-decimal-c", "international-quarter");
+    /** The rule by whose board feet logs are sold here. */
+    private static final String SALE_RULE = "international-quarter";
+
     private static final int LEAST_ROUNDS = 5;
     private static final int MOST_ROUNDS = 16;
     /** Jobs of few logs, where a piece more or less tells, are given more rounds of prices. */
@@ -222,6 +226,9 @@ public final class Planner {
         }
         Optional<JobCost> cost = Optional.empty();
         Optional<BreakEven> breakEven = Optional.empty();
+        JobPlan.Prospects prospects = new JobPlan.Prospects(Optional.empty(), Optional.empty());
+        Optional<JobPlan.Ways> ways = Optional.empty();
+        Optional<CashFlow> cashFlow = Optional.empty();
         if (usable > 0) {
             WorkInputs money = input.work();
             if (priced && money.find(WorkInput.LUMBER_PRICE).isEmpty()) {
@@ -230,6 +237,10 @@ public final class Planner {
             JobCost sum = JobCost.of(money, input.currency(), work, BoardFeet.usable(usable));
             cost = Optional.of(sum);
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
+            JobMoney all = new JobMoney(money, input.currency(), saw.kerf(), works, BoardFeet.usable(usable));
+            prospects = new JobPlan.Prospects(all.outlook(false), all.outlook(true));
+            ways = Optional.of(all.ways(sum, BoardFeet.tally(tally), scaleOfSawn(logs)));
+            cashFlow = all.cashFlow(breakEven.get(), work);
         }
         return new JobPlan(
                 input,
@@ -252,7 +263,28 @@ public final class Planner {
                 heaviestPiece(logs),
                 cost,
                 breakEven,
+                prospects,
+                ways,
+                cashFlow,
                 notes(priced));
+    }
+
+    /** The scale by which logs are sold, where each sawn log has one. */
+    private static Optional<BoardFeet> scaleOfSawn(List<LogPlan> logs) {
+        double sum = 0;
+        for (LogPlan log : logs) {
+            if (log.sawing().isPresent()) {
+                Optional<BoardFeet> scale = log.scales().stream()
+                        .filter(one -> one.ruleId().equals(SALE_RULE))
+                        .findFirst()
+                        .flatMap(LogPlan.Scaled::scale);
+                if (scale.isEmpty()) {
+                    return Optional.empty();
+                }
+                sum += scale.get().value();
+            }
+        }
+        return sum > 0 ? Optional.of(BoardFeet.scale(sum)) : Optional.empty();
     }
 
     private int rounds() {

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.woodyield.measure.BoardFeet;
-import org.woodyield.measure.Distribution;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
 import org.woodyield.plan.Supply;
@@ -28,6 +27,7 @@ import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.source.Source;
 import org.woodyield.source.Standing;
 import org.woodyield.work.InputValue;
+import org.woodyield.work.Outlook;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
 
@@ -116,9 +116,24 @@ final class PlanContent {
         blocks.add(new Facts(facts));
         plan.breakEven()
                 .ifPresent(money -> blocks.add(new Points(List.of(
-                        WorkSections.verdict("Own work not counted", money.workFree()),
-                        WorkSections.verdict("Own work counted at its wage", money.workValued())))));
+                        WorkSections.verdict("Own work not counted", money.workFree())
+                                + prospect(plan.prospects().workFree()),
+                        WorkSections.verdict("Own work counted at its wage", money.workValued())
+                                + prospect(plan.prospects().workValued())))));
         return new Section("in-short", "In short", blocks);
+    }
+
+    private String prospect(Optional<Outlook> outlook) {
+        return outlook.map(one -> " Its " + new WorkSections(words).prospect(one) + movers(one) + ".")
+                .orElse("");
+    }
+
+    private static String movers(Outlook outlook) {
+        String most = outlook.movers().stream()
+                .limit(WorkSections.MOVERS)
+                .map(mover -> mover.input().label())
+                .collect(Collectors.joining("; "));
+        return most.isEmpty() ? "" : ". Moved most by: " + most;
     }
 
     private String shortages() {
@@ -244,23 +259,13 @@ final class PlanContent {
                 table.row(
                         Cell.text(entry.getKey().label()),
                         Cell.text((NumberText.full(value.value()) + " " + unit).strip()),
-                        Cell.text(range(value.spread())),
+                        Cell.text(PlanWords.range(value.spread())),
                         Cell.text(value.source().standing().label()),
                         Cell.text(title(value.source())));
             }
         }
         blocks.add(new Tabular(table.build()));
         return new Section("models", "Models, and what was taken for granted", blocks);
-    }
-
-    private static String range(Distribution spread) {
-        if (spread instanceof Distribution.Triangular triangle) {
-            return NumberText.full(triangle.least()) + " to " + NumberText.full(triangle.greatest());
-        }
-        if (spread instanceof Distribution.Rectangular even) {
-            return NumberText.full(even.least()) + " to " + NumberText.full(even.greatest());
-        }
-        return "";
     }
 
     private static String title(Source source) {

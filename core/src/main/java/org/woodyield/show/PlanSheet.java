@@ -19,7 +19,7 @@ import org.woodyield.source.Standing;
 public final class PlanSheet {
 
     /**
-     * The names that tables of a plan may have, in the order in which they are shown. A plan in which nothing is sawn lacks
+     * The names that tables of a plan may have, in the order in which they are shown. A plan in which nothing is sawn, or no price is known, lacks
      * some of them.
      */
     public static final List<String> TABLE_NAMES = List.of(
@@ -35,6 +35,10 @@ public final class PlanSheet {
             "drying",
             "final-sizes",
             "money",
+            "movers",
+            "ways",
+            "crossings",
+            "years",
             "assumptions",
             "sources");
 

@@ -3,6 +3,7 @@ package org.woodyield.show;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Volume;
 import org.woodyield.plan.GreenSize;
@@ -101,5 +102,19 @@ final class PlanWords {
 
     static String amount(double value, String unit) {
         return (unit.equals("pieces") ? NumberText.fixed(value, 0) : NumberText.fixed(value, 2)) + " " + unit;
+    }
+
+    /** A range in words, empty where there is none. */
+    static String range(Distribution spread) {
+        if (spread instanceof Distribution.Triangular triangle) {
+            return NumberText.full(triangle.least()) + " to " + NumberText.full(triangle.greatest());
+        }
+        if (spread instanceof Distribution.Rectangular even) {
+            return NumberText.full(even.least()) + " to " + NumberText.full(even.greatest());
+        }
+        if (spread instanceof Distribution.Normal normal) {
+            return NumberText.full(normal.mean()) + " +- " + NumberText.full(normal.standardDeviation());
+        }
+        return "";
     }
 }

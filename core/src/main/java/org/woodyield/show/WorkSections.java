@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.woodyield.measure.Money;
+import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.show.Block.Figure;
 import org.woodyield.show.Block.Points;
@@ -17,15 +18,23 @@ import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
 import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.work.BreakEven;
+import org.woodyield.work.CashFlow;
 import org.woodyield.work.CostKind;
 import org.woodyield.work.FuelUse;
 import org.woodyield.work.JobCost;
+import org.woodyield.work.Outlook;
+import org.woodyield.work.SupplyWay;
+import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeBreakdown;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
 
 /** What a plan says of time, fuel and money. */
 final class WorkSections {
+
+    static final int MOVERS = 3;
+
+    private static final double COVERAGE = 0.95;
 
     private final PlanWords words;
     private final JobPlan plan;
@@ -150,7 +159,164 @@ final class WorkSections {
                     + money.missing().stream().map(WorkInput::label).sorted().collect(Collectors.joining(", "))
                     + ". No figure was put in its place.");
         }
-        return new Section("money", "Money", List.of(new Tabular(table.build()), new Points(lines)));
+        List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build()), new Points(lines)));
+        prospects(blocks);
+        plan.ways().ifPresent(ways -> ways(blocks, ways));
+        plan.cashFlow().ifPresent(flow -> cashFlow(blocks, flow));
+        return new Section("money", "Money", blocks);
+    }
+
+    // What the ranges of the inputs do to the verdict.
+
+    private void prospects(List<Block> blocks) {
+        PlanTable.Builder table = PlanTable.of(
+                        "movers", words.fromMemory("What moves the saving of this job most, each input by itself"))
+                .text("Own work", "own-work")
+                .text("Input", "input")
+                .text("Range", "range")
+                .text("Standing", "standing")
+                .number("Saving, input lower", "saving-lower")
+                .number("Saving, input higher", "saving-higher");
+        boolean any = false;
+        List<String> lines = new ArrayList<>();
+        for (boolean valued : new boolean[] {false, true}) {
+            Optional<Outlook> outlook =
+                    valued ? plan.prospects().workValued() : plan.prospects().workFree();
+            String work = valued ? "counted" : "not counted";
+            outlook.ifPresent(one -> lines.add("Own work " + work + ": " + prospect(one) + "."));
+            for (Outlook.Mover mover : outlook.map(Outlook::movers).orElse(List.of()).stream()
+                    .limit(MOVERS)
+                    .toList()) {
+                any = true;
+                words.sources().add(mover.value().source());
+                table.row(
+                        Cell.text(work),
+                        Cell.text(mover.input().label()),
+                        Cell.text((PlanWords.range(mover.value().spread()) + " "
+                                        + mover.input().unit())
+                                .strip()),
+                        Cell.text(mover.value().source().standing().label()),
+                        money(new Money(mover.lower(), plan.input().currency())),
+                        money(new Money(mover.upper(), plan.input().currency())));
+            }
+        }
+        if (!lines.isEmpty()) {
+            blocks.add(new Points(lines));
+        }
+        if (any) {
+            blocks.add(new Tabular(table.build()));
+            blocks.add(new Prose(
+                    "Lower and higher: by one standard deviation of the range, not beyond its ends. The interval and"
+                            + " the probability come from seeded draws of all ranges together, taken as independent; what has no"
+                            + " range is taken as it stands, and the cuts stay as planned."));
+        }
+    }
+
+    /** The saving with what the ranges make of it; no probability where there is no range. */
+    String prospect(Outlook outlook) {
+        String currency = plan.input().currency();
+        String saving = "saving against buying " + NumberText.money(new Money(outlook.value(), currency));
+        return outlook.drawn()
+                .map(drawn -> {
+                    MonteCarlo.Interval interval = drawn.interval(COVERAGE);
+                    return saving + ", 95 % of the draws from "
+                            + NumberText.money(new Money(interval.least(), currency)) + " to "
+                            + NumberText.money(new Money(interval.greatest(), currency))
+                            + "; it pays in " + NumberText.percent(drawn.shareAbove(0)) + " of them";
+                })
+                .orElse(saving + "; no input has a range, so there is no interval and no probability");
+    }
+
+    // The ways to come by the lumber, and the saw year by year.
+
+    private void ways(List<Block> blocks, JobPlan.Ways ways) {
+        PlanTable.Builder table = PlanTable.of(
+                        "ways",
+                        words.fromMemory(
+                                "Ways to come by " + feet(ways.workFree().usable())))
+                .text("Own work", "own-work")
+                .text("Way", "way")
+                .number("At least", "least")
+                .number("Per usable bf", "per-usable-bf")
+                .number("This job", "this-job")
+                .text("Not counted for want of a price", "not-counted");
+        PlanTable.Builder places = PlanTable.of("crossings", "Where two ways change places")
+                .text("Own work", "own-work")
+                .text("Way", "way")
+                .text("Other way", "other-way")
+                .text("At bf usable", "at-bf");
+        boolean cross = false;
+        List<String> lines = new ArrayList<>();
+        for (boolean valued : new boolean[] {false, true}) {
+            SupplyWays side = valued ? ways.workValued() : ways.workFree();
+            String work = valued ? "counted" : "not counted";
+            for (SupplyWay way : side.ways()) {
+                table.row(
+                        Cell.text(work),
+                        Cell.text(way.name()),
+                        money(way.fixed().plus(way.least())),
+                        perFoot(way.perBoardFoot().plus(way.rate())),
+                        money(way.cost(side.usable())),
+                        Cell.text(String.join("; ", way.notCounted())));
+            }
+            for (SupplyWays.Crossing crossing : side.crossings()) {
+                cross = true;
+                places.row(
+                        Cell.text(work),
+                        Cell.text(crossing.one().name()),
+                        Cell.text(crossing.other().name()),
+                        Cell.text(crossing.volumes().stream()
+                                .map(volume -> NumberText.fixed(volume.value(), 0))
+                                .collect(Collectors.joining(", "))));
+            }
+            side.cheapest(side.usable())
+                    .ifPresent(way -> lines.add("Own work " + work + ", cheapest for this job: " + way.name() + "."));
+        }
+        for (SupplyWays.LeftOut out : ways.workValued().leftOut()) {
+            lines.add(way(out.kind()) + ": left out, no " + String.join(", no ", out.missing()) + ".");
+        }
+        blocks.add(new Tabular(table.build()));
+        blocks.add(new Prose(
+                "Like for like: beside what the verdict above counts, sawn lumber bears here what it takes to dry and"
+                        + " plane it and to have it graded, or the loss of serving only where no grade is asked for. Whether ungraded"
+                        + " lumber is accepted, the local authority says."));
+        if (cross) {
+            blocks.add(new Tabular(places.build()));
+        }
+        blocks.add(new Points(lines));
+    }
+
+    private static String way(SupplyWay.Kind kind) {
+        return switch (kind) {
+            case BUY -> "Buying the lumber";
+            case OWN_SAW -> "This saw";
+            case OTHER_SAW -> "Another saw";
+            case HIRED_SAWYER -> "A travelling sawyer";
+            case SELL_AND_BUY -> "Selling the logs and buying";
+        };
+    }
+
+    private void cashFlow(List<Block> blocks, CashFlow flow) {
+        PlanTable.Builder table = PlanTable.of("years", words.fromMemory("The saw year by year, own work not counted"))
+                .number("Year", "year")
+                .number("Net", "net")
+                .number("Standing at its end", "standing");
+        table.row(
+                Cell.whole(0),
+                money(flow.outlay().times(-1)),
+                money(flow.outlay().times(-1)));
+        for (CashFlow.Year year : flow.years()) {
+            table.row(Cell.whole(year.number()), money(year.net()), money(year.standing()));
+        }
+        blocks.add(new Tabular(table.build()));
+        blocks.add(new Prose(
+                "If it worked all the hours that are given for a year, and each gave as much lumber as in this job."
+                        + flow.payback()
+                                .map(years ->
+                                        " The savings pay the outlay in " + NumberText.fixed(years, 1) + " years.")
+                                .orElse(" The savings do not pay the outlay within its life.")
+                        + " At the rate of interest all of it is worth "
+                        + NumberText.money(flow.presentValue()) + " at the start."));
     }
 
     private static String side(String name, BreakEven.Side side) {

@@ -101,7 +101,33 @@ public enum WorkInput {
     /** Price of the logs. */
     LOG_PRICE("price of the logs, per board foot of usable lumber", "money/bf", 0, 1e6),
     /** Price of the same lumber bought. */
-    LUMBER_PRICE("price of the same lumber bought", "money/bf", 0, 1e6);
+    LUMBER_PRICE("price of the same lumber bought", "money/bf", 0, 1e6),
+    /** Drying of sawn lumber to the moisture of the bought. */
+    DRYING_PRICE("drying, per usable board foot", "money/bf", 0, 1e6),
+    /** Planing of sawn lumber to the size of the bought. */
+    PLANING_PRICE("planing, per usable board foot", "money/bf", 0, 1e6),
+    /** A grader's visit. */
+    GRADER_VISIT("a grader's visit", "money", 0, 1e6),
+    /** Grading by the board foot, beside the visit. */
+    GRADER_RATE("grading, per usable board foot", "money/bf", 0, 1e6),
+    /** Price bought of lumber for uses in which nothing depends on a grade. */
+    LESSER_PRICE("price bought of lumber for uses without a grade", "money/bf", 0, 1e6),
+    /** What slabs, edgings and sawdust fetch. */
+    BY_PRODUCTS("income from slabs and sawdust, per usable board foot", "money/bf", 0, 1e6),
+    /** What a travelling sawyer takes by the board foot sawn. */
+    HIRE_RATE("a travelling sawyer's rate, per board foot of tally", "money/bf", 0, 1e6),
+    /** What a travelling sawyer takes for coming and setting up. */
+    HIRE_SET_UP("a travelling sawyer's set-up", "money", 0, 1e6),
+    /** The least that a travelling sawyer takes for sawing. */
+    HIRE_LEAST("the least that a travelling sawyer takes for sawing", "money", 0, 1e6),
+    /** What a travelling sawyer takes for a blade ruined by metal in a log. */
+    HIRE_DAMAGE("charge for a blade ruined by metal", "money", 0, 1e6),
+    /** Blades expected to be ruined in the job. */
+    HIRE_STRIKES("blades expected to be ruined by metal in the job", "", 0, 1000),
+    /** Own hours beside a travelling sawyer. */
+    HIRE_HELP("own hours beside a travelling sawyer, in the job", "h", 0, 100_000),
+    /** What the logs fetch where they lie. */
+    LOG_SALE("price that the logs fetch, per board foot of International 1/4-inch scale", "money/bf", 0, 1e6);
 
     private final String label;
     private final String unit;

@@ -216,6 +216,30 @@ class BadInputTest {
     }
 
     @Test
+    void aRangeThatDoesNotHoldItsValue() {
+        demo.with(PROPERTIES, "work.warm-up = 45 s", "work.warm-up = 45 s (50 s to 90 s)");
+        expect(at(PROPERTIES, "work.warm-up", "work.warm-up"), "a range that holds the value", "such as");
+    }
+
+    @Test
+    void anEndOfARangeWithoutAUnit() {
+        demo.with(PROPERTIES, "work.warm-up = 45 s", "work.warm-up = 45 s (30 to 90 s)");
+        expect(at(PROPERTIES, "work.warm-up", "work.warm-up"), "'30'", "add the unit");
+    }
+
+    @Test
+    void aNegativeStandardUncertainty() {
+        demo.with(PROPERTIES, "work.utilisation = 70 %", "work.utilisation = 70 % +- -5 %");
+        expect(at(PROPERTIES, "work.utilisation", "work.utilisation"), "'-5 %'");
+    }
+
+    @Test
+    void aResaleThatMayExceedThePrice() {
+        demo.with(PROPERTIES, "money.resale = 450", "money.resale = 450 (300 to 1200)");
+        expect(at(PROPERTIES, "money.resale", "money.resale"), "no more than the price of the saw");
+    }
+
+    @Test
     void aSmallEndLargerThanTheLargeEnd() {
         demo.with(LOGS, "15 1/2 in,15 in,inside bark,5/8 in,18 3/4 in", "15 1/2 in,15 in,inside bark,5/8 in,12 in");
         expect(at(LOGS, "P1", "large-end"), "'12 in'", "no less than the small end, 15 1/4 in", "change the two ends");

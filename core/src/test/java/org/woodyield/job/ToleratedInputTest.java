@@ -10,8 +10,11 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Length;
 import org.woodyield.plan.JobInput;
+import org.woodyield.work.WorkInput;
+import org.woodyield.work.WorkInputs;
 
 /** What editors and spreadsheets do to a file is no fault of its author. */
 class ToleratedInputTest {
@@ -116,5 +119,16 @@ class ToleratedInputTest {
                 .orElseThrow();
         // 13 7/8 in in the mean, and 1/8 in for each of 12 1/3 ft.
         assertThat(log.largeEndMean().toInches()).isCloseTo(13.875 + 37.0 / 24, within(1e-6));
+    }
+
+    @Test
+    void rangesAndStandardUncertainties() {
+        demo.with("job.properties", "work.warm-up = 45 s", "work.warm-up = 45 s (30 s to 2 min)")
+                .with("job.properties", "work.utilisation = 70 %", "work.utilisation = 70 % ± 5 %");
+        WorkInputs work = read(new JobFiles.Folder(demo.folder())).work();
+        assertThat(work.find(WorkInput.WARM_UP).orElseThrow().spread())
+                .isEqualTo(new Distribution.Triangular(0.5, 0.75, 2));
+        assertThat(work.find(WorkInput.UTILISATION).orElseThrow().spread())
+                .isEqualTo(new Distribution.Normal(0.7, 0.05));
     }
 }

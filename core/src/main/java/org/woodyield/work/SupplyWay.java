@@ -1,0 +1,140 @@
+package org.woodyield.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Money;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
+import org.woodyield.working.Calculation;
+import org.woodyield.working.Working;
+
+/**
+ * A way to come by lumber, and what it costs by the volume of usable lumber: a fixed sum, a sum by the board foot, and a charge
+ * by the board foot that has a least amount.
+ *
+ * <p>Cost of V board feet: {@code fixed + perBoardFoot V + max(least, rate V)}. It is a sum of straight lines, so two ways
+ * cross at no more than three volumes, found exactly.
+ *
+ * @param kind which of the ways
+ * @param name in words
+ * @param fixed spent whatever the volume
+ * @param perBoardFoot spent for each usable board foot; negative where it earns
+ * @param least the least amount of the charge
+ * @param rate of the charge by the usable board foot
+ * @param notCounted what nobody gave and is therefore not in it
+ */
+public record SupplyWay(
+        Kind kind, String name, Money fixed, Money perBoardFoot, Money least, Money rate, List<String> notCounted) {
+
+    private static final Source DEFINITION = Sources.get("definition");
+    private static final Domain VOLUME = Domain.positive("usable lumber", "bf");
+
+    /** The ways to come by lumber. */
+    public enum Kind {
+        /** Buying it. */
+        BUY,
+        /** Sawing it with the saw of the job. */
+        OWN_SAW,
+        /** Sawing it with another saw. */
+        OTHER_SAW,
+        /** Having it sawn by a travelling sawyer. */
+        HIRED_SAWYER,
+        /** Selling the logs and buying the lumber. */
+        SELL_AND_BUY
+    }
+
+    /** Keeps an immutable copy. */
+    public SupplyWay {
+        notCounted = List.copyOf(notCounted);
+    }
+
+    /**
+     * What a volume costs this way.
+     *
+     * @param usable lumber, above zero
+     * @return {@code fixed + perBoardFoot V + max(least, rate V)}; negative where it earns more than it costs
+     * @throws org.woodyield.measure.OutOfDomainException if the volume is not above zero
+     */
+    @Calculation("work.way-cost")
+    public Money cost(BoardFeet usable) {
+        return new Money(amount(VOLUME.require(usable.value())), fixed.currency());
+    }
+
+    private double amount(double volume) {
+        return fixed.amount() + perBoardFoot.amount() * volume + Math.max(least.amount(), rate.amount() * volume);
+    }
+
+    /**
+     * How {@link #cost} comes about.
+     *
+     * @param usable lumber, above zero
+     * @return the working, with the same result
+     * @throws org.woodyield.measure.OutOfDomainException if the volume is not above zero
+     */
+    public Working costWorking(BoardFeet usable) {
+        VOLUME.require(usable.value());
+        String currency = fixed.currency();
+        return Working.of("Cost of lumber: " + name)
+                .given("F", "fixed", fixed.amount(), currency)
+                .given("p", "by the board foot", perBoardFoot.amount(), currency + "/bf")
+                .given("m", "least charge", least.amount(), currency)
+                .given("r", "charge by the board foot", rate.amount(), currency + "/bf")
+                .given("V", "usable lumber", usable.value(), "bf")
+                .step("C", "cost", "F + p * V + max(m, r * V)", currency, DEFINITION)
+                .build();
+    }
+
+    /**
+     * The volumes at which this way and another cost the same and change places.
+     *
+     * @param other in the same currency
+     * @return volumes above zero, rising; empty where one is dearer at every volume
+     * @throws IllegalArgumentException if the currencies differ
+     */
+    public List<BoardFeet> crossings(SupplyWay other) {
+        // Refuses a second currency.
+        fixed.compareTo(other.fixed);
+        List<Double> ends = new ArrayList<>();
+        ends.add(0.0);
+        kink(ends);
+        other.kink(ends);
+        ends.sort(null);
+        List<BoardFeet> crossings = new ArrayList<>();
+        for (int i = 0; i < ends.size(); i++) {
+            double from = ends.get(i);
+            boolean last = i + 1 == ends.size();
+            double to = last ? Double.POSITIVE_INFINITY : ends.get(i + 1);
+            if (!(to > from)) {
+                continue;
+            }
+            double inside = last ? from + 1 : (from + to) / 2;
+            double slope = slope(inside) - other.slope(inside);
+            double atInside = amount(inside) - other.amount(inside);
+            double volume = inside - atInside / slope;
+            if (slope != 0 && volume > 0 && volume >= from && volume < to && changes(other, volume)) {
+                crossings.add(BoardFeet.usable(volume));
+            }
+        }
+        return List.copyOf(crossings);
+    }
+
+    /** At a kink the difference may touch zero and turn back. */
+    private boolean changes(SupplyWay other, double volume) {
+        double step = volume * 1e-6;
+        double before = amount(volume - step) - other.amount(volume - step);
+        double after = amount(volume + step) - other.amount(volume + step);
+        return before * after < 0;
+    }
+
+    private void kink(List<Double> ends) {
+        if (rate.amount() > 0 && least.amount() > 0) {
+            ends.add(least.amount() / rate.amount());
+        }
+    }
+
+    private double slope(double volume) {
+        return perBoardFoot.amount() + (rate.amount() * volume > least.amount() ? rate.amount() : 0);
+    }
+}
