@@ -16,7 +16,15 @@ final class MeasureChecks {
                                 length(Length.parse(given.text("amount") + " " + given.text("from")), given.text("to")))
                 .number(
                         "measure.volume",
-                        given -> volume(volume(given.number("amount"), given.text("from")), given.text("to")));
+                        given -> volume(volume(given.number("amount"), given.text("from")), given.text("to")))
+                .number(
+                        "measure.piece-volume",
+                        given -> 12
+                                * Volume.ofPiece(
+                                                given.length("thickness"),
+                                                given.length("width"),
+                                                given.length("length"))
+                                        .cubicFeet());
     }
 
     private static double length(Length length, String unit) {

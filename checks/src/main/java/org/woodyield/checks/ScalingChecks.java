@@ -18,6 +18,7 @@ final class ScalingChecks {
     private ScalingChecks() {}
 
     static void list(Catalogue.Builder catalogue) {
+        CubicChecks.list(catalogue);
         catalogue
                 .number(
                         "scaling.log-rule",

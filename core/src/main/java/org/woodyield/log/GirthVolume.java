@@ -14,9 +14,14 @@ import org.woodyield.working.Working;
 public enum GirthVolume {
     /** Square on a quarter of the girth, the Hoppus measure: 78.5 % of the circle. */
     QUARTER("quarter girth (Hoppus)", "griffiths-artillerist", "(G / 4)^2 * L"),
+    /**
+     * Quarter girth with the divisor 113: 0.09 % above the circle. With the girth in inches and the length in feet a square
+     * foot is divided out by 144; 113 in its place is 144 pi/4 = 113.097 to three figures.
+     */
+    QUARTER_113("quarter girth, divisor 113", "hoppus-dictionary", "(G / 4)^2 * L * 144 / 113"),
     /** Twice the square on a fifth of the girth: 0.5 % above the circle. */
     FIFTH("fifth girth", "fifth-girth", "(G / 5)^2 * 2 * L"),
-    /** The circle: G^2 L over 4 pi. Quarter girth with the divisor 113 for 144 comes near it. */
+    /** The circle: G^2 L over 4 pi. */
     CIRCLE("true circle", "definition", "G^2 * L / (4 * pi)"),
     /** French measure with a fifth deducted: 50.3 % of the circle. */
     FIFTH_DEDUCTED("a fifth deducted", "french-girth-memory", "(G / 5)^2 * L"),
@@ -67,6 +72,7 @@ public enum GirthVolume {
         LENGTH.require(length);
         return switch (this) {
             case QUARTER -> square(girth / 4) * length;
+            case QUARTER_113 -> square(girth / 4) * length * 144 / 113;
             case FIFTH -> square(girth / 5) * 2 * length;
             case CIRCLE -> girth * girth * length / (4 * StrictMath.PI);
             case FIFTH_DEDUCTED -> square(girth / 5) * length;

@@ -13,9 +13,7 @@ import org.woodyield.working.Working;
  * Formulas for the solid content of a log from up to three diameters and the length, with the exact pi/4. All measures in
  * one unit give the volume in its cube; a formula ignores the diameters that it does not ask for.
  *
- * <p>Which is exact on which solid (a body whose squared diameter grows with the power p of the distance from its tip):
- * all on a cylinder; cone frustum and Newton on a cone; Smalian, Huber and Newton on a paraboloid; Newton alone on a
- * neiloid. The rest are exact on a cylinder only.
+ * <p>{@link FormulaErrors} computes which is exact on which {@link SolidForm}.
  *
  * <p>Source: Briggs, Forest Products Measurements and Conversion Factors (1994), table 2-1, unless the formula has one of
  * its own.
@@ -118,6 +116,15 @@ public enum SolidVolume {
      */
     public Source source() {
         return Sources.get(source);
+    }
+
+    /**
+     * The formula, with {@code a}, {@code m}, {@code c} for the diameters at the small end, mid-length and large end.
+     *
+     * @return its text, as {@link org.woodyield.working.Formula} reads it
+     */
+    public String formula() {
+        return formula;
     }
 
     /**

@@ -1,0 +1,75 @@
+package org.woodyield.scaling;
+
+import org.woodyield.measure.Domain;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
+import org.woodyield.working.Calculation;
+import org.woodyield.working.Working;
+
+/**
+ * The metric scale of British Columbia by firm wood: Smalian from the radii of both ends inside bark, pi (r^2 + R^2)/2
+ * L/10000 cubic metres with radii in centimetres and the length in metres. Defects are taken off after it; {@link NetVolume}
+ * does so by geometry, not by the Ministry's own deductions, which were not read.
+ *
+ * <p>In practice diameters are booked in classes of 2 cm as their radius and lengths to 0.1 m (recalled with medium
+ * confidence). What a half does was not read, so radii are taken as given and nothing is rounded.
+ */
+public final class Firmwood {
+
+    private static final Domain SMALL = new Domain(
+            "radius of the top end inside bark", "cm", 2, 150, "give the radius in centimetres, not the diameter");
+    private static final Domain LENGTH = new Domain("length", "m", 0.5, 30, "give it in metres, of one log");
+
+    private Firmwood() {}
+
+    private static Source source() {
+        return Sources.get("bc-firmwood-quoted");
+    }
+
+    /**
+     * The gross volume.
+     *
+     * @param topRadiusCentimetres inside bark, 2 to 150
+     * @param buttRadiusCentimetres inside bark, no less
+     * @param lengthMetres 0.5 to 30
+     * @return in cubic metres
+     * @throws org.woodyield.measure.OutOfDomainException outside these, or for NaN
+     */
+    @Calculation("scaling.firmwood")
+    public static double cubicMetres(double topRadiusCentimetres, double buttRadiusCentimetres, double lengthMetres) {
+        double r = topRadiusCentimetres;
+        double b = buttRadiusCentimetres;
+        require(r, b, lengthMetres);
+        return StrictMath.PI * (r * r + b * b) / 2 * lengthMetres / 10000;
+    }
+
+    /**
+     * The working of {@link #cubicMetres}.
+     *
+     * @param topRadiusCentimetres inside bark, 2 to 150
+     * @param buttRadiusCentimetres inside bark, no less
+     * @param lengthMetres 0.5 to 30
+     * @return a working with the same value
+     * @throws org.woodyield.measure.OutOfDomainException outside these, or for NaN
+     */
+    public static Working cubicMetresWorking(
+            double topRadiusCentimetres, double buttRadiusCentimetres, double lengthMetres) {
+        require(topRadiusCentimetres, buttRadiusCentimetres, lengthMetres);
+        return Working.of("Firmwood, British Columbia")
+                .given("r", "radius of the top end inside bark", topRadiusCentimetres, "cm")
+                .given("R", "radius of the butt end inside bark", buttRadiusCentimetres, "cm")
+                .given("L", "length", lengthMetres, "m")
+                .constant("pi", "pi", StrictMath.PI, "", Sources.get("definition"))
+                .step("V", "gross volume", "pi * (r^2 + R^2) / 2 * L / 10000", "m3", source())
+                .note("Classes of radius and length: "
+                        + Sources.get("bc-firmwood-memory").citation() + ".")
+                .build();
+    }
+
+    private static void require(double top, double butt, double length) {
+        SMALL.require(top);
+        new Domain("radius of the butt end inside bark", "cm", top, 200, "change the ends, or measure again")
+                .require(butt);
+        LENGTH.require(length);
+    }
+}

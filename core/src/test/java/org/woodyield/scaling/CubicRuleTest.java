@@ -1,0 +1,139 @@
+package org.woodyield.scaling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.source.Standing;
+
+/** The cubic rules of countries. */
+class CubicRuleTest {
+
+    /** A measure that the rule takes, near the given one: classes of 2 cm from 14 cm up to 38. */
+    private static int taken(CubicRule rule, int diameter) {
+        return rule == CubicRule.FRANCE ? 3 * diameter : diameter;
+    }
+
+    @Property(tries = 500)
+    void aValueHasTheBitsOfItsWorkingAndGrowsWithDiameterAndHoldsLessThanItsCylinderAtTheButt(
+            @ForAll @IntRange(min = 7, max = 18) int half, @ForAll @IntRange(min = 2, max = 18) int halfMetres) {
+        for (CubicRule rule : CubicRule.values()) {
+            int d = taken(rule, 2 * half);
+            double l = halfMetres / 2.0;
+            double value = rule.cubicMetres(d, l);
+            assertThat(rule.working(d, l).value()).as(rule.id()).isEqualTo(value);
+            assertThat(value).as(rule.id()).isPositive();
+            assertThat(rule.cubicMetres(taken(rule, 2 * half + 2), l))
+                    .as(rule.id())
+                    .isGreaterThanOrEqualTo(value);
+            assertThat(rule.unroundedCubicMetres(d, l)).as(rule.id()).isCloseTo(value, within(0.0051));
+        }
+    }
+
+    @Property(tries = 500)
+    void anExactHalfOfALitreIsOneWhateverTheLength(
+            @ForAll @IntRange(min = 3, max = 120) int d, @ForAll @IntRange(min = 50, max = 599) int lengthCentimetres) {
+        BigDecimal exact =
+                BigDecimal.valueOf((long) d * d * lengthCentimetres, 6).setScale(3, RoundingMode.HALF_UP);
+        assertThat(CubicRule.JAPAN.cubicMetres(d, lengthCentimetres / 100.0)).isEqualTo(exact.doubleValue());
+    }
+
+    @Test
+    void japanAllowsForTaperFromSixMetresAndLessOfItForImportedLogs() {
+        // Arithmetic on the printed rule: 30 + (6 - 4)/2 = 31, 31^2 x 6.3 = 6054.3.
+        assertThat(CubicRule.JAPAN.cubicMetres(30, 6.3)).isEqualTo(0.605);
+        assertThat(CubicRule.JAPAN.cubicMetres(26, 13.4)).isEqualTo(1.247);
+        assertThat(CubicRule.KOREA.cubicMetres(26, 13.4)).isEqualTo(1.247);
+        // 26 + 0.6 x 4.5 = 28.7.
+        assertThat(CubicRule.JAPAN_1968.cubicMetres(26, 13.4)).isEqualTo(1.104);
+        assertThat(CubicRule.JAPAN.cubicMetres(20, 4)).isEqualTo(0.16);
+        // The step at 6 m: 5.99 m has no allowance.
+        assertThat(CubicRule.JAPAN.cubicMetres(20, 5.99)).isEqualTo(0.24);
+        assertThat(CubicRule.JAPAN.cubicMetres(20, 6)).isEqualTo(0.265);
+    }
+
+    @Test
+    void readingsAreTakenToTheClassesOfTheirRule() {
+        assertThat(CubicRule.JAPAN.centimetres(Length.parse("15.9 cm"), Length.parse("18 cm")))
+                .isEqualTo(14);
+        assertThat(CubicRule.JAPAN.centimetres(Length.parse("13.9 cm"))).isEqualTo(13);
+        assertThat(CubicRule.SOUTH_SEA.centimetres(
+                        Length.parse("61.9 cm"), Length.parse("64 cm"), Length.parse("66 cm"), Length.parse("67.9 cm")))
+                // 60, 64, 66, 66: the mean is 64.
+                .isEqualTo(64);
+        assertThat(CubicRule.SOUTH_SEA.centimetres(Length.parse("60 cm"), Length.parse("62 cm"), Length.parse("62 cm")))
+                .isEqualTo(61);
+        assertThat(CubicRule.INDONESIA.centimetres(Length.parse("40.9 cm"), Length.parse("43.2 cm")))
+                .isEqualTo(41.5);
+        assertThat(CubicRule.GERMANY.centimetres(Length.parse("51.8 cm"), Length.parse("52.1 cm")))
+                .isEqualTo(51);
+        assertThat(CubicRule.RUSSIA.centimetres(Length.parse("15 cm"))).isEqualTo(16);
+        assertThat(CubicRule.RUSSIA.centimetres(Length.parse("14.9 cm"))).isEqualTo(14);
+        assertThat(CubicRule.CHINA.centimetres(Length.parse("20.5 cm"), Length.parse("21 cm")))
+                .isEqualTo(20.75);
+    }
+
+    @Test
+    void lengthsAreTakenToTheStepsOfTheirRule() {
+        assertThat(CubicRule.SOUTH_SEA.metres(Length.parse("5.99 m"))).isEqualTo(5.8);
+        assertThat(CubicRule.INDONESIA.metres(Length.parse("4.19 m"))).isEqualTo(4.0);
+        assertThat(CubicRule.JAPAN.metres(Length.parse("3.659 m"))).isEqualTo(3.65);
+        assertThatThrownBy(() -> CubicRule.INDONESIA.metres(Length.parse("19 cm")))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> CubicRule.JAPAN.centimetres()).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> CubicRule.JAPAN.centimetres(Length.ZERO)).isInstanceOf(OutOfDomainException.class);
+    }
+
+    @Test
+    void theRussianTableRisesInEveryDirection() {
+        for (int d = 14; d <= 38; d += 2) {
+            for (double l = 1; l <= 9; l += 0.5) {
+                double cell = CubicRule.RUSSIA.cubicMetres(d, l);
+                if (l > 1) {
+                    assertThat(cell).as("%s cm %s m", d, l).isGreaterThan(CubicRule.RUSSIA.cubicMetres(d, l - 0.5));
+                }
+                if (d > 14) {
+                    assertThat(cell).as("%s cm %s m", d, l).isGreaterThan(CubicRule.RUSSIA.cubicMetres(d - 2, l));
+                }
+                // A stem of at most 2 cm of taper to the metre holds no more than the cylinder of its butt.
+                assertThat(cell)
+                        .isBetween(
+                                0.9 * Math.PI / 4 * d * d * l / 1e4, Math.PI / 4 * (d + 2 * l) * (d + 2 * l) * l / 1e4);
+            }
+        }
+    }
+
+    @Test
+    void whatNoRuleCoversIsRefusedWithARemedy() {
+        for (CubicRule rule : CubicRule.values()) {
+            assertThatThrownBy(() -> rule.cubicMetres(Double.NaN, 4)).isInstanceOf(OutOfDomainException.class);
+            assertThatThrownBy(() -> rule.cubicMetres(20, Double.NaN)).isInstanceOf(OutOfDomainException.class);
+            assertThatThrownBy(() -> rule.working(20, 400)).hasMessageContaining("metres");
+        }
+        assertThatThrownBy(() -> CubicRule.RUSSIA.cubicMetres(15, 4)).hasMessageContaining("even centimetres");
+        assertThatThrownBy(() -> CubicRule.RUSSIA.cubicMetres(40, 4)).hasMessageContaining("14 to 38");
+        assertThatThrownBy(() -> CubicRule.RUSSIA.cubicMetres(14, 4.25)).hasMessageContaining("steps of 0.5");
+        assertThatThrownBy(() -> CubicRule.CHINA.cubicMetres(13, 4)).hasMessageContaining("8 to 12");
+        assertThatThrownBy(() -> CubicRule.CHINA_FIR_POLES.cubicMetres(9, 4)).hasMessageContaining("10 or more");
+        assertThatThrownBy(() -> CubicRule.byId("siberia")).hasMessageContaining("japan, korea");
+    }
+
+    @Test
+    void aRuleStandsByItsWeakestPartAndARecalledFormulaAnswersByIdOnly() {
+        assertThat(CubicRule.JAPAN.standing()).isEqualTo(Standing.MEMORY);
+        assertThat(CubicRule.RUSSIA.standing()).isEqualTo(Standing.PUBLISHED);
+        assertThat(CubicRule.GERMANY.standing()).isEqualTo(Standing.SECONDHAND);
+        assertThat(CubicRule.CHINA_FIR_POLES.byRequestOnly()).isTrue();
+        assertThat(CubicRule.byId("china-fir-poles")).isEqualTo(CubicRule.CHINA_FIR_POLES);
+        // Poles of 8 cm lie below those of 10 cm, as the hundredth would not.
+        assertThat(CubicRule.CHINA_FIR_POLES.cubicMetres(8, 5)).isEqualTo(0.02451);
+    }
+}

@@ -1,0 +1,182 @@
+package org.woodyield.scaling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+import org.woodyield.measure.Volume;
+
+/** Defects and what is left of a log without them. */
+class NetScaleTest {
+
+    private static Length inches(double inches) {
+        return Length.ofInches(inches, Rounding.DOWN);
+    }
+
+    private static Length feet(double feet) {
+        return Length.ofFeet(feet, Rounding.DOWN);
+    }
+
+    /** Any defect that fits a log of 12 in and 8 ft. */
+    @Provide
+    Arbitrary<Defect> defect() {
+        return Combinators.combine(
+                        Arbitraries.integers().between(0, 6),
+                        Arbitraries.doubles().between(0, 12),
+                        Arbitraries.doubles().between(0, 12),
+                        Arbitraries.doubles().between(0, 8))
+                .as((kind, a, b, l) -> switch (kind) {
+                    case 0 -> new Defect.LengthCut(feet(l));
+                    case 1 -> new Defect.Sector(feet(l), 30 * a);
+                    case 2 -> new Defect.SquaredDefect(inches(a), inches(b), feet(l));
+                    case 3 -> new Defect.Interior(inches(a), inches(b), feet(l));
+                    case 4 -> new Defect.Perimeter(inches(a));
+                    case 5 -> new Defect.Sweep(inches(a));
+                    default -> new Defect.Crook(inches(a), feet(l));
+                });
+    }
+
+    @Property(tries = 300)
+    void netLiesBetweenNothingAndGrossForEveryRuleInEveryOrderOfTheDefects(
+            @ForAll @IntRange(min = 12, max = 40) int diameter,
+            @ForAll @IntRange(min = 8, max = 12) int length,
+            @ForAll @Size(max = 5) List<@net.jqwik.api.From("defect") Defect> defects,
+            @ForAll long seed) {
+        List<Defect> shuffled = new ArrayList<>(defects);
+        Collections.shuffle(shuffled, new Random(seed));
+        for (LogRule rule : LogRules.all()) {
+            NetScale scale = NetScale.of(rule, diameter, length, defects);
+            double net = scale.boardFeet().value();
+            double gross = scale.gross().value();
+            assertThat(net).as(rule.id()).isBetween(0.0, gross);
+            assertThat(scale.working().value()).as(rule.id()).isEqualTo(net);
+            assertThat(NetScale.of(rule, diameter, length, shuffled).boardFeet().value())
+                    .as(rule.id())
+                    .isEqualTo(net);
+            assertThat(scale.soundShare())
+                    .isBetween(0.0, 1.0)
+                    .isEqualTo(scale.soundShareWorking().value());
+            if (!defects.isEmpty()) {
+                // A defect less never makes less of a log.
+                assertThat(NetScale.of(rule, diameter, length, defects.subList(1, defects.size()))
+                                .boardFeet()
+                                .value())
+                        .isGreaterThanOrEqualTo(net);
+            } else {
+                assertThat(net).isEqualTo(gross);
+            }
+        }
+        NetVolume volume = new NetVolume(Volume.ofCubicFeet(9), inches(diameter), feet(length), defects);
+        assertThat(volume.cubicFeet()).isBetween(0.0, volume.gross().cubicFeet());
+        assertThat(volume.working().value()).isEqualTo(volume.cubicFeet());
+        assertThat(new NetVolume(Volume.ofCubicFeet(9), inches(diameter), feet(length), shuffled).cubicFeet())
+                .isEqualTo(volume.cubicFeet());
+    }
+
+    @Property(tries = 300)
+    void aDeductionIsNeverMoreThanTheGrossAndItsWorkingHasItsBits(@ForAll("defect") Defect defect) {
+        double bf = defect.boardFeet(64, 12, 8);
+        assertThat(bf).as(defect.toString()).isBetween(0.0, 64.0);
+        assertThat(defect.boardFeetWorking(64, 12, 8).value()).isEqualTo(bf);
+        double solid = defect.cubicFeet(6.3, 12, 8);
+        assertThat(solid).as(defect.toString()).isBetween(0.0, 6.3);
+        assertThat(defect.cubicFeetWorking(6.3, 12, 8).value()).isEqualTo(solid);
+    }
+
+    @Test
+    void theProportionsAreThoseRecalled() {
+        assertThat(new Defect.LengthCut(feet(4)).boardFeet(160, 20, 16)).isEqualTo(40);
+        assertThat(new Defect.Sector(feet(8), 90).boardFeet(160, 20, 16)).isEqualTo(20);
+        assertThat(new Defect.SquaredDefect(inches(5), inches(4), feet(10)).boardFeet(160, 20, 16))
+                .isEqualTo(20);
+        assertThat(new Defect.Interior(inches(4), inches(4), feet(16)).boardFeet(160, 11, 16))
+                .isEqualTo(40);
+        assertThat(new Defect.Perimeter(inches(11)).boardFeet(160, 21, 16)).isEqualTo(120);
+        assertThat(new Defect.Crook(inches(5), feet(8)).boardFeet(160, 20, 16)).isEqualTo(20);
+        // Arithmetic on the rule: (4 - 2)/12 at 16 ft; no deduction within the allowance.
+        assertThat(new Defect.Sweep(inches(4)).boardFeet(120, 12, 16)).isCloseTo(20, within(1e-12));
+        assertThat(new Defect.Sweep(inches(1)).boardFeet(120, 12, 8)).isZero();
+    }
+
+    @Test
+    void ofASolidVolumeOnlyMissingWoodIsTaken() {
+        double gross = 16;
+        assertThat(new Defect.SquaredDefect(inches(6), inches(6), feet(8)).cubicFeet(gross, 12, 8))
+                .isEqualTo(2);
+        assertThat(new Defect.Interior(inches(6), inches(6), feet(8)).cubicFeet(gross, 12, 8))
+                .isEqualTo(2);
+        assertThat(new Defect.Perimeter(inches(6)).cubicFeet(gross, 12, 8)).isEqualTo(12);
+        assertThat(new Defect.Sweep(inches(6)).cubicFeet(gross, 12, 8)).isZero();
+        assertThat(new Defect.Crook(inches(6), feet(4)).cubicFeet(gross, 12, 8)).isZero();
+    }
+
+    @Test
+    void deductionsAreRoundedEachWithAHalfUp() {
+        LogRule doyle = LogRules.byId("doyle");
+        // Doyle gives 144 for 16 in and 16 ft; a 32nd of it is 4.5, counted as 5.
+        Defect half = new Defect.LengthCut(feet(0.5));
+        assertThat(NetScale.of(doyle, 16, 16, List.of(half)).boardFeet()).isEqualTo(BoardFeet.scale(139));
+        assertThat(NetScale.of(doyle, 16, 16, List.of(half, half)).boardFeet()).isEqualTo(BoardFeet.scale(134));
+        // Decimal C counts in tens.
+        LogRule decimalC = LogRules.byId("scribner-decimal-c");
+        assertThat(NetScale.of(decimalC, 20, 16, List.of(new Defect.LengthCut(feet(2))))
+                        .boardFeet())
+                .isEqualTo(BoardFeet.scale(280 - 40));
+    }
+
+    @Test
+    void aThirdOfSoundWoodMakesASoftwoodLogMerchantable() {
+        LogRule doyle = LogRules.byId("doyle");
+        NetScale third = NetScale.of(doyle, 16, 16, List.of(new Defect.Sector(feet(16), 240)));
+        assertThat(third.boardFeet()).isEqualTo(BoardFeet.scale(48));
+        assertThat(third.merchantable(NetScale.SOFTWOOD_LEAST_SHARE)).isTrue();
+        assertThat(NetScale.of(doyle, 16, 16, List.of(new Defect.Sector(feet(16), 243)))
+                        .merchantable(NetScale.SOFTWOOD_LEAST_SHARE))
+                .isFalse();
+        assertThatThrownBy(() -> third.merchantable(Double.NaN)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> NetScale.of(doyle, 4, 16, List.of()).soundShare())
+                .hasMessageContaining("nothing");
+    }
+
+    @Test
+    void aDefectThatDoesNotFitItsLogIsRefused() {
+        LogRule doyle = LogRules.byId("doyle");
+        for (Defect defect : List.of(
+                new Defect.LengthCut(feet(17)),
+                new Defect.Sector(feet(17), 90),
+                new Defect.SquaredDefect(inches(21), inches(2), feet(2)),
+                new Defect.Interior(inches(2), inches(21), feet(2)),
+                new Defect.Perimeter(inches(21)),
+                new Defect.Crook(inches(2), feet(17)),
+                new Defect.LengthCut(feet(-1)))) {
+            assertThatThrownBy(() -> NetScale.of(doyle, 20, 16, List.of(defect)))
+                    .as(defect.toString())
+                    .isInstanceOf(OutOfDomainException.class);
+            assertThatThrownBy(() -> new NetVolume(Volume.ofCubicFeet(20), inches(20), feet(16), List.of(defect)))
+                    .as(defect.toString())
+                    .isInstanceOf(OutOfDomainException.class);
+        }
+        assertThatThrownBy(() -> new Defect.Sector(feet(2), Double.NaN)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> new Defect.Sweep(inches(2)).boardFeet(100, 12, 20))
+                .hasMessageContaining("8 to 16");
+        assertThatThrownBy(() -> new Defect.Sweep(inches(2)).boardFeet(Double.NaN, 12, 16))
+                .isInstanceOf(OutOfDomainException.class);
+    }
+}
