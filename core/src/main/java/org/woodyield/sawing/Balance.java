@@ -117,6 +117,12 @@ final class Balance {
         if (!(low < high)) {
             return 0;
         }
+        // A side that the outline only touches must not count as crossed here and passed there.
+        boolean crossesLeft = p.halfUpright(u1) >= 0;
+        boolean crossesRight = p.halfUpright(u2) >= 0;
+        if ((!crossesLeft && u1 > p.cu) || (!crossesRight && u2 < p.cu)) {
+            return 0;
+        }
         // Heights at which the outline crosses a side of the rectangle: between them each end of the chord is either.
         double[] heights = new double[6];
         int n = 0;
@@ -142,8 +148,8 @@ final class Balance {
             double middle = (a + b) / 2;
             double half = Math.max(0, p.halfLevel(middle));
             double centre = p.midLevel(middle);
-            boolean leftSide = centre - half < u1;
-            boolean rightSide = centre + half > u2;
+            boolean leftSide = crossesLeft && centre - half < u1;
+            boolean rightSide = crossesRight && centre + half > u2;
             if ((leftSide ? u1 : centre - half) >= (rightSide ? u2 : centre + half)) {
                 continue;
             }

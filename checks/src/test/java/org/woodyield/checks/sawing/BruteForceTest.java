@@ -7,6 +7,7 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.statistics.Statistics;
+import org.junit.jupiter.api.Test;
 import org.woodyield.measure.Length;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.Stage;
@@ -17,15 +18,24 @@ class BruteForceTest {
 
     @Property(tries = 3000)
     void liveSawing(@ForAll long seed) {
-        compare(Problem.random(seed, false));
+        compareAndCount(Problem.random(seed, false));
     }
 
     @Property(tries = 1000)
     void liveSawingAndCants(@ForAll long seed) {
-        compare(Problem.random(seed, true));
+        compareAndCount(Problem.random(seed, true));
     }
 
-    private static void compare(Problem problem) {
+    /** Corners that lie on the outline exactly: 3, 4 and 5. */
+    @Test
+    void aFaceThatOnlyTouchesTheWood() {
+        for (int kerf = 1; kerf <= 4; kerf++) {
+            compare(MonotoneTest.cylinder(5, kerf, 1, 0, false, 4, 6));
+            compare(MonotoneTest.cylinder(5, kerf, 1, 0, false, 2, 5));
+        }
+    }
+
+    private static BruteForce.Best compare(Problem problem) {
         BruteForce.Best best = BruteForce.best(problem);
         Optional<SawingPlan> found = problem.plan();
         assertThat(found.map(plan -> plan.proof().objective()).orElse(0.0)).isEqualTo(best.value() / 1e6);
@@ -36,8 +46,13 @@ class BruteForceTest {
                 // Among equals the one that the rule names.
                 assertThat(levelPasses(plan)).isEqualTo(best.heights());
             }
-            problem.binding(plan, best.equals()).forEach(BruteForceTest::count);
         }
+        return best;
+    }
+
+    private static void compareAndCount(Problem problem) {
+        BruteForce.Best best = compare(problem);
+        problem.plan().ifPresent(plan -> problem.binding(plan, best.equals()).forEach(BruteForceTest::count));
     }
 
     /** Counts the cases, which are printed, and asks for a share that the random problems exceed by far. */

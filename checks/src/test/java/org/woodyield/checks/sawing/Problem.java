@@ -112,6 +112,17 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
         return new Problem(solid, saw, others, space, cost);
     }
 
+    /** One size more, in steps of 4 mm, worth its area. */
+    Problem withSize(int thickness, int width) {
+        List<PieceOption> more = new ArrayList<>(options);
+        more.add(PieceOption.fixed(
+                thickness + " by " + width,
+                STEP.times(thickness),
+                STEP.times(width),
+                List.of(new LengthWorth(Length.millimetres(3000), (double) thickness * width))));
+        return withOptions(more);
+    }
+
     Problem withSpace(SearchSpace other) {
         return new Problem(solid, saw, options, other, cost);
     }

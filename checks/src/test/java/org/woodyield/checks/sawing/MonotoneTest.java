@@ -1,0 +1,193 @@
+package org.woodyield.checks.sawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.woodyield.log.LogSolid;
+import org.woodyield.log.LogSolid.Station;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
+import org.woodyield.sawing.Frame;
+import org.woodyield.sawing.LengthWorth;
+import org.woodyield.sawing.PassCost;
+import org.woodyield.sawing.PieceOption;
+import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SearchSpace;
+import org.woodyield.sawing.Wane;
+
+/** When the optimum never falls, and for each condition a case in which it falls without it. */
+class MonotoneTest {
+
+    private static final PassCost BY_WIDTH = (stage, width, along) -> 200 * width;
+
+    /**
+     * A thinner kerf by whole grid steps, where pieces may be sawn thicker by as much and each pass costs the same, in live
+     * sawing of a straight log parallel to its axis: each face that moves moves toward the axis.
+     */
+    @Property(tries = 400)
+    void thinnerKerf(@ForAll long seed) {
+        Random random = new Random(seed);
+        Problem any = straight(Problem.random(seed, false), random).withoutLimits();
+        int grid = 1 + random.nextInt(2);
+        Length step = any.saw().settingStep();
+        Length less = step.times(grid);
+        Length over = any.space().overThick();
+        SearchSpace space = any.space().withGrid(less);
+        Problem thick =
+                any.withSaw(any.saw().withKerf(any.saw().kerf().plus(less))).withSpace(space);
+        Problem thin = any.withSpace(space.withOverThick(over.plus(less)));
+        assertThat(thin.value()).isGreaterThanOrEqualTo(thick.value());
+    }
+
+    /** A log that contains the other, with the same axis; no limit of the saw, and each pass costs the same. */
+    @Property(tries = 400)
+    void moreWood(@ForAll long seed) {
+        Random random = new Random(seed);
+        boolean cants = random.nextBoolean();
+        Problem any = Problem.random(seed, cants).withoutLimits();
+        Problem old =
+                any.withSpace(any.space().withLays(List.of(Frame.Lay.AXIS))).withCost(PassCost.each(random.nextInt(8)));
+        List<Station> stations = new ArrayList<>();
+        for (int i = 0; i < old.solid().stationCount(); i++) {
+            Station s = old.solid().station(i);
+            stations.add(new Station(
+                    s.zMetres(),
+                    s.meanRadiusMetres() + 0.006 * random.nextDouble(),
+                    s.centreXMetres(),
+                    s.centreYMetres()));
+        }
+        Problem larger = old.withSolid(LogSolid.of(
+                stations, old.solid().axisRatio(), Length.ofMetres(old.solid().barkMetres(), Rounding.HALF_EVEN)));
+        assertThat(larger.value()).isGreaterThanOrEqualTo(old.value());
+    }
+
+    /** More sizes, cants too, turns, frames, starts or thicker pieces, or a grid that holds the other's points. */
+    @Property(tries = 400)
+    void moreChoice(@ForAll long seed) {
+        Random random = new Random(seed);
+        Problem any = Problem.random(seed, false);
+        Problem few = any.withCost(PassCost.each(random.nextInt(8)))
+                .withSpace(any.space().withGrid(Length.millimetres(24)));
+        SearchSpace space = few.space();
+        List<PieceOption> sizes = new ArrayList<>(few.options());
+        sizes.add(new PieceOption(
+                "one more",
+                Length.millimetres(12),
+                Length.millimetres(16),
+                Length.millimetres(16),
+                Length.ZERO,
+                List.of(new LengthWorth(Length.millimetres(2100), 20)),
+                Wane.NONE));
+        List<Double> turns = new ArrayList<>(space.turnsDegrees());
+        turns.add(45.0);
+        List<Frame.Lay> lays = new ArrayList<>(space.lays());
+        lays.add(Frame.Lay.BARK_ABOVE);
+        Problem more = switch (random.nextInt(7)) {
+            case 0 -> few.withOptions(sizes);
+            case 1 -> few.withSpace(space.withCants(true));
+            case 2 -> few.withSpace(space.withTurns(turns));
+            case 3 -> few.withSpace(space.withLays(lays));
+            case 4 ->
+                few.withSpace(
+                        space.withStartStep(Length.millimetres(space.startStep().isPositive() ? 100 : 700)));
+            case 5 -> few.withSpace(space.withOverThick(space.overThick().plus(Length.millimetres(8))));
+            default -> few.withSpace(space.withGrid(Length.millimetres(8)));
+        };
+        assertThat(more.value()).isGreaterThanOrEqualTo(few.value());
+    }
+
+    private static Problem straight(Problem problem, Random random) {
+        double small = problem.solid().station(0).meanRadiusMetres();
+        return new Problem(
+                LogSolid.of(
+                        List.of(
+                                new Station(0, small, 0, 0),
+                                new Station(3, small * (1 + 0.3 * random.nextDouble()), 0, 0)),
+                        problem.solid().axisRatio(),
+                        Length.ZERO),
+                problem.saw(),
+                problem.options(),
+                problem.space().withTurns(List.of(90.0 * random.nextInt(2))).withLays(List.of(Frame.Lay.AXIS)),
+                PassCost.each(random.nextInt(8)));
+    }
+
+    /** A cylinder and one size, in steps of 4 mm; passes are free. */
+    static Problem cylinder(double radius, int kerf, int grid, int overThick, boolean cants, int thickness, int width) {
+        Length step = Length.millimetres(4);
+        double r = radius * 0.004;
+        return new Problem(
+                        LogSolid.of(List.of(new Station(0, r, 0, 0), new Station(3, r, 0, 0)), 1, Length.ZERO),
+                        new Saw(
+                                "",
+                                step.times(kerf),
+                                Problem.WIDE,
+                                step,
+                                Saw.Reference.PREVIOUS_FACE,
+                                Length.ZERO,
+                                Length.ZERO),
+                        List.of(),
+                        SearchSpace.standard()
+                                .withGrid(step.times(grid))
+                                .withOverThick(step.times(overThick))
+                                .withCants(cants),
+                        PassCost.free())
+                .withSize(thickness, width);
+    }
+
+    @Test
+    void aKerfThinnerByPartOfAGridStepCanBeWorse() {
+        assertThat(cylinder(6.53, 1, 3, 0, false, 2, 4)
+                        .withSize(4, 5)
+                        .withCost(PassCost.each(1))
+                        .value())
+                .isLessThan(cylinder(6.53, 2, 3, 0, false, 2, 4)
+                        .withSize(4, 5)
+                        .withCost(PassCost.each(1))
+                        .value());
+    }
+
+    @Test
+    void aThinnerKerfCanBeWorseWhereItsCutsAreWiderAndCostMore() {
+        assertThat(cylinder(8.8, 1, 1, 1, false, 2, 5).withCost(BY_WIDTH).value())
+                .isLessThan(
+                        cylinder(8.8, 2, 1, 0, false, 2, 5).withCost(BY_WIDTH).value());
+    }
+
+    @Test
+    void moreWoodCanBeWorseWhereTheSawIsTooNarrowForIt() {
+        Problem old = cylinder(4.3, 1, 1, 0, false, 2, 3);
+        Saw s = old.saw();
+        Saw narrow = new Saw(
+                s.name(),
+                s.kerf(),
+                Length.millimetres(36),
+                s.settingStep(),
+                s.reference(),
+                s.leastHeight(),
+                s.sawingVariation());
+        assertThat(cylinder(4.8, 1, 1, 0, false, 2, 3).withSaw(narrow).value())
+                .isLessThan(old.withSaw(narrow).value());
+    }
+
+    @Test
+    void moreWoodCanBeWorseWhereWiderCutsCostMore() {
+        assertThat(cylinder(7.8, 1, 1, 0, false, 2, 4).withCost(BY_WIDTH).value())
+                .isLessThan(
+                        cylinder(7.3, 1, 1, 0, false, 2, 4).withCost(BY_WIDTH).value());
+    }
+
+    @Test
+    void aFinerGridThatLacksThePointsOfTheOtherCanBeWorse() {
+        assertThat(cylinder(6.3, 1, 2, 0, false, 2, 4)
+                        .withCost(PassCost.each(1))
+                        .value())
+                .isLessThan(cylinder(6.3, 1, 3, 0, false, 2, 4)
+                        .withCost(PassCost.each(1))
+                        .value());
+    }
+}
