@@ -28,6 +28,7 @@ class EveryBenchmarkRunsTest {
                 .forks(0)
                 .warmupIterations(0)
                 .measurementIterations(1)
+                .param("logs", "20")
                 .shouldFailOnError(true)
                 .verbosity(VerboseMode.SILENT)
                 .build();

@@ -57,6 +57,33 @@ public final class BestPattern {
      */
     public static Optional<SawingPlan> findAny(
             LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
+        return findAny(solid, saw, options, space, passCost, false);
+    }
+
+    /**
+     * Finds the same by working out every flitch and every cant of the space. It takes a hundred times as long and leans
+     * on no bound, so that the quick way can be held against it.
+     *
+     * @param solid the log
+     * @param saw the saw
+     * @param options the sizes that may be sawn, in order of preference among equals
+     * @param space the patterns that are tried
+     * @param passCost what a pass costs
+     * @return the same plan as {@link #findAny}, with other counts in its proof
+     * @throws OutOfDomainException as {@link #findAny} does
+     */
+    public static Optional<SawingPlan> findExhaustively(
+            LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
+        return findAny(solid, saw, options, space, passCost, true);
+    }
+
+    private static Optional<SawingPlan> findAny(
+            LogSolid solid,
+            Saw saw,
+            List<PieceOption> options,
+            SearchSpace space,
+            PassCost passCost,
+            boolean exhaustively) {
         if (options.isEmpty()) {
             throw new OutOfDomainException("sizes", "none", "", "one or more", "name a size to saw");
         }
@@ -73,7 +100,8 @@ public final class BestPattern {
                         space,
                         passCost,
                         length,
-                        saw.widthOfCut().toMetres())
+                        saw.widthOfCut().toMetres(),
+                        exhaustively)
                 .map(found -> new PlanWriter(found.search(), saw, options, found.frame(), space, length)
                         .plan(found.totals()));
     }
@@ -121,7 +149,8 @@ public final class BestPattern {
             SearchSpace space,
             PassCost passCost,
             Length length,
-            double widestMetres) {
+            double widestMetres,
+            boolean exhaustively) {
         long incumbent = 0;
         Totals totals = new Totals(0, 0, 0, 0);
         Search bestSearch = null;
@@ -130,7 +159,7 @@ public final class BestPattern {
             for (double turn : space.turnsDegrees()) {
                 Frame frame = Lie.frame(solid, lay, turn, space.offset());
                 Search search = new Search(Lie.of(solid, frame), lattice, space, saw, passCost, length, widestMetres);
-                long value = search.solve(incumbent);
+                long value = exhaustively ? search.solveExhaustively(incumbent) : search.solve(incumbent);
                 totals = totals.plus(search);
                 if (value > incumbent) {
                     incumbent = value;
@@ -163,14 +192,14 @@ public final class BestPattern {
 
     private static OutOfDomainException refusal(
             LogSolid solid, Saw saw, Lattice lattice, SearchSpace space, PassCost passCost, Length length) {
-        Optional<Found> wider = best(solid, saw, lattice, space, passCost, length, Double.POSITIVE_INFINITY);
+        Optional<Found> wider = best(solid, saw, lattice, space, passCost, length, Double.POSITIVE_INFINITY, false);
         if (wider.isPresent()) {
             return new PlanWriter(
                             wider.get().search(), saw, List.of(), wider.get().frame(), space, length)
                     .tooNarrow();
         }
         if (passCost != PassCost.free()
-                && best(solid, saw, lattice, space, PassCost.free(), length, Double.POSITIVE_INFINITY)
+                && best(solid, saw, lattice, space, PassCost.free(), length, Double.POSITIVE_INFINITY, false)
                         .isPresent()) {
             return new OutOfDomainException(
                     "worth of the pieces",

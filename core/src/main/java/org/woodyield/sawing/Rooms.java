@@ -81,10 +81,11 @@ final class Rooms {
      * @param at index of the flitch
      * @param clip0 first index inside the cant, or of no wood
      * @param clip1 last index inside the cant, or of no wood
+     * @param further how many steps the cant may also stand above that
      */
-    long bound(int[][] from, int[][] to, int at, int clip0, int clip1) {
+    long bound(int[][] from, int[][] to, int at, int clip0, int clip1, int further) {
         int widest = layers - 1;
-        int hullFrom = from[widest][at];
+        int hullFrom = from[widest][at] - further;
         int hullTo = to[widest][at];
         if (hullFrom > hullTo || hullFrom > clip1 || hullTo < clip0) {
             return Lattice.NONE;
@@ -94,7 +95,7 @@ final class Rooms {
         long sum = 0;
         long full = 0;
         for (int i = 0; i < layers; i++) {
-            int room = Math.min(to[i][at], clip1) - Math.max(from[i][at], clip0);
+            int room = Math.min(to[i][at], clip1) - Math.max(from[i][at] - further, clip0);
             if (room < 0) {
                 continue;
             }
@@ -120,6 +121,9 @@ final class Rooms {
     }
 
     private long bound(long sum, long full, boolean oneStrip, int sawnSides) {
+        if (edge >= Search.NO_EDGING) {
+            return full;
+        }
         if (oneStrip) {
             // A strip has two edges; one can lie on a sawn side, both only if it is as wide as the cant.
             return Math.max(sum - (sawnSides == 0 ? 2 : 1) * edge, full);

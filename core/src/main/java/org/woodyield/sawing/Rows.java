@@ -29,11 +29,22 @@ final class Rows {
     private final int[] leftChoice;
     private int stamp;
 
+    /** By class, by entry: the trims with the entry's worthiest length first, of equals the first trim. */
+    private final int[][][] worthiest;
+
     private List<Lattice.Entry> entries = List.of();
     private int[] from = new int[0];
     private int[] to = new int[0];
     private int[] anchors = new int[0];
     private int anchorCount;
+    /** Of the entries: width, and where the places that fit begin in the lists of places. */
+    private final int[] entryWidth;
+
+    private final int[] firstPlace;
+    private final int[] placeFrom;
+    private final int[] placeTo;
+    private final int[] placeTrim;
+    private final long[] placeWorth;
     private int clipFrom;
     private int clipTo;
     private long edge;
@@ -50,30 +61,64 @@ final class Rows {
         left = new long[chords.count];
         rightChoice = new int[chords.count];
         leftChoice = new int[chords.count];
+        worthiest = new int[lattice.thicknesses.size()][][];
+        int most = 0;
+        for (int c = 0; c < worthiest.length; c++) {
+            List<Lattice.Entry> each = lattice.thicknesses.get(c).entries();
+            most = Math.max(most, each.size());
+            worthiest[c] = new int[each.size()][];
+            for (int e = 0; e < each.size(); e++) {
+                worthiest[c][e] = worthiest(each.get(e));
+            }
+        }
+        int places = most * chords.trims.length;
+        entryWidth = new int[most];
+        firstPlace = new int[most + 1];
+        placeFrom = new int[places];
+        placeTo = new int[places];
+        placeTrim = new int[places];
+        placeWorth = new long[places];
+    }
+
+    private int[] worthiest(Lattice.Entry entry) {
+        int[] order = new int[chords.trims.length];
+        for (int t = 0; t < order.length; t++) {
+            long worth = entry.worth(chords.trims[t].length());
+            int at = t;
+            while (at > 0 && entry.worth(chords.trims[order[at - 1]].length()) < worth) {
+                order[at] = order[at - 1];
+                at--;
+            }
+            order[at] = t;
+        }
+        return order;
     }
 
     /**
      * The worth of the best row less its edge passes; {@link Lattice#NONE} if no row is worth more than its passes.
      *
+     * @param c class of the flitch's thickness
      * @param low index of one face of the flitch
      * @param high index of the other, above
      * @param clip0 first index inside the cant, or NO_CLIP
      * @param clip1 last index inside the cant
+     * @param bound no row is worth more; the search ends where one is worth so much
      */
     long best(
-            Lattice.Thickness thickness,
+            int c,
             int low,
             int high,
             int[][] roomFrom,
             int[][] roomTo,
             int clip0,
             int clip1,
-            long edgeCost) {
+            long edgeCost,
+            long bound) {
         rowsWorkedOut++;
-        prepare(thickness, low, high, roomFrom, roomTo, clip0, clip1, edgeCost);
+        prepare(c, low, high, roomFrom, roomTo, clip0, clip1, edgeCost);
         long best = Lattice.NONE;
         bestAtClipEnd = false;
-        for (int i = 0; i < anchorCount; i++) {
+        for (int i = 0; i < anchorCount && best < bound; i++) {
             int at = anchors[i];
             long value = right(at);
             if (value <= 0) {
@@ -87,7 +132,7 @@ final class Rows {
                 bestAnchor = at;
             }
         }
-        if (clip0 != NO_CLIP && left(clipTo) > best) {
+        if (clip0 != NO_CLIP && best < bound && left(clipTo) > best) {
             best = left(clipTo);
             bestAtClipEnd = true;
         }
@@ -120,20 +165,13 @@ final class Rows {
     }
 
     private void prepare(
-            Lattice.Thickness thickness,
-            int low,
-            int high,
-            int[][] roomFrom,
-            int[][] roomTo,
-            int clip0,
-            int clip1,
-            long edgeCost) {
+            int c, int low, int high, int[][] roomFrom, int[][] roomTo, int clip0, int clip1, long edgeCost) {
         if (++stamp == Integer.MAX_VALUE) {
             Arrays.fill(stampLeft, 0);
             Arrays.fill(stampRight, 0);
             stamp = 1;
         }
-        entries = thickness.entries();
+        entries = lattice.thicknesses.get(c).entries();
         int trims = chords.trims.length;
         if (from.length < entries.size() * trims) {
             from = new int[entries.size() * trims];
@@ -168,6 +206,32 @@ final class Rows {
                 }
             }
         }
+        int places = 0;
+        for (int e = 0; e < entries.size(); e++) {
+            Lattice.Entry entry = entries.get(e);
+            entryWidth[e] = entry.width();
+            firstPlace[e] = places;
+            for (int t : worthiest[c][e]) {
+                int slot = e * trims + t;
+                if (from[slot] != Integer.MAX_VALUE) {
+                    placeFrom[places] = from[slot];
+                    placeTo[places] = to[slot];
+                    placeTrim[places] = t;
+                    placeWorth[places++] = entry.worth(chords.trims[t].length());
+                }
+            }
+        }
+        firstPlace[entries.size()] = places;
+    }
+
+    /** The worthiest place of an entry that holds a stretch, -1 if none does. */
+    private int place(int e, int begin, int end) {
+        for (int i = firstPlace[e]; i < firstPlace[e + 1]; i++) {
+            if (placeFrom[i] <= begin && end <= placeTo[i]) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private void addAnchor(int at) {
@@ -191,22 +255,13 @@ final class Rows {
         int choice = -1;
         int trims = chords.trims.length;
         for (int e = 0; e < entries.size(); e++) {
-            Lattice.Entry entry = entries.get(e);
-            int end = x + entry.width();
-            long worthHere = Lattice.NONE;
-            int trimHere = -1;
-            for (int t = 0; t < trims; t++) {
-                long each = entry.worth(chords.trims[t].length());
-                if (each > worthHere && from[e * trims + t] <= x && end <= to[e * trims + t]) {
-                    worthHere = each;
-                    trimHere = t;
-                }
-            }
-            if (trimHere >= 0) {
-                long value = worthHere - (end == clipTo ? 0 : edge) + right(end + lattice.kerf);
+            int end = x + entryWidth[e];
+            int place = place(e, x, end);
+            if (place >= 0) {
+                long value = placeWorth[place] - (end == clipTo ? 0 : edge) + right(end + lattice.kerf);
                 if (value > best) {
                     best = value;
-                    choice = e * trims + trimHere;
+                    choice = e * trims + placeTrim[place];
                 }
             }
         }
@@ -228,22 +283,13 @@ final class Rows {
         int choice = -1;
         int trims = chords.trims.length;
         for (int e = 0; e < entries.size(); e++) {
-            Lattice.Entry entry = entries.get(e);
-            int begin = y - entry.width();
-            long worthHere = Lattice.NONE;
-            int trimHere = -1;
-            for (int t = 0; t < trims; t++) {
-                long each = entry.worth(chords.trims[t].length());
-                if (each > worthHere && from[e * trims + t] <= begin && y <= to[e * trims + t]) {
-                    worthHere = each;
-                    trimHere = t;
-                }
-            }
-            if (trimHere >= 0) {
-                long value = worthHere - (begin == clipFrom ? 0 : edge) + left(begin - lattice.kerf);
+            int begin = y - entryWidth[e];
+            int place = place(e, begin, y);
+            if (place >= 0) {
+                long value = placeWorth[place] - (begin == clipFrom ? 0 : edge) + left(begin - lattice.kerf);
                 if (value > best) {
                     best = value;
-                    choice = e * trims + trimHere;
+                    choice = e * trims + placeTrim[place];
                 }
             }
         }

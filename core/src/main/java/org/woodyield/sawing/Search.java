@@ -3,6 +3,7 @@ package org.woodyield.sawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 
@@ -17,7 +18,10 @@ final class Search implements Stack.Refiner {
     }
 
     /** More than anything is worth: a flitch thicker than the saw cuts wide cannot be edged. */
-    private static final long NO_EDGING = 1L << 55;
+    static final long NO_EDGING = 1L << 55;
+
+    /** Cants are bounded by so many neighbours at once, one size after the other. */
+    private static final int[] GROUPS = {8, 2};
 
     final Lie lie;
     final Lattice lattice;
@@ -40,6 +44,15 @@ final class Search implements Stack.Refiner {
     private final int classes;
     private final long[][] costOfWidth;
     private final Upright[] uprights;
+    /** By place of an upright pass: heights between which every measuring plane is cut whole, and any at all. */
+    private final double[] wholeFrom;
+
+    private final double[] wholeTo;
+    private final double[] someFrom;
+    private final double[] someTo;
+    /** By class, the depths below a face at which the room counts: the face, and where wane may begin. */
+    private final int[][] depths;
+
     private final double[] widths;
     private int cantBottom;
     private int cantTop;
@@ -67,6 +80,20 @@ final class Search implements Stack.Refiner {
         for (int i = 0; i < uprights.length; i++) {
             uprights[i] = upright(measuring[i]);
         }
+        wholeFrom = new double[chords.count];
+        wholeTo = new double[chords.count];
+        someFrom = new double[chords.count];
+        someTo = new double[chords.count];
+        for (int q = 0; q < chords.count; q++) {
+            wholeFrom[q] = someTo[q] = Double.NEGATIVE_INFINITY;
+            wholeTo[q] = someFrom[q] = Double.POSITIVE_INFINITY;
+            for (Upright p : uprights) {
+                wholeFrom[q] = Math.max(wholeFrom[q], Math.max(p.low[q], p.widestLow[q]));
+                wholeTo[q] = Math.min(wholeTo[q], Math.min(p.high[q], p.widestHigh[q]));
+                someFrom[q] = Math.min(someFrom[q], Math.min(p.low[q], p.widestLow[q]));
+                someTo[q] = Math.max(someTo[q], Math.max(p.high[q], p.widestHigh[q]));
+            }
+        }
         classes = lattice.thicknesses.size();
         int kinds = classes + lattice.cantHeights.length;
         int[] sizes = new int[kinds];
@@ -89,6 +116,12 @@ final class Search implements Stack.Refiner {
         level = new Hulls(chords.levelFrom, chords.levelTo);
         upright = new Hulls(chords.uprightFrom, chords.uprightTo);
         mirrored = mirrored();
+        depths = lattice.thicknesses.stream()
+                .map(each -> IntStream.concat(
+                                IntStream.of(0), each.entries().stream().mapToInt(Lattice.Entry::waneDepth))
+                        .distinct()
+                        .toArray())
+                .toArray(int[][]::new);
         bedMetres = bed(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, true);
         levelPasses();
         bounds();
@@ -208,16 +241,51 @@ final class Search implements Stack.Refiner {
         double top = metres(high);
         double least = saw.leastHeight().toMetres();
         double bed = bed(bottom, top, false);
+        Arrays.fill(widths, Upright.clipped(bottom, top, bottom, top));
+        long whole = top - bottom > widestMetres ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.CANT, lie.mean(widths));
         for (int q = 0; q < chords.count; q++) {
-            double widest = 0;
-            for (int i = 0; i < widths.length; i++) {
-                Upright p = uprights[i];
-                widths[i] = Upright.clipped(p.low[q], p.high[q], bottom, top);
-                widest = Math.max(widest, Upright.clipped(p.widestLow[q], p.widestHigh[q], bottom, top));
+            if (metres(q) - bed < least - 1e-12) {
+                cant.pass[q] = Stack.FORBIDDEN;
+            } else if (wholeFrom[q] <= bottom && wholeTo[q] >= top) {
+                cant.pass[q] = whole;
+            } else if (someFrom[q] >= top || someTo[q] <= bottom) {
+                cant.pass[q] = Stack.FORBIDDEN;
+            } else {
+                double widest = 0;
+                for (int i = 0; i < widths.length; i++) {
+                    Upright p = uprights[i];
+                    widths[i] = Upright.clipped(p.low[q], p.high[q], bottom, top);
+                    widest = Math.max(widest, Upright.clipped(p.widestLow[q], p.widestHigh[q], bottom, top));
+                }
+                boolean possible = widest > 0 && widest <= widestMetres;
+                cant.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.CANT, lie.mean(widths));
             }
-            boolean possible = widest > 0 && widest <= widestMetres && metres(q) - bed >= least - 1e-12;
-            cant.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.CANT, lie.mean(widths));
         }
+    }
+
+    /**
+     * What passes cost at least in any of the cants from one that lies between two heights to one so many steps above it.
+     */
+    private void cantPassesAtLeast(int low, int high, int further) {
+        double bottom = metres(low);
+        double top = metres(high + further);
+        double height = metres(high) - bottom;
+        long least = leastCantPass(high - low);
+        Arrays.fill(widths, height);
+        long whole = height > widestMetres + 1e-9
+                ? Stack.FORBIDDEN
+                : Math.min(cost(Stage.CANT, lie.mean(widths)), cost(Stage.CANT, height - 1e-12));
+        for (int q = 0; q < chords.count; q++) {
+            cant.pass[q] = wholeFrom[q] <= bottom && wholeTo[q] >= top ? whole : least;
+        }
+    }
+
+    private long leastCantPass(int height) {
+        long least = Stack.FORBIDDEN;
+        for (int w = 0; w <= height + 1; w++) {
+            least = Math.min(least, cost(Stage.CANT, lattice.metres(w)));
+        }
+        return least;
     }
 
     private double metres(int index) {
@@ -279,7 +347,7 @@ final class Search implements Stack.Refiner {
         for (int c = 0; c < classes; c++) {
             for (int p = lattice.thicknesses.get(c).units(); p < chords.count; p++) {
                 live.value[c][p] = positive(
-                        rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p, Rows.NO_CLIP, -Rows.NO_CLIP));
+                        rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p, Rows.NO_CLIP, -Rows.NO_CLIP, 0));
             }
         }
         if (lattice.cantHeights.length == 0) {
@@ -351,6 +419,7 @@ final class Search implements Stack.Refiner {
             toBeat = objective;
         }
         if (lattice.cantHeights.length > 0) {
+            tighten(toBeat);
             long withCants = live.solve(this, live.value.length, toBeat);
             if (withCants > toBeat) {
                 objective = withCants;
@@ -359,6 +428,104 @@ final class Search implements Stack.Refiner {
             }
         }
         return objective;
+    }
+
+    /** The same with every flitch and every cant worked out: slow, and what the quick way is held against. */
+    long solveExhaustively(long incumbent) {
+        fillExactly(live, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, 0);
+        for (int k = 0; k < lattice.cantHeights.length; k++) {
+            int height = lattice.cantHeights[k];
+            long[] values = live.value[classes + k];
+            for (int top = height; top < chords.count; top++) {
+                cantsOpened++;
+                cantPasses(top - height, top);
+                fillExactly(cant, chords.uprightFrom, chords.uprightTo, top - height, top);
+                values[top] = positive(cant.sweep(0, classes));
+            }
+        }
+        long toBeat = incumbent;
+        for (int kinds : new int[] {classes, live.value.length}) {
+            long reached = live.sweep(0, kinds);
+            objective = Math.max(objective, reached);
+            if (reached > toBeat) {
+                toBeat = reached;
+                best = live.path();
+                opening = live.opening();
+            }
+        }
+        return objective;
+    }
+
+    private void fillExactly(Stack stack, int[][] from, int[][] to, int clip0, int clip1) {
+        for (int c = 0; c < classes; c++) {
+            int thickness = lattice.thicknesses.get(c).units();
+            for (int p = thickness; p < chords.count; p++) {
+                stack.value[c][p] = rows.best(c, p - thickness, p, from, to, clip0, clip1, edgeCost[c], Long.MAX_VALUE);
+            }
+        }
+    }
+
+    /**
+     * Tightens the bounds of the cants that could stand in a stack worth more than the one to beat: first of many
+     * neighbours at once, then of fewer, then of each by itself.
+     */
+    private void tighten(long toBeat) {
+        for (int group : GROUPS) {
+            if (live.sweep(0, live.value.length) <= toBeat) {
+                return;
+            }
+            live.sweepAbove();
+            for (int k = 0; k < lattice.cantHeights.length; k++) {
+                int kind = classes + k;
+                int height = lattice.cantHeights[k];
+                // Of a mirrored log the upper half stands for both.
+                int first = mirrored ? Math.max(height, chords.centre + height / 2) : height;
+                for (int p = first; p < chords.count; p += group) {
+                    int last = Math.min(p + group, chords.count) - 1;
+                    boolean promising = false;
+                    for (int top = p; top <= last; top++) {
+                        promising |= drop(kind, top, toBeat);
+                    }
+                    if (promising) {
+                        long bound = boundOfCants(kind, p, last - p);
+                        for (int top = p; top <= last; top++) {
+                            lower(kind, top, bound);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /** Takes a cant from the search if nothing with it is worth more; whether it stays. */
+    private boolean drop(int kind, int top, long toBeat) {
+        if (live.value[kind][top] == Lattice.NONE) {
+            return false;
+        }
+        if (live.through(kind, top) > toBeat) {
+            return !known[kind][top];
+        }
+        known[kind][top] = true;
+        live.value[kind][top] = Lattice.NONE;
+        return false;
+    }
+
+    private void lower(int kind, int top, long bound) {
+        long[] values = live.value[kind];
+        long most = positive(bound);
+        values[top] = Math.min(values[top], most);
+        int image = 2 * chords.centre - (top - lattice.cantHeights[kind - classes]);
+        if (mirrored && image < chords.count) {
+            values[image] = Math.min(values[image], most);
+        }
+    }
+
+    /** What no cant exceeds whose upper face is the given one or one of so many above it. */
+    private long boundOfCants(int kind, int top, int further) {
+        int bottom = top - lattice.cantHeights[kind - classes];
+        cantPassesAtLeast(bottom, top, further);
+        boundCant(bottom, top, further);
+        return cant.sweep(0, classes);
     }
 
     @Override
@@ -391,23 +558,55 @@ final class Search implements Stack.Refiner {
         Lattice.Thickness thickness = lattice.thicknesses.get(c);
         int low = top - thickness.units();
         long reached = reached(c, low, top, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, -Rows.NO_CLIP);
-        if (reached == live.value[c][top]) {
-            return reached;
-        }
-        return levelRowExactly(c, top);
+        long exact = reached == live.value[c][top] ? reached : levelRowExactly(c, top, live.value[c][top]);
+        spread(c, top, exact, 1);
+        spread(c, top, exact, -1);
+        return exact;
     }
 
-    private long levelRowExactly(int c, int top) {
+    /** Flitches further on whose room is no wider are worth no more. */
+    private void spread(int c, int top, long exact, int step) {
+        long[] values = live.value[c];
+        int thickness = lattice.thicknesses.get(c).units();
+        for (int p = top; ; p += step) {
+            int next = p + step;
+            if (next < thickness
+                    || next >= values.length
+                    || values[next] <= exact
+                    || !narrower(c, p, next, chords.levelFrom, chords.levelTo, true)) {
+                return;
+            }
+            live.put(c, next, exact);
+        }
+    }
+
+    /** Whether a flitch has no more room than another at any trim and depth, where it lies or, if so wanted, moved along. */
+    private boolean narrower(int c, int top, int other, int[][] from, int[][] to, boolean moved) {
+        int thickness = lattice.thicknesses.get(c).units();
+        int least = moved ? -chords.count : 0;
+        int most = moved ? chords.count : 0;
+        for (int depth : depths[c]) {
+            for (int t = 0; t < from.length; t++) {
+                int[] f = from[t];
+                int[] l = to[t];
+                int otherFrom = Math.max(f[other - depth], f[other - thickness + depth]);
+                int otherTo = Math.min(l[other - depth], l[other - thickness + depth]);
+                if (otherFrom <= otherTo) {
+                    least = Math.max(least, Math.max(f[top - depth], f[top - thickness + depth]) - otherFrom);
+                    most = Math.min(most, Math.min(l[top - depth], l[top - thickness + depth]) - otherTo);
+                    if (least > most) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private long levelRowExactly(int c, int top, long bound) {
         Lattice.Thickness thickness = lattice.thicknesses.get(c);
         return rows.best(
-                thickness,
-                top - thickness.units(),
-                top,
-                chords.levelFrom,
-                chords.levelTo,
-                Rows.NO_CLIP,
-                0,
-                edgeCost[c]);
+                c, top - thickness.units(), top, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, 0, edgeCost[c], bound);
     }
 
     /** What a row of one length reaches: where it meets the bound, nothing more need be worked out. */
@@ -437,20 +636,32 @@ final class Search implements Stack.Refiner {
         cantBottom = bottom;
         cantTop = top;
         cantPasses(bottom, top);
+        for (boolean[] each : knownInCant) {
+            Arrays.fill(each, false);
+        }
+        boundCant(bottom, top, 0);
+    }
+
+    /** Bounds of the flitches of a cant, or of any of the cants up to one so many steps above it. */
+    private void boundCant(int bottom, int top, int further) {
         for (int c = 0; c < classes; c++) {
             int t = lattice.thicknesses.get(c).units();
-            Arrays.fill(knownInCant[c], false);
             long[] values = cant.value[c];
             Arrays.fill(values, 0, t, Lattice.NONE);
             long full = positive(rooms[c].fullBound(top - bottom));
             int[] longestFrom = upright.flitchFrom[c][0];
             int[] longestTo = upright.flitchTo[c][0];
+            int[] anyFrom = upright.flitchFrom[c][upright.from.length - 1];
+            int[] anyTo = upright.flitchTo[c][upright.from.length - 1];
             for (int x = t; x < values.length; x++) {
-                if (longestFrom[x] <= bottom && longestTo[x] >= top) {
+                if (longestFrom[x] - further <= bottom && longestTo[x] >= top) {
                     values[x] = full;
-                    continue;
+                } else if (anyFrom[x] > anyTo[x]) {
+                    values[x] = Lattice.NONE;
+                } else {
+                    values[x] = positive(
+                            rooms[c].bound(upright.flitchFrom[c], upright.flitchTo[c], x, bottom, top, further));
                 }
-                values[x] = positive(rooms[c].bound(upright.flitchFrom[c], upright.flitchTo[c], x, bottom, top));
             }
         }
     }
@@ -471,24 +682,46 @@ final class Search implements Stack.Refiner {
                         int low = at - lattice.thicknesses.get(kind).units();
                         long reached =
                                 reached(kind, low, at, chords.uprightFrom, chords.uprightTo, cantBottom, cantTop);
-                        return reached == cant.value[kind][at] ? reached : uprightRow(kind, at);
+                        long bound = cant.value[kind][at];
+                        long exact = reached == bound ? reached : uprightRow(kind, at, bound);
+                        if (exact < bound) {
+                            spreadInCant(kind, at, exact, 1);
+                            spreadInCant(kind, at, exact, -1);
+                        }
+                        return exact;
                     }
                 },
                 classes,
                 Math.max(0, need));
     }
 
-    private long uprightRow(int c, int right) {
+    private void spreadInCant(int c, int at, long exact, int step) {
+        long[] values = cant.value[c];
+        int thickness = lattice.thicknesses.get(c).units();
+        for (int p = at; ; p += step) {
+            int next = p + step;
+            if (next < thickness
+                    || next >= values.length
+                    || values[next] <= exact
+                    || !narrower(c, p, next, chords.uprightFrom, chords.uprightTo, false)) {
+                return;
+            }
+            cant.put(c, next, exact);
+        }
+    }
+
+    private long uprightRow(int c, int right, long bound) {
         Lattice.Thickness thickness = lattice.thicknesses.get(c);
         return rows.best(
-                thickness,
+                c,
                 right - thickness.units(),
                 right,
                 chords.uprightFrom,
                 chords.uprightTo,
                 cantBottom,
                 cantTop,
-                edgeCost[c]);
+                edgeCost[c],
+                bound);
     }
 
     /** The best pattern from its first face down, once solved. */
@@ -496,7 +729,7 @@ final class Search implements Stack.Refiner {
         List<Cut> cuts = new ArrayList<>();
         for (Stack.Item item : best) {
             if (item.kind() < classes) {
-                levelRowExactly(item.kind(), item.top());
+                levelRowExactly(item.kind(), item.top(), Long.MAX_VALUE);
                 int bottom = item.top() - lattice.thicknesses.get(item.kind()).units();
                 cuts.add(new Cut(item.top(), bottom, rows.strips(), -1, List.of()));
             } else {
@@ -505,7 +738,7 @@ final class Search implements Stack.Refiner {
                 cantsOpened--;
                 List<Cut> inside = new ArrayList<>();
                 for (Stack.Item flitch : cant.path()) {
-                    uprightRow(flitch.kind(), flitch.top());
+                    uprightRow(flitch.kind(), flitch.top(), Long.MAX_VALUE);
                     inside.add(new Cut(
                             flitch.top(),
                             flitch.top()

@@ -19,7 +19,6 @@ final class Stack {
     static final long FORBIDDEN = Long.MAX_VALUE / 4;
 
     private static final int STOP = -1;
-    private static final int SLAB = -2;
 
     /** An item in its place. */
     record Item(int kind, int top) {}
@@ -48,11 +47,18 @@ final class Stack {
     /** By index of the lower side of the kerf. */
     final long[] pass;
 
+    /** By index of a face: the best stack of what lies below it. */
     private final long[] best;
-    private final int[] choice;
-    private final int[] itemChoice;
+
+    /** The same where an item begins at the face, or nothing does. */
+    private final long[] bestItem;
+
+    /** The best stack below a face, less the pass that makes it. */
+    private final long[] sawn;
+
     private final long[] afterSlab;
-    private final int[] slabTo;
+    private long[] above = new long[0];
+    private int kinds;
     private int opening;
     private int changed;
 
@@ -68,10 +74,9 @@ final class Stack {
         value = new long[size.length][count];
         pass = new long[count];
         best = new long[count];
-        choice = new int[count];
-        itemChoice = new int[count];
+        bestItem = new long[count];
+        sawn = new long[count];
         afterSlab = new long[count];
-        slabTo = new int[count];
         clear();
     }
 
@@ -82,45 +87,65 @@ final class Stack {
         Arrays.fill(pass, 0);
     }
 
-    /** The value of the best stack by the item values as they stand, those below an index swept already. */
-    long sweep(int from, int kinds) {
+    /**
+     * The value of the best stack by the item values as they stand, those below an index swept already. No value and a
+     * forbidden pass are amounts so low that no sum with one of them counts.
+     */
+    long sweep(int from, int useKinds) {
+        kinds = useKinds;
         for (int p = from; p < count; p++) {
-            long top = 0;
-            int how = STOP;
-            for (int kind = 0; kind < kinds; kind++) {
-                long item = value[kind][p];
+            long item = 0;
+            for (int kind = 0; kind < useKinds; kind++) {
                 int q = p - size[kind] - kerf;
-                if (item == Lattice.NONE || q < 0 || pass[q] == FORBIDDEN) {
-                    continue;
-                }
-                long total = item - pass[q] + best[q];
-                if (total > top) {
-                    top = total;
-                    how = kind;
+                if (q >= 0) {
+                    item = Math.max(item, value[kind][p] + sawn[q]);
                 }
             }
             // What follows a slab is an item: two slabs would be one pass too many, and leave the saw's step.
-            long here = pass[p] == FORBIDDEN ? Lattice.NONE : top - pass[p];
-            itemChoice[p] = how;
-            if (p >= slab && afterSlab[p - slab] > top) {
-                top = afterSlab[p - slab];
-                how = SLAB;
-            }
-            best[p] = top;
-            choice[p] = how;
-            boolean further = p >= step && afterSlab[p - step] > here;
-            afterSlab[p] = further ? afterSlab[p - step] : here;
-            slabTo[p] = further ? slabTo[p - step] : p;
+            long slabbed = p >= slab ? Math.max(item, afterSlab[p - slab]) : item;
+            bestItem[p] = item;
+            best[p] = slabbed;
+            sawn[p] = slabbed - pass[p];
+            long here = item - pass[p];
+            afterSlab[p] = p >= step ? Math.max(here, afterSlab[p - step]) : here;
         }
         long top = Lattice.NONE;
         opening = -1;
         for (int p = centre % grid; p < count; p += grid) {
-            if (pass[p] != FORBIDDEN && best[p] - pass[p] > top) {
-                top = best[p] - pass[p];
+            if (sawn[p] > top && pass[p] != FORBIDDEN) {
+                top = sawn[p];
                 opening = p;
             }
         }
         return top;
+    }
+
+    /**
+     * Works out, after a sweep, the best of what stands above each face, for {@link #through}.
+     */
+    void sweepAbove() {
+        above = new long[count];
+        long[] slabbed = new long[count];
+        for (int p = count - 1; p >= 0; p--) {
+            long reached = Math.floorMod(p - centre, grid) == 0 ? 0 : Lattice.NONE;
+            for (int kind = 0; kind < kinds; kind++) {
+                int top = p + kerf + size[kind];
+                if (top < count) {
+                    reached = Math.max(reached, above[top] + value[kind][top]);
+                }
+            }
+            long face = Math.max(Lattice.NONE, reached - pass[p]);
+            long further = p + slab < count ? slabbed[p + slab] : Lattice.NONE;
+            above[p] = Math.max(face, further - pass[p]);
+            above[p] = Math.max(above[p], Lattice.NONE);
+            slabbed[p] = p + step < count ? Math.max(face, slabbed[p + step]) : face;
+        }
+    }
+
+    /** What no stack with an item exceeds, by the item values at the last sweeps. */
+    long through(int kind, int top) {
+        int q = top - size[kind] - kerf;
+        return q < 0 ? Lattice.NONE : above[top] + value[kind][top] + sawn[q];
     }
 
     /**
@@ -163,17 +188,35 @@ final class Stack {
     List<Item> path() {
         List<Item> path = new ArrayList<>();
         int p = opening;
-        int next = p < 0 ? STOP : choice[p];
-        while (next != STOP) {
-            if (next == SLAB) {
-                p = slabTo[p - slab];
-                next = itemChoice[p];
+        boolean afterSlabOnly = false;
+        while (p >= 0) {
+            long wanted = afterSlabOnly ? bestItem[p] : best[p];
+            int kind = wanted > 0 && bestItem[p] == wanted ? kindAt(p) : STOP;
+            if (kind != STOP) {
+                path.add(new Item(kind, p));
+                p = p - size[kind] - kerf;
+                afterSlabOnly = false;
+            } else if (wanted > 0) {
+                p -= slab;
+                while (bestItem[p] - pass[p] != afterSlab[p]) {
+                    p -= step;
+                }
+                afterSlabOnly = true;
             } else {
-                path.add(new Item(next, p));
-                p = p - size[next] - kerf;
-                next = choice[p];
+                break;
             }
         }
         return path;
+    }
+
+    /** The first kind of item that reaches the best at a face. */
+    private int kindAt(int p) {
+        for (int kind = 0; kind < kinds; kind++) {
+            int q = p - size[kind] - kerf;
+            if (q >= 0 && value[kind][p] + sawn[q] == bestItem[p]) {
+                return kind;
+            }
+        }
+        return STOP;
     }
 }
