@@ -22,6 +22,9 @@ final class Balance {
 
     private final Lie lie;
     private final double[] bounds;
+    private final Lie.Plane[] ends;
+    /** Sections at the nodes of each stretch, made when a rectangle first needs them. */
+    private final Lie.Plane[][] nodes;
 
     private Balance(Lie lie, List<SawnPiece> pieces) {
         this.lie = lie;
@@ -35,6 +38,8 @@ final class Balance {
             cuts.add(at(piece.end(), whole));
         }
         bounds = cuts.stream().mapToDouble(Double::doubleValue).toArray();
+        ends = cuts.stream().map(lie::inside).toArray(Lie.Plane[]::new);
+        nodes = new Lie.Plane[bounds.length][];
     }
 
     private static double at(Length z, double whole) {
@@ -82,21 +87,31 @@ final class Balance {
             if (bounds[i] < from || bounds[i + 1] > to) {
                 continue;
             }
-            Lie.Plane first = lie.inside(bounds[i]);
-            Lie.Plane last = lie.inside(bounds[i + 1]);
-            if (encloses(first, u1, u2, v1, v2) && encloses(last, u1, u2, v1, v2)) {
+            if (encloses(ends[i], u1, u2, v1, v2) && encloses(ends[i + 1], u1, u2, v1, v2)) {
                 sum += (u2 - u1) * (v2 - v1) * (bounds[i + 1] - bounds[i]);
                 continue;
             }
             double h = (bounds[i + 1] - bounds[i]) / PARTS;
-            for (int part = 0; part < PARTS; part++) {
-                double middle = bounds[i] + h * (part + 0.5);
-                for (int node = 0; node < NODE.length; node++) {
-                    sum += WEIGHT[node] * h / 2 * area(lie.inside(middle + NODE[node] * h / 2), u1, u2, v1, v2);
-                }
+            Lie.Plane[] planes = planes(i, h);
+            for (int at = 0; at < planes.length; at++) {
+                sum += WEIGHT[at % NODE.length] * h / 2 * area(planes[at], u1, u2, v1, v2);
             }
         }
         return sum;
+    }
+
+    private Lie.Plane[] planes(int stretch, double h) {
+        Lie.Plane[] known = nodes[stretch];
+        if (known == null) {
+            known = new Lie.Plane[PARTS * NODE.length];
+            for (int at = 0; at < known.length; at++) {
+                int part = at / NODE.length;
+                double middle = bounds[stretch] + h * (part + 0.5);
+                known[at] = lie.inside(middle + NODE[at % NODE.length] * h / 2);
+            }
+            nodes[stretch] = known;
+        }
+        return known;
     }
 
     private static boolean encloses(Lie.Plane p, double u1, double u2, double v1, double v2) {

@@ -16,6 +16,8 @@ final class Lie {
         final double suv;
         final double svv;
         private final double rootDeterminant;
+        private final double leanLevel;
+        private final double leanUpright;
 
         private Plane(double z, double cu, double cv, double halfLong, double halfShort, double cos, double sin) {
             this.z = z;
@@ -27,6 +29,8 @@ final class Lie {
             suv = (a - b) * cos * sin;
             svv = a * sin * sin + b * cos * cos;
             rootDeterminant = halfLong * halfShort;
+            leanLevel = suv / svv;
+            leanUpright = suv / suu;
         }
 
         /** Half the level chord at a height, below zero where there is none. */
@@ -37,7 +41,7 @@ final class Lie {
         }
 
         double midLevel(double v) {
-            return cu + suv / svv * (v - cv);
+            return cu + leanLevel * (v - cv);
         }
 
         /** Half the upright chord at a level position, below zero where there is none. */
@@ -48,7 +52,7 @@ final class Lie {
         }
 
         double midUpright(double u) {
-            return cv + suv / suu * (u - cu);
+            return cv + leanUpright * (u - cu);
         }
     }
 

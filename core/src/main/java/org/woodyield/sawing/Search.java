@@ -537,21 +537,28 @@ final class Search implements Stack.Refiner {
     public long refine(int kind, int top, long need) {
         known[kind][top] = true;
         if (kind < classes) {
-            return levelRow(kind, top);
+            long value = levelRow(kind, top);
+            image(kind, top, lattice.thicknesses.get(kind).units(), value);
+            return value;
         }
         int height = lattice.cantHeights[kind - classes];
         long value = solveCant(top - height, top, need);
         if (value <= Math.max(0, need)) {
             value = Lattice.NONE;
         }
-        if (mirrored) {
-            int image = 2 * chords.centre - (top - height);
-            if (image < chords.count && !known[kind][image] && value != Lattice.NONE) {
-                known[kind][image] = true;
-                live.put(kind, image, value);
-            }
+        if (value != Lattice.NONE) {
+            image(kind, top, height, value);
         }
         return value;
+    }
+
+    /** On a log that is its own mirror image an item is worth what its image is. */
+    private void image(int kind, int top, int height, long value) {
+        int image = 2 * chords.centre - (top - height);
+        if (mirrored && image < chords.count && !known[kind][image]) {
+            known[kind][image] = true;
+            live.put(kind, image, value);
+        }
     }
 
     private long levelRow(int c, int top) {
