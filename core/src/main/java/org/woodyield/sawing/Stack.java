@@ -93,21 +93,30 @@ final class Stack {
      */
     long sweep(int from, int useKinds) {
         kinds = useKinds;
-        for (int p = from; p < count; p++) {
-            long item = 0;
+        int thinnest = count;
+        for (int kind = 0; kind < useKinds; kind++) {
+            thinnest = Math.min(thinnest, size[kind] + kerf);
+        }
+        // No item of a stretch as long as the thinnest ends within the stretch, so each kind runs through it by itself.
+        for (int first = from; first < count; first += thinnest) {
+            int end = Math.min(first + thinnest, count);
+            Arrays.fill(bestItem, first, end, 0);
             for (int kind = 0; kind < useKinds; kind++) {
-                int q = p - size[kind] - kerf;
-                if (q >= 0) {
-                    item = Math.max(item, value[kind][p] + sawn[q]);
+                int reach = size[kind] + kerf;
+                long[] values = value[kind];
+                for (int p = Math.max(first, reach); p < end; p++) {
+                    bestItem[p] = Math.max(bestItem[p], values[p] + sawn[p - reach]);
                 }
             }
-            // What follows a slab is an item: two slabs would be one pass too many, and leave the saw's step.
-            long slabbed = p >= slab ? Math.max(item, afterSlab[p - slab]) : item;
-            bestItem[p] = item;
-            best[p] = slabbed;
-            sawn[p] = slabbed - pass[p];
-            long here = item - pass[p];
-            afterSlab[p] = p >= step ? Math.max(here, afterSlab[p - step]) : here;
+            for (int p = first; p < end; p++) {
+                long item = bestItem[p];
+                // What follows a slab is an item: two slabs would be one pass too many, and leave the saw's step.
+                long slabbed = p >= slab ? Math.max(item, afterSlab[p - slab]) : item;
+                best[p] = slabbed;
+                sawn[p] = slabbed - pass[p];
+                long here = item - pass[p];
+                afterSlab[p] = p >= step ? Math.max(here, afterSlab[p - step]) : here;
+            }
         }
         long top = Lattice.NONE;
         opening = -1;
