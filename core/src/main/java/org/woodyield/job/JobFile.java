@@ -14,7 +14,9 @@ enum JobFile {
     /** The areas to cover. */
     AREAS("areas.csv", false),
     /** What the same lumber costs when bought. */
-    PRICES("prices.csv", false);
+    PRICES("prices.csv", false),
+    /** Measured profiles of logs. */
+    PROFILES("profiles.csv", false);
 
     private final String fileName;
     private final boolean required;

@@ -47,7 +47,9 @@ final class JobReader {
         Optional<WorkInputs> work = settings.work();
         Optional<Length> planing = settings.planing();
         Optional<Double> undersize = settings.undersize();
-        LogTable logs = LogTable.read(rows(texts, JobFile.LOGS, LogTable.COLUMNS));
+        LogTable logs = LogTable.read(
+                rows(texts, JobFile.LOGS, LogTable.COLUMNS),
+                ProfileTable.read(rows(texts, JobFile.PROFILES, ProfileTable.COLUMNS)));
         Names names = new Names();
         WantedTable wanted = WantedTable.read(rows(texts, JobFile.WANTED, WantedTable.COLUMNS), names);
         AreaTable areas = AreaTable.read(rows(texts, JobFile.AREAS, AreaTable.COLUMNS), names);
@@ -109,7 +111,9 @@ final class JobReader {
 
     private Map<JobFile, String> texts(JobFiles files) throws IOException {
         Map<JobFile, String> texts = new LinkedHashMap<>();
-        List<String> names = files.names();
+        List<String> names = files.names().stream()
+                .filter(name -> !JobFile.names().contains(name))
+                .toList();
         for (JobFile file : JobFile.values()) {
             Optional<byte[]> bytes = files.bytes(file.fileName());
             List<String> likely = bytes.isPresent() ? List.of() : Nearest.to(file.fileName(), names);

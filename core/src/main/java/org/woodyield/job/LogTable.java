@@ -1,10 +1,16 @@
 package org.woodyield.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import org.woodyield.log.HeartRot;
 import org.woodyield.log.Log;
+import org.woodyield.log.LogSolid;
+import org.woodyield.log.Pith;
+import org.woodyield.log.ProfileStation;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -29,6 +35,11 @@ final class LogTable {
     private static final String SWEEP = "sweep";
     private static final String DIRECTION = "sweep-direction";
     private static final String BUTT = "butt";
+    private static final String ROT = "rot";
+    private static final String ROT_FROM = "rot-from";
+    private static final String ROT_TO = "rot-to";
+    private static final String PITH = "pith-offset";
+    private static final String PITH_DIRECTION = "pith-direction";
 
     static final List<Table.Column> COLUMNS = List.of(
             Table.Column.required(ID),
@@ -42,12 +53,18 @@ final class LogTable {
             Table.Column.optional(TAPER),
             Table.Column.optional(SWEEP),
             Table.Column.optional(DIRECTION),
-            Table.Column.optional(BUTT));
+            Table.Column.optional(BUTT),
+            Table.Column.optional(ROT),
+            Table.Column.optional(ROT_FROM),
+            Table.Column.optional(ROT_TO),
+            Table.Column.optional(PITH),
+            Table.Column.optional(PITH_DIRECTION));
 
     private static final Length LONGEST = Length.millimetres(30_000);
     private static final Length LARGEST = Length.millimetres(3000);
     private static final Length THICKEST_BARK = Length.millimetres(300);
     private static final double STEEPEST = 0.1;
+    private static final Set<String> PROFILE_OR_LARGE_END = Set.of("profile", "large-end diameter");
 
     /** Bark worked out from a share of the volume is no better known than to a tenth of a millimetre. */
     private static final Length BARK_STEP = Length.nanometres(100_000);
@@ -58,11 +75,18 @@ final class LogTable {
 
     private final List<Entry> entries = new ArrayList<>();
     private final List<Assumption> assumptions = new ArrayList<>();
+    private final Set<String> ids = new LinkedHashSet<>();
+    private final ProfileTable profiles;
+
+    private LogTable(ProfileTable profiles) {
+        this.profiles = profiles;
+    }
 
     /** Reads all rows; those that cannot be a log are noted. */
-    static LogTable read(List<Table.Row> rows) {
-        LogTable table = new LogTable();
+    static LogTable read(List<Table.Row> rows, ProfileTable profiles) {
+        LogTable table = new LogTable(profiles);
         rows.forEach(table::row);
+        profiles.refuseUnknown(table.ids);
         return table;
     }
 
@@ -76,6 +100,7 @@ final class LogTable {
 
     private void row(Table.Row row) {
         Optional<String> id = names.read(row.cell(ID), "a name of your own for the log");
+        id.ifPresent(ids::add);
         Optional<Species> species = Woods.species(row.cell(SPECIES));
         Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
         Optional<Length> small = row.cell(SMALL).lengthUpTo(LARGEST, "check the unit");
@@ -89,19 +114,27 @@ final class LogTable {
         Optional<Length> sweep = row.cellIfAny(SWEEP)
                 .map(cell -> cell.lengthOrNoneUpTo(LONGEST, "give the greatest distance from a taut string"))
                 .orElse(Optional.of(Length.ZERO));
-        Optional<Double> direction = row.cellIfAny(DIRECTION)
-                .map(cell -> cell.quantity(Units.DEGREES, Domain.of("sweep direction", "degrees", -360, 360)))
-                .orElse(Optional.of(0.0));
+        Optional<Double> direction = direction(row, DIRECTION);
         Optional<Boolean> butt =
                 row.cellIfAny(BUTT).map(cell -> cell.choice(Choices.YES_NO)).orElse(Optional.of(false));
         Optional<Cell> largeCell = row.cellIfAny(LARGE);
         Optional<Cell> taperCell = row.cellIfAny(TAPER);
-        if (largeCell.isPresent() == taperCell.isPresent()) {
+        boolean measured = id.isPresent() && profiles.has(id.get());
+        if (measured && (largeCell.isPresent() || taperCell.isPresent())) {
+            row.cell(largeCell.isPresent() ? LARGE : TAPER)
+                    .refuse(
+                            "empty where " + JobFile.PROFILES.fileName() + " gives the large end",
+                            "leave it empty, or take the log's profile out");
+            return;
+        }
+        if (!measured && largeCell.isPresent() == taperCell.isPresent()) {
             row.cell(LARGE)
                     .refuse("either " + LARGE + " or " + TAPER, largeCell.isPresent() ? "leave one empty" : "give one");
         }
         Optional<Length> large = largeCell.flatMap(cell -> cell.lengthUpTo(LARGEST, "check the unit"));
         Optional<Double> taper = taperCell.flatMap(cell -> cell.slope(STEEPEST));
+        Optional<HeartRot> rot = rot(row, length);
+        Optional<Pith> pith = pith(row);
         if (id.isEmpty()
                 || species.isEmpty()
                 || length.isEmpty()
@@ -112,7 +145,9 @@ final class LogTable {
                 || sweep.isEmpty()
                 || direction.isEmpty()
                 || butt.isEmpty()
-                || large.isPresent() == taper.isPresent()) {
+                || rot.isEmpty()
+                || pith.isEmpty()
+                || (!measured && large.isPresent() == taper.isPresent())) {
             return;
         }
         Length mean = small.get().plus(across.get()).dividedBy(2, Rounding.DOWN);
@@ -132,9 +167,15 @@ final class LogTable {
             row.cell(BARK).refuse("less than half the diameter over bark", "give the thickness on one side");
             return;
         }
-        Length largeEnd = large.orElseGet(() -> mean.plus(
-                        Length.ofMetres(taper.orElseThrow() * length.get().toMetres(), Rounding.HALF_UP)))
-                .minus(off);
+        Optional<List<ProfileStation>> profile = profiles.stations(id.get(), off);
+        if (profile.isEmpty()) {
+            return;
+        }
+        Length largeEnd = measured
+                ? profile.get().get(profile.get().size() - 1).diameter()
+                : large.orElseGet(() -> mean.plus(Length.ofMetres(
+                                taper.orElseThrow() * length.get().toMetres(), Rounding.HALF_UP)))
+                        .minus(off);
         try {
             Log log = new Log(
                     id.get(),
@@ -146,11 +187,62 @@ final class LogTable {
                     thickness.get(),
                     sweep.get(),
                     direction.get(),
-                    butt.get());
+                    butt.get(),
+                    profile.get(),
+                    rot.get(),
+                    pith.get());
+            // Rot has to lie in the wood; only the solid knows.
+            LogSolid.of(log);
             entries.add(new Entry(log, row));
         } catch (OutOfDomainException e) {
-            row.cell(column(e.parameter())).refuse(e);
+            if (measured && (e.parameter().contains("station") || PROFILE_OR_LARGE_END.contains(e.parameter()))) {
+                profiles.refuse(id.get(), e);
+            } else {
+                row.cell(column(e.parameter())).refuse(e);
+            }
         }
+    }
+
+    private static Optional<Double> direction(Table.Row row, String column) {
+        return row.cellIfAny(column)
+                .map(cell -> cell.quantity(Units.DEGREES, Domain.of("direction", "degrees", -360, 360)))
+                .orElse(Optional.of(0.0));
+    }
+
+    /** Rot reaches to the ends of the log unless the cells say otherwise. */
+    private static Optional<HeartRot> rot(Table.Row row, Optional<Length> length) {
+        Optional<Cell> cell = row.cellIfAny(ROT);
+        if (cell.isEmpty()) {
+            for (String column : List.of(ROT_FROM, ROT_TO)) {
+                row.cellIfAny(column)
+                        .ifPresent(end -> end.refuse("empty where there is no " + ROT, "give its diameter"));
+            }
+            return Optional.of(HeartRot.NONE);
+        }
+        Optional<Length> diameter = cell.get().lengthOrNoneUpTo(LARGEST, "check the unit");
+        Optional<Length> from = row.cellIfAny(ROT_FROM)
+                .map(end -> end.lengthOrNoneUpTo(LONGEST, "measure from the small end"))
+                .orElse(Optional.of(Length.ZERO));
+        Optional<Length> to = row.cellIfAny(ROT_TO)
+                .map(end -> end.lengthUpTo(LONGEST, "measure from the small end"))
+                .orElse(length);
+        if (diameter.isEmpty() || from.isEmpty() || to.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new HeartRot(diameter.get(), from.get(), to.get()));
+        } catch (OutOfDomainException e) {
+            row.cell(column(e.parameter())).refuse(e);
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Pith> pith(Table.Row row) {
+        Optional<Length> offset = row.cellIfAny(PITH)
+                .map(cell -> cell.lengthOrNoneUpTo(LARGEST, "give its distance from the middle of the section"))
+                .orElse(Optional.of(Length.ZERO));
+        Optional<Double> direction = direction(row, PITH_DIRECTION);
+        return offset.flatMap(from -> direction.map(turn -> new Pith(from, turn)));
     }
 
     /** Notes each log that would give lumber finished dry though no model knows how its wood shrinks. */
@@ -202,6 +294,9 @@ final class LogTable {
             case "bark thickness" -> BARK;
             case "sweep" -> SWEEP;
             case "sweep direction" -> DIRECTION;
+            case "rot diameter" -> ROT;
+            case "beginning of the rot" -> ROT_FROM;
+            case "end of the rot" -> ROT_TO;
             default -> SMALL;
         };
     }

@@ -2,9 +2,12 @@ package org.woodyield.log;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
@@ -23,6 +26,9 @@ import org.woodyield.working.Working;
  * at every station that it spans and at its own two ends.
  *
  * <p>Bark is a shell of even thickness: the section over bark is the ellipse whose half axes are longer by it.
+ *
+ * <p>Heart rot is a cylinder around the pith: round in every section, its centre at one offset from that of the section. It
+ * is part of the solid and of its volume; no piece may touch it.
  */
 public final class LogSolid {
 
@@ -73,14 +79,27 @@ public final class LogSolid {
         }
     }
 
+    /**
+     * Heart rot.
+     *
+     * @param radiusMetres above zero
+     * @param fromMetres where it begins, from the small end
+     * @param toMetres where it ends
+     * @param pithXMetres its centre from that of the section, along the long axis
+     * @param pithYMetres its centre from that of the section, along the short axis
+     */
+    public record Rot(
+            double radiusMetres, double fromMetres, double toMetres, double pithXMetres, double pithYMetres) {}
+
     private final double[] z;
     private final double[] radius;
     private final double[] centreX;
     private final double[] centreY;
     private final double axisRatio;
     private final double bark;
+    private final Optional<Rot> rot;
 
-    private LogSolid(List<Station> stations, double axisRatio, double bark) {
+    private LogSolid(List<Station> stations, double axisRatio, double bark, Optional<Rot> rot) {
         int n = stations.size();
         z = new double[n];
         radius = new double[n];
@@ -95,33 +114,61 @@ public final class LogSolid {
         }
         this.axisRatio = axisRatio;
         this.bark = bark;
+        this.rot = rot;
     }
 
     /**
-     * The solid of a measured log: straight taper; a sweep is a parabola with its greatest offset at mid-length, taken
-     * at 17 stations.
+     * The solid of a measured log: straight taper, or its profile; a sweep is a parabola with its greatest offset at
+     * mid-length, taken at 17 stations besides those of the profile.
      *
      * @param log the log
      * @return its solid inside bark
+     * @throws OutOfDomainException if the profile leans more than 45 degrees, or rot reaches out of the wood
      */
     public static LogSolid of(Log log) {
         double length = log.length().toMetres();
-        double small = (log.smallEndLong().toMetres() + log.smallEndShort().toMetres()) / 4;
-        double large = Math.max(small, log.largeEndMean().toMetres() / 2);
         double sweep = log.sweep().toMetres();
         double direction = StrictMath.toRadians(log.sweepDirectionDegrees());
         double towardX = StrictMath.cos(direction);
         double towardY = StrictMath.sin(direction);
+        TreeSet<Double> places = new TreeSet<>();
         int stretches = sweep > 0 ? STRETCHES_OF_A_SWEPT_LOG : 1;
-        List<Station> stations = new ArrayList<>();
         for (int i = 0; i <= stretches; i++) {
-            double share = (double) i / stretches;
+            places.add(length * ((double) i / stretches));
+        }
+        log.profile().forEach(station -> places.add(station.distance().toMetres()));
+        List<Station> stations = new ArrayList<>();
+        for (double z : places) {
+            double share = z / length;
             double offset = 4 * sweep * share * (1 - share);
-            stations.add(
-                    new Station(length * share, small + (large - small) * share, offset * towardX, offset * towardY));
+            stations.add(new Station(z, meanRadius(log, z), offset * towardX, offset * towardY));
         }
         double ratio = log.smallEndShort().toMetres() / log.smallEndLong().toMetres();
-        return of(stations, ratio, log.barkThickness());
+        return of(stations, ratio, log.barkThickness())
+                .withRot(new Rot(
+                        log.rot().diameter().toMetres() / 2,
+                        log.rot().from().toMetres(),
+                        log.rot().to().toMetres(),
+                        log.pith().xMetres(),
+                        log.pith().yMetres()));
+    }
+
+    private static double meanRadius(Log log, double z) {
+        List<ProfileStation> profile = log.profile();
+        if (profile.isEmpty()) {
+            double small = (log.smallEndLong().toMetres() + log.smallEndShort().toMetres()) / 4;
+            double large = Math.max(small, log.largeEndMean().toMetres() / 2);
+            return small + (large - small) * (z / log.length().toMetres());
+        }
+        int i = 1;
+        while (i < profile.size() - 1 && profile.get(i).distance().toMetres() < z) {
+            i++;
+        }
+        double z0 = profile.get(i - 1).distance().toMetres();
+        double z1 = profile.get(i).distance().toMetres();
+        double d0 = profile.get(i - 1).diameter().toMetres();
+        double d1 = profile.get(i).diameter().toMetres();
+        return (d0 + (d1 - d0) * ((z - z0) / (z1 - z0))) / 2;
     }
 
     /**
@@ -182,7 +229,115 @@ public final class LogSolid {
                         "measure again");
             }
         }
-        return new LogSolid(stations, axisRatio, barkThickness.toMetres());
+        return new LogSolid(stations, axisRatio, barkThickness.toMetres(), Optional.empty());
+    }
+
+    /**
+     * The same solid with rot in its heart.
+     *
+     * @param found the rot; a radius of zero is none
+     * @return a new solid
+     * @throws OutOfDomainException if the radius is below zero or not finite, the rot begins or ends outside the log, or it
+     *     may reach out of the wood: inside are all rots whose centre, measured in half axes from that of the section,
+     *     leaves room for the radius measured in half short axes
+     */
+    public LogSolid withRot(Rot found) {
+        Domain.of("radius of the rot", "m", 0, 5).require(found.radiusMetres());
+        List<Station> stations = new ArrayList<>();
+        for (int i = 0; i < z.length; i++) {
+            stations.add(station(i));
+        }
+        if (found.radiusMetres() == 0) {
+            return new LogSolid(stations, axisRatio, bark, Optional.empty());
+        }
+        Domain.of("beginning of the rot", "m", 0, lengthMetres()).require(found.fromMetres());
+        Domain along = Domain.of("end of the rot", "m", found.fromMetres(), lengthMetres());
+        double to = Math.abs(found.toMetres() - lengthMetres()) < 1e-9 ? lengthMetres() : found.toMetres();
+        along.require(to);
+        Rot rotten = new Rot(found.radiusMetres(), found.fromMetres(), to, found.pithXMetres(), found.pithYMetres());
+        // The room falls with the radius of the log, so that its least stands at a station or at an end of the rot.
+        requireInTheWood(rotten, section(rotten.fromMetres()));
+        requireInTheWood(rotten, section(to));
+        for (Station s : stations) {
+            if (s.zMetres() > rotten.fromMetres() && s.zMetres() < to) {
+                requireInTheWood(rotten, section(s.zMetres()));
+            }
+        }
+        return new LogSolid(stations, axisRatio, bark, Optional.of(rotten));
+    }
+
+    private static void requireInTheWood(Rot found, Section s) {
+        double p = found.pithXMetres() / s.halfLongMetres();
+        double q = found.pithYMetres() / s.halfShortMetres();
+        double room = (1 - Math.sqrt(p * p + q * q)) * s.halfShortMetres();
+        if (!(found.radiusMetres() <= room)) {
+            throw new OutOfDomainException(
+                    "rot diameter",
+                    Length.ofMetres(2 * found.radiusMetres(), Rounding.HALF_EVEN)
+                            .inMillimetres(0),
+                    "",
+                    "around this pith no more than "
+                            + Length.ofMetres(2 * Math.max(0, room), Rounding.DOWN)
+                                    .inMillimetres(0)
+                            + ", so that sound wood is all around it",
+                    "measure rot and pith again, or leave this log out");
+        }
+    }
+
+    /**
+     * The rot in its heart.
+     *
+     * @return empty for a sound log
+     */
+    public Optional<Rot> rot() {
+        return rot;
+    }
+
+    /**
+     * The section of the rot, a circle.
+     *
+     * @param zMetres from the small end, 0 to the length
+     * @return empty where there is none
+     * @throws OutOfDomainException beyond an end of the log
+     */
+    public Optional<Section> rotSection(double zMetres) {
+        Section wood = section(zMetres);
+        return rot.filter(r -> zMetres >= r.fromMetres() && zMetres <= r.toMetres())
+                .map(r -> new Section(
+                        wood.centreXMetres() + r.pithXMetres(),
+                        wood.centreYMetres() + r.pithYMetres(),
+                        r.radiusMetres(),
+                        r.radiusMetres()));
+    }
+
+    /**
+     * The volume of the rot, {@code pi * r^2 * (to - from)} with its radius r: sections of one area hold area times
+     * distance, wherever their centres lie.
+     *
+     * @return zero for a sound log
+     */
+    @Calculation("log.rot-volume")
+    public Volume rotVolume() {
+        double r = rot.map(Rot::radiusMetres).orElse(0.0);
+        double from = rot.map(Rot::fromMetres).orElse(0.0);
+        double to = rot.map(Rot::toMetres).orElse(0.0);
+        return new Volume(StrictMath.PI * r * r * (to - from));
+    }
+
+    /**
+     * The working of {@link #rotVolume()}.
+     *
+     * @return one step
+     */
+    public Working rotVolumeWorking() {
+        Source geometry = Sources.get("definition");
+        return Working.of("Volume of the heart rot")
+                .constant("pi", "circle constant", StrictMath.PI, "", geometry)
+                .given("r", "radius of the rot", rot.map(Rot::radiusMetres).orElse(0.0), "m")
+                .given("from", "where it begins", rot.map(Rot::fromMetres).orElse(0.0), "m")
+                .given("to", "where it ends", rot.map(Rot::toMetres).orElse(0.0), "m")
+                .step("rot", "volume", "pi * r * r * (to - from)", "m3", geometry)
+                .build();
     }
 
     /**

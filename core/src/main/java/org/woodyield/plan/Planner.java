@@ -181,6 +181,7 @@ public final class Planner {
         Volume slab = Volume.ZERO;
         Volume edging = Volume.ZERO;
         Volume trim = Volume.ZERO;
+        Volume rot = Volume.ZERO;
         Volume solid = Volume.ZERO;
         double tally = 0;
         for (int i = 0; i < input.logs().size(); i++) {
@@ -195,6 +196,7 @@ public final class Planner {
                 slab = slab.plus(balance.slab());
                 edging = edging.plus(balance.edging());
                 trim = trim.plus(balance.trim());
+                rot = rot.plus(balance.rot());
                 solid = solid.plus(solids.get(i).volume());
                 for (SawnPiece piece : sawing.get().pieces()) {
                     int index = indexOf(piece.optionId());
@@ -210,7 +212,7 @@ public final class Planner {
             String leftWhole = sawing.isPresent() ? "" : whyLeftWhole(i, worth, cost(costs, i));
             logs.add(logPlan(i, sawing, leftWhole, BoardFeet.tally(ofLog)));
         }
-        WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim);
+        WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim, rot);
         WorkEstimate work = WorkEstimate.of(input.work(), saw.kerf(), works);
         List<Supply> supply = new ArrayList<>();
         double usable = 0;

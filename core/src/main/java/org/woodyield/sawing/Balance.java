@@ -8,7 +8,7 @@ import org.woodyield.measure.Volume;
 /**
  * Integrates the wood in each rectangle of the end view. Areas of a section within a rectangle are closed forms (the
  * integral of its chords); along the log Gauss's rule with five points runs on stretches between stations and piece
- * ends, the same ones for every rectangle.
+ * ends, the same ones for every rectangle. Rot is a share of its own: its circle is taken out of each of the others.
  */
 final class Balance {
 
@@ -37,6 +37,10 @@ final class Balance {
             cuts.add(at(piece.start(), whole));
             cuts.add(at(piece.end(), whole));
         }
+        lie.solid().rot().ifPresent(rot -> {
+            cuts.add(rot.fromMetres());
+            cuts.add(rot.toMetres());
+        });
         bounds = cuts.stream().mapToDouble(Double::doubleValue).toArray();
         ends = cuts.stream().map(lie::inside).toArray(Lie.Plane[]::new);
         nodes = new Lie.Plane[bounds.length][];
@@ -74,7 +78,12 @@ final class Balance {
             }
         }
         return new WoodBalance(
-                new Volume(lumber), new Volume(kerf), new Volume(slab), new Volume(edging), new Volume(trim));
+                new Volume(lumber),
+                new Volume(kerf),
+                new Volume(slab),
+                new Volume(edging),
+                new Volume(trim),
+                lie.solid().rotVolume());
     }
 
     private double wood(Rectangle place, double from, double to) {
@@ -87,14 +96,20 @@ final class Balance {
             if (bounds[i] < from || bounds[i + 1] > to) {
                 continue;
             }
-            if (encloses(ends[i], u1, u2, v1, v2) && encloses(ends[i + 1], u1, u2, v1, v2)) {
+            boolean rotten = lie.solid().rot().isPresent()
+                    && lie.rot((bounds[i] + bounds[i + 1]) / 2).isPresent();
+            if (!rotten && encloses(ends[i], u1, u2, v1, v2) && encloses(ends[i + 1], u1, u2, v1, v2)) {
                 sum += (u2 - u1) * (v2 - v1) * (bounds[i + 1] - bounds[i]);
                 continue;
             }
             double h = (bounds[i + 1] - bounds[i]) / PARTS;
             Lie.Plane[] planes = planes(i, h);
             for (int at = 0; at < planes.length; at++) {
-                sum += WEIGHT[at % NODE.length] * h / 2 * area(planes[at], u1, u2, v1, v2);
+                double area = area(planes[at], u1, u2, v1, v2);
+                if (rotten) {
+                    area -= area(lie.rot(planes[at].z).orElseThrow(), u1, u2, v1, v2);
+                }
+                sum += WEIGHT[at % NODE.length] * h / 2 * area;
             }
         }
         return sum;

@@ -97,6 +97,7 @@ public final class BestPattern {
                         solid,
                         saw,
                         lattice,
+                        options,
                         space,
                         passCost,
                         length,
@@ -122,7 +123,7 @@ public final class BestPattern {
         Lattice lattice = Lattice.of(saw, options, space, length);
         return lattice.lengths.isEmpty()
                 ? noFit(solid, "none of its lengths is as short as the log, " + length)
-                : refusal(solid, saw, lattice, space, passCost, length);
+                : refusal(solid, saw, lattice, options, space, passCost, length);
     }
 
     private static Length length(LogSolid solid) {
@@ -146,6 +147,7 @@ public final class BestPattern {
             LogSolid solid,
             Saw saw,
             Lattice lattice,
+            List<PieceOption> options,
             SearchSpace space,
             PassCost passCost,
             Length length,
@@ -158,7 +160,8 @@ public final class BestPattern {
         for (Frame.Lay lay : space.lays()) {
             for (double turn : space.turnsDegrees()) {
                 Frame frame = Lie.frame(solid, lay, turn, space.offset());
-                Search search = new Search(Lie.of(solid, frame), lattice, space, saw, passCost, length, widestMetres);
+                Search search =
+                        new Search(Lie.of(solid, frame), lattice, options, space, saw, passCost, length, widestMetres);
                 long value = exhaustively ? search.solveExhaustively(incumbent) : search.solve(incumbent);
                 totals = totals.plus(search);
                 if (value > incumbent) {
@@ -191,15 +194,22 @@ public final class BestPattern {
     }
 
     private static OutOfDomainException refusal(
-            LogSolid solid, Saw saw, Lattice lattice, SearchSpace space, PassCost passCost, Length length) {
-        Optional<Found> wider = best(solid, saw, lattice, space, passCost, length, Double.POSITIVE_INFINITY, false);
+            LogSolid solid,
+            Saw saw,
+            Lattice lattice,
+            List<PieceOption> options,
+            SearchSpace space,
+            PassCost passCost,
+            Length length) {
+        Optional<Found> wider =
+                best(solid, saw, lattice, options, space, passCost, length, Double.POSITIVE_INFINITY, false);
         if (wider.isPresent()) {
             return new PlanWriter(
                             wider.get().search(), saw, List.of(), wider.get().frame(), space, length)
                     .tooNarrow();
         }
         if (passCost != PassCost.free()
-                && best(solid, saw, lattice, space, PassCost.free(), length, Double.POSITIVE_INFINITY, false)
+                && best(solid, saw, lattice, options, space, PassCost.free(), length, Double.POSITIVE_INFINITY, false)
                         .isPresent()) {
             return new OutOfDomainException(
                     "worth of the pieces",

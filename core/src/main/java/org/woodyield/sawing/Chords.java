@@ -1,5 +1,7 @@
 package org.woodyield.sawing;
 
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.woodyield.measure.Length;
@@ -26,6 +28,11 @@ final class Chords {
     final int[][] levelTo;
     final int[][] uprightFrom;
     final int[][] uprightTo;
+    final Optional<RotShadow> rot;
+    /** Those too that are never needed for a straight-edged piece. */
+    final Trim[] allTrims;
+
+    final Optional<RotShadow> rotOfAll;
 
     Chords(Lie lie, Lattice lattice, SearchSpace space, Length logLength) {
         Trim[] all = trims(lattice, space, logLength);
@@ -57,8 +64,9 @@ final class Chords {
         count = 2 * centre + 1;
         int[][][] rooms = new int[4][all.length][count];
         fill(planes, lattice, all, rooms);
+        Optional<RotShadow> shadow = RotShadow.of(lie, lattice, all, centre, count);
         int[] kept = IntStream.range(0, all.length)
-                .filter(t -> IntStream.range(0, all.length).noneMatch(other -> better(all, rooms, other, t)))
+                .filter(t -> IntStream.range(0, all.length).noneMatch(other -> better(all, rooms, shadow, other, t)))
                 .toArray();
         trims = new Trim[kept.length];
         int[][][] few = new int[4][kept.length][];
@@ -72,10 +80,33 @@ final class Chords {
         levelTo = few[1];
         uprightFrom = few[2];
         uprightTo = few[3];
+        allTrims = all;
+        rotOfAll = shadow;
+        rot = shadow.isEmpty() ? shadow : RotShadow.of(lie, lattice, trims, centre, count);
     }
 
-    /** Whether a trim of the same length has no less room anywhere, so that the other is never needed; of equals the first. */
-    private static boolean better(Trim[] all, int[][][] rooms, int one, int other) {
+    private Chords(int centre, Trim[] trims, int[][][] rooms) {
+        this.centre = centre;
+        this.count = 2 * centre + 1;
+        this.trims = trims;
+        levelFrom = rooms[0];
+        levelTo = rooms[1];
+        uprightFrom = rooms[2];
+        uprightTo = rooms[3];
+        rot = Optional.empty();
+        allTrims = trims;
+        rotOfAll = Optional.empty();
+    }
+
+    /** The same places with each trim twice, the second time after all others; whoever asks finds rooms for himself. */
+    Chords withTrimsTwice() {
+        Trim[] twice = Arrays.copyOf(trims, 2 * trims.length);
+        System.arraycopy(trims, 0, twice, trims.length, trims.length);
+        return new Chords(centre, twice, new int[4][0][]);
+    }
+
+    /** Whether a trim of the same length has no less room anywhere and no more rot, so that the other is never needed; of equals the first. */
+    private static boolean better(Trim[] all, int[][][] rooms, Optional<RotShadow> shadow, int one, int other) {
         if (one == other || all[one].length() != all[other].length()) {
             return false;
         }
@@ -91,7 +122,8 @@ final class Chords {
                 same &= a[i] == b[i];
             }
         }
-        return !same || one < other;
+        return (!same || one < other)
+                && shadow.map(rot -> rot.clearer(one, other)).orElse(true);
     }
 
     private static Trim[] trims(Lattice lattice, SearchSpace space, Length logLength) {

@@ -54,8 +54,8 @@ final class Lattice {
         }
     }
 
-    /** All widths that are sawn at one thickness. */
-    record Thickness(int units, List<Entry> entries, int deepestWane) {}
+    /** All widths that are sawn at one thickness, and the options that keep their bark edges at it. */
+    record Thickness(int units, List<Entry> entries, int deepestWane, List<Integer> unedged) {}
 
     final long unitNanometres;
     final int kerf;
@@ -108,12 +108,17 @@ final class Lattice {
         List<Length> lengths = new ArrayList<>(lengthSet.descendingSet());
         long overThick = space.overThick().steps(saw.settingStep(), Rounding.DOWN);
         Map<Integer, List<Entry>> byThickness = new LinkedHashMap<>();
+        Map<Integer, List<Integer>> unedged = new LinkedHashMap<>();
         TreeSet<Integer> heights = new TreeSet<>();
         for (int o = 0; o < options.size(); o++) {
             PieceOption option = options.get(o);
             for (long extra = 0; extra <= overThick; extra++) {
                 int thickness =
                         Math.toIntExact((saw.settable(option.thickness()).toNanometres() + extra * step) / unit);
+                byThickness.computeIfAbsent(thickness, t -> new ArrayList<>());
+                if (option.unedged() && extra == 0) {
+                    unedged.computeIfAbsent(thickness, t -> new ArrayList<>()).add(o);
+                }
                 for (Length width : widths(option)) {
                     int w = Math.toIntExact(saw.settable(width).toNanometres() / unit);
                     heights.add(w);
@@ -142,7 +147,8 @@ final class Lattice {
         byThickness.forEach((units, entries) -> thicknesses.add(new Thickness(
                 units,
                 List.copyOf(entries),
-                entries.stream().mapToInt(Entry::waneDepth).max().orElse(0))));
+                entries.stream().mapToInt(Entry::waneDepth).max().orElse(0),
+                List.copyOf(unedged.getOrDefault(units, List.of())))));
         int[] cants = space.cants()
                 ? heights.descendingSet().stream().mapToInt(Integer::intValue).toArray()
                 : new int[0];
@@ -150,6 +156,9 @@ final class Lattice {
     }
 
     static List<Length> widths(PieceOption option) {
+        if (option.unedged()) {
+            return List.of();
+        }
         if (option.fixedWidth()) {
             return List.of(option.leastWidth());
         }

@@ -1,5 +1,6 @@
 package org.woodyield.sawing;
 
+import java.util.Optional;
 import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
@@ -107,7 +108,10 @@ final class Lie {
     }
 
     private Plane plane(double z, int barks) {
-        LogSolid.Section s = barks == 0 ? solid.section(z) : solid.sectionOverBark(z);
+        return plane(z, barks == 0 ? solid.section(z) : solid.sectionOverBark(z));
+    }
+
+    private Plane plane(double z, LogSolid.Section s) {
         double x = s.centreXMetres();
         double y = s.centreYMetres();
         return new Plane(
@@ -118,6 +122,11 @@ final class Lie {
                 s.halfShortMetres(),
                 cos,
                 sin);
+    }
+
+    /** The rot's circle at a place; empty where there is none. */
+    Optional<Plane> rot(double z) {
+        return solid.rotSection(z).map(s -> plane(z, s));
     }
 
     /** Sections over bark at the stations and half-way between: an odd count, by which widths are measured. */

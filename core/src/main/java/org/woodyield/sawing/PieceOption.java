@@ -17,6 +17,8 @@ import org.woodyield.measure.OutOfDomainException;
  * @param widthStep step from the least width to the greatest; not used for a fixed size
  * @param lengths trimmed lengths with their worth, at least one, no length twice
  * @param wane what may be missing at an edge
+ * @param edges whether it is edged; a piece that keeps its bark edges comes from a live pass, is sold by its width inside
+ *     bark, rounded down to the width step, is never less wide than the least width, and is paid up to the greatest
  */
 public record PieceOption(
         String id,
@@ -25,7 +27,18 @@ public record PieceOption(
         Length greatestWidth,
         Length widthStep,
         List<LengthWorth> lengths,
-        Wane wane) {
+        Wane wane,
+        Edges edges) {
+
+    /** How a piece is finished at its edges, and what then counts as its width. */
+    public enum Edges {
+        /** Two straight edges. */
+        SAWN,
+        /** Bark edges; the narrowest place of the narrower face counts. */
+        BARK_LEAST_WIDTH,
+        /** Bark edges; the mean along the piece of both faces counts. */
+        BARK_MEAN_WIDTH
+    }
 
     /**
      * Refuses what cannot be sawn and keeps an immutable copy of the lengths.
@@ -41,7 +54,7 @@ public record PieceOption(
             throw new OutOfDomainException(
                     "greatest width of " + id, greatestWidth.toString(), "", leastWidth + " or more", "change the two");
         }
-        if (!greatestWidth.equals(leastWidth)) {
+        if (edges != Edges.SAWN || !greatestWidth.equals(leastWidth)) {
             positive(id, "width step", widthStep);
         }
         if (lengths.isEmpty()) {
@@ -50,6 +63,65 @@ public record PieceOption(
         if (lengths.stream().map(LengthWorth::length).distinct().count() != lengths.size()) {
             throw new OutOfDomainException("lengths of " + id, lengths.toString(), "", "each length once", "");
         }
+    }
+
+    /**
+     * A size with sawn edges.
+     *
+     * @param id the user's name for it
+     * @param thickness above zero
+     * @param leastWidth above zero
+     * @param greatestWidth the least width again for a fixed size, more for random widths
+     * @param widthStep step from the least width to the greatest; not used for a fixed size
+     * @param lengths trimmed lengths with their worth, at least one, no length twice
+     * @param wane what may be missing at an edge
+     * @throws OutOfDomainException if this cannot be sawn
+     */
+    public PieceOption(
+            String id,
+            Length thickness,
+            Length leastWidth,
+            Length greatestWidth,
+            Length widthStep,
+            List<LengthWorth> lengths,
+            Wane wane) {
+        this(id, thickness, leastWidth, greatestWidth, widthStep, lengths, wane, Edges.SAWN);
+    }
+
+    /**
+     * A flitch left unedged, for tables and other work with natural edges.
+     *
+     * @param id the user's name for it
+     * @param thickness green target
+     * @param leastWidth narrower ones are of no use
+     * @param greatestWidth what is wider is worth no more
+     * @param widthStep the width that counts is rounded down to it
+     * @param measured how its width is measured
+     * @param lengths trimmed lengths with what a flitch of the least width is worth
+     * @return the option
+     * @throws OutOfDomainException if this cannot be sawn, or the measure is that of sawn edges
+     */
+    public static PieceOption unedged(
+            String id,
+            Length thickness,
+            Length leastWidth,
+            Length greatestWidth,
+            Length widthStep,
+            Edges measured,
+            List<LengthWorth> lengths) {
+        if (measured == Edges.SAWN) {
+            throw new OutOfDomainException("edges of " + id, "sawn", "", "bark edges", "say how its width is measured");
+        }
+        return new PieceOption(id, thickness, leastWidth, greatestWidth, widthStep, lengths, Wane.NONE, measured);
+    }
+
+    /**
+     * Whether it keeps its bark edges.
+     *
+     * @return false for sawn edges
+     */
+    public boolean unedged() {
+        return edges != Edges.SAWN;
     }
 
     /**
@@ -81,7 +153,7 @@ public record PieceOption(
      * @return a new option
      */
     public PieceOption withWane(Wane allowed) {
-        return new PieceOption(id, thickness, leastWidth, greatestWidth, widthStep, lengths, allowed);
+        return new PieceOption(id, thickness, leastWidth, greatestWidth, widthStep, lengths, allowed, edges);
     }
 
     private static void positive(String id, String what, Length value) {

@@ -56,7 +56,14 @@ final class PlanWriter {
                 cost,
                 objective,
                 objective,
-                space.words(),
+                space.words()
+                        + (search.lie.solid().rot().isPresent()
+                                ? " Pieces lie beside the rot: a flitch with rot in it gives one row, or one on either side"
+                                        + " of all its rot, at least two kerfs apart."
+                                : "")
+                        + (options.stream().anyMatch(PieceOption::unedged)
+                                ? " A flitch of the live order may keep its bark edges, whole and trimmed to a length."
+                                : ""),
                 totals.frames(),
                 totals.flitchesEdged(),
                 totals.cantsOpened(),
@@ -119,6 +126,8 @@ final class PlanWriter {
         for (Search.Cut cut : cuts) {
             if (cut.cant()) {
                 cant(cut);
+            } else if (cut.unedged().isPresent()) {
+                unedged(cut, cut.unedged().get());
             } else {
                 row(cut, false, -beyond, beyond);
             }
@@ -164,6 +173,22 @@ final class PlanWriter {
         }
     }
 
+    private void unedged(Search.Cut cut, Unedged.Piece piece) {
+        Chords.Trim trim = piece.trim();
+        pieces.add(new SawnPiece(
+                pieces.size() + 1,
+                options.isEmpty() ? "" : options.get(piece.option()).id(),
+                lattice.length(cut.top() - cut.bottom()),
+                piece.width(),
+                trim.end().minus(trim.start()),
+                rectangle(-beyond, beyond, at(cut.bottom()), at(cut.top())),
+                trim.start(),
+                trim.end(),
+                false,
+                Lattice.amount(piece.worth()),
+                true));
+    }
+
     /** Edges a flitch from its upper (right) side and takes its pieces. */
     private void row(Search.Cut cut, boolean upright, int clipFrom, int clipTo) {
         int low = at(cut.bottom());
@@ -171,9 +196,6 @@ final class PlanWriter {
         int kerf = lattice.kerf;
         Length thickness = lattice.length(high - low);
         List<Rows.Strip> strips = cut.strips();
-        int first = at(strips.get(0).from());
-        Rows.Strip end = strips.get(strips.size() - 1);
-        int last = at(end.from()) + end.entry().width();
         Lie.Plane[] planes = search.measuring;
         double lowest = Double.POSITIVE_INFINITY;
         for (Lie.Plane p : planes) {
@@ -184,32 +206,36 @@ final class PlanWriter {
             }
         }
         lowest = Math.max(lowest, lattice.metres(clipFrom));
-        if (lattice.overBed) {
-            // The flitch is shimmed so that its lines stand on the saw's step.
-            int line = last < clipTo ? last : at(end.from()) - kerf;
-            double step = saw.settingStep().toMetres();
-            lowest = lattice.metres(line) - Math.ceil((lattice.metres(line) - lowest) / step - 1e-9) * step;
-        }
-        if (last < clipTo) {
-            edge(
-                    last,
-                    last,
-                    Math.min(last + kerf, clipTo),
-                    low,
-                    high,
-                    upright,
-                    Length.ZERO,
-                    "the guide",
-                    lowest,
-                    "an edging");
-            if (last + kerf < clipTo) {
-                offcuts.add(new Offcut(Offcut.Kind.EDGING, place(last + kerf, clipTo, low, high, upright)));
-            }
-        }
+        double underside = lowest;
+        int ceiling = clipTo;
         for (int i = strips.size() - 1; i >= 0; i--) {
             Rows.Strip strip = strips.get(i);
             int from = at(strip.from());
             int to = from + strip.entry().width();
+            if (lattice.overBed && (to < ceiling || ceiling == clipTo)) {
+                // The flitch is shimmed so that the lines of a row stand on the saw's step.
+                int line = to < clipTo ? to : from - kerf;
+                double step = saw.settingStep().toMetres();
+                lowest = lattice.metres(line) - Math.ceil((lattice.metres(line) - underside) / step - 1e-9) * step;
+            }
+            if (to < ceiling) {
+                // The first edge of a row, by the guide; a second row stands beyond the rot.
+                edge(
+                        to,
+                        to,
+                        Math.min(to + kerf, clipTo),
+                        low,
+                        high,
+                        upright,
+                        Length.ZERO,
+                        "the guide",
+                        lowest,
+                        "an edging");
+                if (to + kerf < ceiling) {
+                    offcuts.add(new Offcut(Offcut.Kind.EDGING, place(to + kerf, ceiling, low, high, upright)));
+                }
+            }
+            ceiling = from - kerf;
             Length width = lattice.length(strip.entry().width());
             Chords.Trim trim = search.chords.trims[strip.trim()];
             String id =
@@ -244,8 +270,8 @@ final class PlanWriter {
                         "piece " + pieces.size());
             }
         }
-        if (first - kerf > clipFrom) {
-            offcuts.add(new Offcut(Offcut.Kind.EDGING, place(clipFrom, first - kerf, low, high, upright)));
+        if (ceiling > clipFrom) {
+            offcuts.add(new Offcut(Offcut.Kind.EDGING, place(clipFrom, ceiling, low, high, upright)));
         }
     }
 

@@ -3,6 +3,7 @@ package org.woodyield.sawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -11,7 +12,13 @@ import org.woodyield.measure.OutOfDomainException;
 final class Search implements Stack.Refiner {
 
     /** What stands in the stack of the log or of a cant; a cant has a first face of its own. */
-    record Cut(int top, int bottom, List<Rows.Strip> strips, int opening, List<Cut> inside) {
+    record Cut(
+            int top,
+            int bottom,
+            List<Rows.Strip> strips,
+            Optional<Unedged.Piece> unedged,
+            int opening,
+            List<Cut> inside) {
         boolean cant() {
             return !inside.isEmpty();
         }
@@ -33,6 +40,8 @@ final class Search implements Stack.Refiner {
     private final double bedMetres;
     private final long[] edgeCost;
     private final Rows rows;
+    private final Optional<RotRows> besideRot;
+    private final Optional<Unedged> unedged;
     private final Stack live;
     private final Stack cant;
     private final boolean[][] known;
@@ -62,7 +71,15 @@ final class Search implements Stack.Refiner {
     private int opening;
     private long cantsOpened;
 
-    Search(Lie lie, Lattice lattice, SearchSpace space, Saw saw, PassCost passCost, Length logLength, double widest) {
+    Search(
+            Lie lie,
+            Lattice lattice,
+            List<PieceOption> options,
+            SearchSpace space,
+            Saw saw,
+            PassCost passCost,
+            Length logLength,
+            double widest) {
         this.lie = lie;
         this.lattice = lattice;
         this.saw = saw;
@@ -71,6 +88,10 @@ final class Search implements Stack.Refiner {
         chords = new Chords(lie, lattice, space, logLength);
         measuring = lie.measuringPlanes();
         rows = new Rows(lattice, chords);
+        unedged = lattice.thicknesses.stream().allMatch(each -> each.unedged().isEmpty())
+                ? Optional.empty()
+                : Optional.of(new Unedged(lie, lattice, chords, options));
+        besideRot = chords.rot.map(shadow -> new RotRows(lattice, chords, shadow));
         costOfWidth = new long[3][2 * chords.count];
         for (long[] each : costOfWidth) {
             Arrays.fill(each, -1);
@@ -346,8 +367,8 @@ final class Search implements Stack.Refiner {
         int layers = lattice.lengths.size();
         for (int c = 0; c < classes; c++) {
             for (int p = lattice.thicknesses.get(c).units(); p < chords.count; p++) {
-                live.value[c][p] = positive(
-                        rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p, Rows.NO_CLIP, -Rows.NO_CLIP, 0));
+                long edged = rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p, Rows.NO_CLIP, -Rows.NO_CLIP, 0);
+                live.value[c][p] = positive(Math.max(edged, unedged(c, p)));
             }
         }
         if (lattice.cantHeights.length == 0) {
@@ -372,6 +393,10 @@ final class Search implements Stack.Refiner {
                 cantsInAll += value > 0 ? 1 : 0;
             }
         }
+    }
+
+    private long unedged(int c, int top) {
+        return unedged.map(each -> each.value(c, top)).orElse(Lattice.NONE);
     }
 
     private static long positive(long value) {
@@ -402,7 +427,7 @@ final class Search implements Stack.Refiner {
 
     /** Whether the log is its own mirror image from top to bottom, so that cants come in pairs of one worth. */
     private boolean mirrored() {
-        boolean straight = true;
+        boolean straight = besideRot.isEmpty();
         for (Lie.Plane p : measuring) {
             straight &= p.cv == 0 && p.suv == 0;
         }
@@ -432,14 +457,14 @@ final class Search implements Stack.Refiner {
 
     /** The same with every flitch and every cant worked out: slow, and what the quick way is held against. */
     long solveExhaustively(long incumbent) {
-        fillExactly(live, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, 0);
+        fillExactly(live, true, Rows.NO_CLIP, 0);
         for (int k = 0; k < lattice.cantHeights.length; k++) {
             int height = lattice.cantHeights[k];
             long[] values = live.value[classes + k];
             for (int top = height; top < chords.count; top++) {
                 cantsOpened++;
                 cantPasses(top - height, top);
-                fillExactly(cant, chords.uprightFrom, chords.uprightTo, top - height, top);
+                fillExactly(cant, false, top - height, top);
                 values[top] = positive(cant.sweep(0, classes));
             }
         }
@@ -456,11 +481,12 @@ final class Search implements Stack.Refiner {
         return objective;
     }
 
-    private void fillExactly(Stack stack, int[][] from, int[][] to, int clip0, int clip1) {
+    private void fillExactly(Stack stack, boolean ofLog, int clip0, int clip1) {
         for (int c = 0; c < classes; c++) {
             int thickness = lattice.thicknesses.get(c).units();
             for (int p = thickness; p < chords.count; p++) {
-                stack.value[c][p] = rows.best(c, p - thickness, p, from, to, clip0, clip1, edgeCost[c], Long.MAX_VALUE);
+                long edged = row(c, p - thickness, p, ofLog, clip0, clip1, Long.MAX_VALUE);
+                stack.value[c][p] = ofLog ? Math.max(edged, unedged(c, p)) : edged;
             }
         }
     }
@@ -537,7 +563,7 @@ final class Search implements Stack.Refiner {
     public long refine(int kind, int top, long need) {
         known[kind][top] = true;
         if (kind < classes) {
-            long value = levelRow(kind, top);
+            long value = Math.max(levelRow(kind, top), unedged(kind, top));
             image(kind, top, lattice.thicknesses.get(kind).units(), value);
             return value;
         }
@@ -564,6 +590,9 @@ final class Search implements Stack.Refiner {
     private long levelRow(int c, int top) {
         Lattice.Thickness thickness = lattice.thicknesses.get(c);
         int low = top - thickness.units();
+        if (besideRot.isPresent()) {
+            return levelRowExactly(c, top, live.value[c][top]);
+        }
         long reached = reached(c, low, top, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, -Rows.NO_CLIP);
         long exact = reached == live.value[c][top] ? reached : levelRowExactly(c, top, live.value[c][top]);
         spread(c, top, exact, 1);
@@ -579,11 +608,11 @@ final class Search implements Stack.Refiner {
             int next = p + step;
             if (next < thickness
                     || next >= values.length
-                    || values[next] <= exact
+                    || values[next] <= Math.max(exact, unedged(c, next))
                     || !narrower(c, p, next, chords.levelFrom, chords.levelTo, true)) {
                 return;
             }
-            live.put(c, next, exact);
+            live.put(c, next, Math.max(exact, unedged(c, next)));
         }
     }
 
@@ -611,9 +640,17 @@ final class Search implements Stack.Refiner {
     }
 
     private long levelRowExactly(int c, int top, long bound) {
-        Lattice.Thickness thickness = lattice.thicknesses.get(c);
-        return rows.best(
-                c, top - thickness.units(), top, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, 0, edgeCost[c], bound);
+        int low = top - lattice.thicknesses.get(c).units();
+        return row(c, low, top, true, Rows.NO_CLIP, 0, bound);
+    }
+
+    private long row(int c, int low, int high, boolean level, int clip0, int clip1, long bound) {
+        if (besideRot.isPresent()) {
+            return besideRot.get().best(c, low, high, level, clip0, clip1, edgeCost[c]);
+        }
+        int[][] from = level ? chords.levelFrom : chords.uprightFrom;
+        int[][] to = level ? chords.levelTo : chords.uprightTo;
+        return rows.best(c, low, high, from, to, clip0, clip1, edgeCost[c], bound);
     }
 
     /** What a row of one length reaches: where it meets the bound, nothing more need be worked out. */
@@ -687,6 +724,9 @@ final class Search implements Stack.Refiner {
                     public long refine(int kind, int at, long least) {
                         knownInCant[kind][at] = true;
                         int low = at - lattice.thicknesses.get(kind).units();
+                        if (besideRot.isPresent()) {
+                            return uprightRow(kind, at, cant.value[kind][at]);
+                        }
                         long reached =
                                 reached(kind, low, at, chords.uprightFrom, chords.uprightTo, cantBottom, cantTop);
                         long bound = cant.value[kind][at];
@@ -718,17 +758,8 @@ final class Search implements Stack.Refiner {
     }
 
     private long uprightRow(int c, int right, long bound) {
-        Lattice.Thickness thickness = lattice.thicknesses.get(c);
-        return rows.best(
-                c,
-                right - thickness.units(),
-                right,
-                chords.uprightFrom,
-                chords.uprightTo,
-                cantBottom,
-                cantTop,
-                edgeCost[c],
-                bound);
+        int left = right - lattice.thicknesses.get(c).units();
+        return row(c, left, right, false, cantBottom, cantTop, bound);
     }
 
     /** The best pattern from its first face down, once solved. */
@@ -736,9 +767,16 @@ final class Search implements Stack.Refiner {
         List<Cut> cuts = new ArrayList<>();
         for (Stack.Item item : best) {
             if (item.kind() < classes) {
-                levelRowExactly(item.kind(), item.top(), Long.MAX_VALUE);
+                long edged = levelRowExactly(item.kind(), item.top(), Long.MAX_VALUE);
                 int bottom = item.top() - lattice.thicknesses.get(item.kind()).units();
-                cuts.add(new Cut(item.top(), bottom, rows.strips(), -1, List.of()));
+                boolean whole = unedged(item.kind(), item.top()) > edged;
+                cuts.add(new Cut(
+                        item.top(),
+                        bottom,
+                        whole ? List.of() : strips(),
+                        whole ? unedged.flatMap(each -> each.piece(item.kind(), item.top())) : Optional.empty(),
+                        -1,
+                        List.of()));
             } else {
                 int bottom = item.top() - lattice.cantHeights[item.kind() - classes];
                 solveCant(bottom, item.top(), 0);
@@ -750,14 +788,19 @@ final class Search implements Stack.Refiner {
                             flitch.top(),
                             flitch.top()
                                     - lattice.thicknesses.get(flitch.kind()).units(),
-                            rows.strips(),
+                            strips(),
+                            Optional.empty(),
                             -1,
                             List.of()));
                 }
-                cuts.add(new Cut(item.top(), bottom, List.of(), cant.opening(), inside));
+                cuts.add(new Cut(item.top(), bottom, List.of(), Optional.empty(), cant.opening(), inside));
             }
         }
         return cuts;
+    }
+
+    private List<Rows.Strip> strips() {
+        return besideRot.map(RotRows::strips).orElseGet(rows::strips);
     }
 
     long objective() {
@@ -769,7 +812,8 @@ final class Search implements Stack.Refiner {
     }
 
     long flitchesEdged() {
-        return rows.rowsWorkedOut;
+        return rows.rowsWorkedOut
+                + besideRot.map(beside -> beside.rowsWorkedOut).orElse(0L);
     }
 
     long cantsOpened() {

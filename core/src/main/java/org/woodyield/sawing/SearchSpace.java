@@ -15,6 +15,9 @@ import org.woodyield.measure.OutOfDomainException;
  * as the cant need no edging. Where more than a kerf is left between two items, the wood between them is a slab with a pass
  * of its own.
  *
+ * <p>No piece touches heart rot: along its own trim it lies left or right of all the rot between its faces. A flitch in
+ * which there is rot gives one row of strips, or one on either side of all its rot, at least two kerfs apart.
+ *
  * @param turnsDegrees turns of the log that are tried, at least one
  * @param lays frames that are tried, at least one
  * @param offset lift of the large end for {@link Frame.Lay#OFFSET}; otherwise not used

@@ -3,6 +3,7 @@ package org.woodyield.sawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
@@ -22,10 +23,15 @@ public final class Verifier {
     /** Places are held to the nanometre, and a corner may lie on the outline. */
     private static final double TOUCH_METRES = 5e-9;
 
+    /** The mean width of a flitch is summed by slices here and by a finer rule in the search. */
+    private static final double MEAN_WIDTH_TOLERANCE = 1e-4;
+
     /** What can be wrong with a plan. */
     public enum Fault {
         /** A corner of a piece lies outside the wood, where no wane is allowed. */
         OUTSIDE_THE_WOOD("a piece reaches out of the wood"),
+        /** A piece holds rot. */
+        IN_THE_ROT("a piece holds rot"),
         /** More is missing at an edge than the size allows. */
         WANE("more wane than allowed"),
         /** Two pieces, kerfs or offcuts lie on each other. */
@@ -115,12 +121,16 @@ public final class Verifier {
                 piece.fromCant() ? piece.faces().height() : piece.faces().width();
         Length through =
                 piece.fromCant() ? piece.faces().width() : piece.faces().height();
-        if (option.isEmpty() || !through.equals(piece.thickness()) || !across.equals(piece.width())) {
+        if (option.isEmpty()
+                || option.get().unedged() != piece.unedged()
+                || !through.equals(piece.thickness())
+                || (!piece.unedged() && !across.equals(piece.width()))) {
             found(Fault.WRONG_SIZE, name);
             return;
         }
         PieceOption size = option.get();
-        if (piece.thickness().compareTo(size.thickness()) < 0 || !widthHolds(size, piece.width())) {
+        boolean wide = piece.unedged() ? barkWidthHolds(size, piece) : widthHolds(size, piece.width());
+        if (piece.thickness().compareTo(size.thickness()) < 0 || !wide) {
             found(Fault.WRONG_SIZE, name);
         }
         Length length = Length.ofMetres(solid.lengthMetres(), Rounding.HALF_EVEN);
@@ -130,12 +140,16 @@ public final class Verifier {
                 || size.lengths().stream().noneMatch(one -> one.length().equals(piece.length()))) {
             found(Fault.WRONG_TRIM, name);
         }
-        inTheWood(piece, size.wane(), name);
+        clearOfRot(piece, name);
+        if (!piece.unedged()) {
+            inTheWood(piece, size.wane(), name);
+        }
         Rectangle f = piece.faces();
         boolean level =
                 cut(f.bottom(), f.left(), f.right(), true, false) && cut(f.top(), f.left(), f.right(), true, true);
-        boolean upright =
-                cut(f.left(), f.bottom(), f.top(), false, false) && cut(f.right(), f.bottom(), f.top(), false, true);
+        boolean upright = piece.unedged()
+                || (cut(f.left(), f.bottom(), f.top(), false, false)
+                        && cut(f.right(), f.bottom(), f.top(), false, true));
         if (!level || !upright) {
             found(Fault.NO_PASS, name);
         }
@@ -154,6 +168,47 @@ public final class Verifier {
             }
         }
         return false;
+    }
+
+    /** Whether a flitch with bark edges is whole, and as wide as it is said to be: measured again on many sections. */
+    private boolean barkWidthHolds(PieceOption size, SawnPiece piece) {
+        Rectangle f = piece.faces();
+        List<Double> places = new ArrayList<>(places(piece));
+        double from = places.get(0);
+        double to = places.get(1);
+        double least = Double.POSITIVE_INFINITY;
+        double sum = 0;
+        int slices = SLICES_PER_STRETCH * solid.stationCount();
+        for (int i = 0; i < slices; i++) {
+            places.add(from + (to - from) * (i + 0.5) / slices);
+        }
+        double left = f.left().toMetres();
+        double right = f.right().toMetres();
+        for (int i = 0; i < places.size(); i++) {
+            double z = places.get(i);
+            LogSolid.Section s = solid.section(Math.min(z, solid.lengthMetres()));
+            double both = 0;
+            for (Length face : List.of(f.bottom(), f.top())) {
+                double w = face.toMetres() - lift(z);
+                double width = within(s, sin * w, cos * w, cos, -sin, left, right);
+                if (within(s, sin * w, cos * w, cos, -sin, 2 * left, 2 * right) > width) {
+                    return false;
+                }
+                least = Math.min(least, width);
+                both += width / 2;
+            }
+            sum += i >= places.size() - slices ? both / slices : 0;
+        }
+        boolean byLeast = size.edges() == PieceOption.Edges.BARK_LEAST_WIDTH;
+        double measured = byLeast ? least : sum;
+        double leeway = byLeast ? TOUCH_METRES : MEAN_WIDTH_TOLERANCE;
+        double width = piece.width().toMetres();
+        boolean stepped =
+                piece.width().roundedTo(size.widthStep(), Rounding.DOWN).equals(piece.width());
+        return piece.width().compareTo(size.leastWidth()) >= 0
+                && width <= measured + leeway
+                && (piece.width().equals(size.greatestWidth())
+                        || (stepped && width + size.widthStep().toMetres() > measured - leeway));
     }
 
     /** Whether a kerf lies along a face, on the side away from the piece. */
@@ -212,6 +267,57 @@ public final class Verifier {
                 }
             }
         }
+    }
+
+    /**
+     * Whether the rot comes nearer to a piece than its radius. Along a stretch the pith runs straight and the piece is
+     * convex, so that their distance has one least value, which is closed in on.
+     */
+    private void clearOfRot(SawnPiece piece, String name) {
+        if (solid.rot().isEmpty()) {
+            return;
+        }
+        LogSolid.Rot rot = solid.rot().get();
+        List<Double> places = new ArrayList<>(places(piece));
+        places.add(rot.fromMetres());
+        places.add(rot.toMetres());
+        double from = Math.max(rot.fromMetres(), piece.start().toMetres());
+        double to = Math.min(rot.toMetres(), piece.end().toMetres());
+        List<Double> inside = places.stream()
+                .filter(z -> z >= from && z <= to)
+                .distinct()
+                .sorted()
+                .toList();
+        for (int i = 0; i + 1 < inside.size(); i++) {
+            double low = inside.get(i);
+            double high = inside.get(i + 1);
+            for (int step = 0; step < 100; step++) {
+                double third = (high - low) / 3;
+                if (fromPith(piece.faces(), rot, low + third) > fromPith(piece.faces(), rot, high - third)) {
+                    low += third;
+                } else {
+                    high -= third;
+                }
+            }
+            if (fromPith(piece.faces(), rot, low) < rot.radiusMetres() - TOUCH_METRES) {
+                found(Fault.IN_THE_ROT, name);
+                return;
+            }
+        }
+    }
+
+    /** How far the pith passes from a rectangle of the frame. */
+    private double fromPith(Rectangle faces, LogSolid.Rot rot, double z) {
+        LogSolid.Section s = solid.section(z);
+        double x = s.centreXMetres() + rot.pithXMetres();
+        double y = s.centreYMetres() + rot.pithYMetres();
+        double u = cos * x - sin * y;
+        double v = sin * x + cos * y + lift(z);
+        double du = Math.max(
+                0, Math.max(faces.left().toMetres() - u, u - faces.right().toMetres()));
+        double dv = Math.max(
+                0, Math.max(faces.bottom().toMetres() - v, v - faces.top().toMetres()));
+        return Math.sqrt(du * du + dv * dv);
     }
 
     private List<Double> places(SawnPiece piece) {
@@ -322,7 +428,7 @@ public final class Verifier {
         double sum = 0;
         for (int i = 0; i < parts.size(); i++) {
             Rectangle a = parts.get(i).place();
-            sum += wood(a, 0, solid.lengthMetres());
+            sum += wood(a, 0, solid.lengthMetres()) + rot(a);
             for (int j = i + 1; j < parts.size(); j++) {
                 Rectangle b = parts.get(j).place();
                 if (a.left().compareTo(b.right()) < 0
@@ -367,6 +473,11 @@ public final class Verifier {
         share("slab", stated.slab().cubicMetres(), slab);
         share("edging", stated.edging().cubicMetres(), edging);
         share("trim", stated.trim().cubicMetres(), trim);
+        double rot = 0;
+        for (Part part : parts()) {
+            rot += rot(part.place());
+        }
+        share("rot", stated.rot().cubicMetres(), rot);
     }
 
     private void share(String name, double stated, double measured) {
@@ -375,8 +486,29 @@ public final class Verifier {
         }
     }
 
-    /** Wood in a rectangle of the end view between two places along the log, by upright strips on slices. */
+    /** Sound wood in a rectangle of the end view between two places along the log. */
     private double wood(Rectangle place, double from, double to) {
+        double all = volume(place, from, to, z -> Optional.of(solid.section(z)));
+        return solid.rot()
+                .map(rot -> all
+                        - volume(
+                                place,
+                                Math.max(from, rot.fromMetres()),
+                                Math.min(to, rot.toMetres()),
+                                solid::rotSection))
+                .orElse(all);
+    }
+
+    /** Rot in a rectangle of the end view. */
+    private double rot(Rectangle place) {
+        return solid.rot()
+                .map(rot -> volume(place, rot.fromMetres(), rot.toMetres(), solid::rotSection))
+                .orElse(0.0);
+    }
+
+    /** What sections hold of a rectangle between two places along the log, by upright strips on slices. */
+    private double volume(
+            Rectangle place, double from, double to, DoubleFunction<Optional<LogSolid.Section>> sectionAt) {
         if (!(to > from)) {
             return 0;
         }
@@ -397,7 +529,11 @@ public final class Verifier {
         double slice = (to - from) / slices;
         for (int i = 0; i < slices; i++) {
             double z = from + (i + 0.5) * slice;
-            LogSolid.Section s = solid.section(z);
+            Optional<LogSolid.Section> section = sectionAt.apply(z);
+            if (section.isEmpty()) {
+                continue;
+            }
+            LogSolid.Section s = section.get();
             double lift = lift(z);
             for (int j = 0; j < STRIPS; j++) {
                 double u = first + (j + 0.5) * strip;

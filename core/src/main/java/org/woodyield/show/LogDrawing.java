@@ -176,7 +176,11 @@ public final class LogDrawing {
             words.append(text.size(piece.thickness())).append(" by ").append(text.size(piece.width()));
             words.append(" by ").append(text.longways(piece.length())).append("; ");
         }
-        return words.append("what is not hatched falls off.").toString();
+        words.append("what is not hatched falls off.");
+        if (plan.solid().rot().isPresent()) {
+            words.append(" The dotted circle is rot where it begins and where it ends.");
+        }
+        return words.toString();
     }
 
     private void define(Drawing drawing, Scale scale, List<Outline> outlines, List<String> used) {
@@ -220,6 +224,22 @@ public final class LogDrawing {
             drawing.path(over + inside, "fill", "currentColor", "fill-rule", "evenodd", "fill-opacity", "0.28");
         }
         drawing.path(inside, "fill", "none", "stroke", "currentColor", "stroke-width", "1.2");
+        plan.solid().rot().ifPresent(rot -> {
+            for (double z : new double[] {rot.fromMetres(), rot.toMetres()}) {
+                String circle =
+                        ellipse(Outline.rot(plan.solid(), plan.frame(), z).orElseThrow(), scale);
+                drawing.path(
+                        circle,
+                        "fill",
+                        "none",
+                        "stroke",
+                        "currentColor",
+                        "stroke-width",
+                        "1.6",
+                        "stroke-dasharray",
+                        "1 3");
+            }
+        });
     }
 
     private void drawPieces(Drawing drawing, Scale scale, List<Box> numbers, double paper) {
@@ -236,13 +256,20 @@ public final class LogDrawing {
         for (int i = 0; i < numbers.size(); i++) {
             SawnPiece piece = plan.pieces().get(i);
             Rectangle faces = piece.faces();
-            double x = scale.x(faces.left());
+            // A flitch with bark edges reaches beyond the bark and is drawn as far as there is wood.
+            double x = Math.max(-50, scale.x(faces.left()));
             double y = scale.y(faces.top());
-            double width = faces.width().toMetres() * scale.perMetre;
+            double width = Math.min(paper + 50, scale.x(faces.right())) - x;
             double height = faces.height().toMetres() * scale.perMetre;
+            if (piece.unedged()) {
+                drawing.out().open("g", "clip-path", "url(#" + key + "-wood)").line();
+            }
             drawing.rectangle(x, y, width, height, "style", Drawing.PAPER);
             String fill = "url(#" + hatching(piece.optionId()) + ")";
             drawing.rectangle(x, y, width, height, "fill", fill, "stroke", "currentColor", "stroke-width", "0.8");
+            if (piece.unedged()) {
+                drawing.out().closeLine();
+            }
         }
         for (int i = 0; i < numbers.size(); i++) {
             Box box = numbers.get(i);

@@ -244,6 +244,7 @@ final class LogSections {
     private static String fallsOff(WoodBalance balance, Volume solid) {
         return "kerf " + share(balance.kerf(), solid) + ", slabs " + share(balance.slab(), solid) + ", edgings "
                 + share(balance.edging(), solid) + ", trimmed ends " + share(balance.trim(), solid)
-                + "; lumber is " + share(balance.lumber(), solid) + ".";
+                + (balance.rot().cubicMetres() > 0 ? ", rot " + share(balance.rot(), solid) : "") + "; lumber is "
+                + share(balance.lumber(), solid) + ".";
     }
 }

@@ -1,5 +1,6 @@
 package org.woodyield.show;
 
+import java.util.Optional;
 import org.woodyield.log.LogSolid;
 import org.woodyield.sawing.Frame;
 
@@ -15,6 +16,10 @@ record Outline(double x, double y, double halfLong, double halfShort, double tur
 
     static Outline overBark(LogSolid solid, Frame frame, double z) {
         return of(solid, frame, z, solid.sectionOverBark(z));
+    }
+
+    static Optional<Outline> rot(LogSolid solid, Frame frame, double z) {
+        return solid.rotSection(z).map(section -> of(solid, frame, z, section));
     }
 
     private static Outline of(LogSolid solid, Frame frame, double z, LogSolid.Section section) {

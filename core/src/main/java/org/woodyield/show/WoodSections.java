@@ -106,14 +106,19 @@ final class WoodSections {
                 .number("m3", "volume-m3")
                 .number("% of the solid", "percent");
         List<ShareBar.Part> parts = new ArrayList<>();
-        Volume[] volumes = {balance.lumber(), balance.kerf(), balance.slab(), balance.edging(), balance.trim()};
-        String[] names = {"lumber", "kerf", "slabs", "edgings", "trimmed ends"};
+        Volume[] volumes = {
+            balance.lumber(), balance.kerf(), balance.slab(), balance.edging(), balance.trim(), balance.rot()
+        };
+        String[] names = {"lumber", "kerf", "slabs", "edgings", "trimmed ends", "rot"};
         for (int i = 0; i < names.length; i++) {
+            if (names[i].equals("rot") && volumes[i].cubicMetres() == 0) {
+                continue;
+            }
             parts.add(new ShareBar.Part(
                     names[i], volumes[i].cubicMetres(), cubic(volumes[i]) + ", " + share(volumes[i], plan.solid())));
             table.row(volume(names[i], volumes[i]));
         }
-        table.row(volume("sum of the five", balance.sum()));
+        table.row(volume("sum", balance.sum()));
         table.row(volume("solid of the logs sawn", plan.solid()));
         double off = Math.abs(balance.sum().cubicMetres() - plan.solid().cubicMetres());
         double relative = off / plan.solid().cubicMetres();

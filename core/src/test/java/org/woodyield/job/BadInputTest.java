@@ -458,4 +458,128 @@ class BadInputTest {
         demo.with(PROPERTIES, "money.resale = 450", "money.resale = 4500");
         expect(at(PROPERTIES, "money.resale", "money.resale"), "'4500'", "no more than the price of the saw, 1150.00");
     }
+
+    private static final String PROFILES = "profiles.csv";
+
+    /** The log P1 with cells for rot and pith. */
+    private void rot(String cells) {
+        demo.write(
+                LOGS,
+                demo.text(LOGS)
+                        .replaceAll("(?m)^(id,.*)$", "$1,rot,rot-from,rot-to,pith-offset,pith-direction")
+                        .replaceAll("(?m)^([A-OQ-Z]\\d,.*|P[2-9],.*)$", "$1,,,,,")
+                        .replaceAll("(?m)^(P1,.*)$", "$1," + cells)
+                        .getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The log P1, 12 ft 6 in long and 15 1/4 in at its small end, by its profile. */
+    private void profile(String... stations) {
+        demo.with(LOGS, "inside bark,5/8 in,18 3/4 in", "inside bark,5/8 in,");
+        StringBuilder text = new StringBuilder(demo.text(PROFILES));
+        for (String station : stations) {
+            text.append("P1,").append(station).append('\n');
+        }
+        demo.write(PROFILES, text.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String station(int number, String column) {
+        return PROFILES + ", line " + (demo.line(PROFILES, "P1,") + number - 1) + ", " + column + ": ";
+    }
+
+    @Test
+    void rotOutsideTheWood() {
+        rot("16 in,,,,");
+        expect(at(LOGS, "P1", "rot"), "'16 in'", "sound wood is all around it", "leave this log out");
+    }
+
+    @Test
+    void rotAroundAPithTooFarAside() {
+        rot("8 in,,,4 in,90 degrees");
+        expect(at(LOGS, "P1", "rot"), "'8 in'", "around this pith no more than");
+    }
+
+    @Test
+    void rotBelowZero() {
+        rot("-1 in,,,,");
+        expect(at(LOGS, "P1", "rot"), "'-1 in'", "lengths are not negative");
+    }
+
+    @Test
+    void rotThatEndsBeforeItBegins() {
+        rot("2 in,6 ft,4 ft,,");
+        expect(at(LOGS, "P1", "rot-to"), "'4 ft'", "beyond its beginning, 72 in");
+    }
+
+    @Test
+    void rotBeyondTheLog() {
+        rot("2 in,6 ft,14 ft,,");
+        expect(at(LOGS, "P1", "rot-to"), "'14 ft'", "within the log, 150 in");
+    }
+
+    @Test
+    void anEndOfRotWithoutRot() {
+        rot(",,4 ft,,");
+        expect(at(LOGS, "P1", "rot-to"), "'4 ft'", "empty where there is no rot");
+    }
+
+    @Test
+    void aPithWithoutUnitOfItsDirection() {
+        rot("2 in,,,1 in,90");
+        expect(at(LOGS, "P1", "pith-direction"), "'90'", "add the unit");
+    }
+
+    @Test
+    void aProfileOfALogThatIsNotThere() {
+        demo.write(PROFILES, (demo.text(PROFILES) + "P9,0 in,12 in\n").getBytes(StandardCharsets.UTF_8));
+        expect(at(PROFILES, "P9", "id"), "'P9'", "the id of a log in logs.csv");
+    }
+
+    @Test
+    void aProfileOutOfOrder() {
+        profile("0 in,15 1/4 in", "6 ft,17 in", "5 ft,18 in", "12 ft 6 in,20 in");
+        expect(station(3, "distance"), "'5 ft'", "beyond station 2 at 72 in", "in order from the small end");
+    }
+
+    @Test
+    void aProfileShorterThanItsLog() {
+        profile("0 in,15 1/4 in", "6 ft,17 in");
+        expect(station(2, "distance"), "'6 ft'", "to the large end, 150 in", "measure both ends too");
+    }
+
+    @Test
+    void aProfileThatBeginsWithAnotherSmallEnd() {
+        profile("0 in,12 in", "12 ft 6 in,17 in");
+        expect(station(1, "diameter"), "'12 in'", "the small end's mean, 15 1/4 in", "measure the small end again");
+    }
+
+    @Test
+    void aProfileThatEndsThinnerThanItBegins() {
+        profile("0 in,15 1/4 in", "12 ft 6 in,14 in");
+        expect(station(2, "diameter"), "'14 in'", "no less than the small end's mean, 15 1/4 in");
+    }
+
+    @Test
+    void aProfileWithADiameterBelowZero() {
+        profile("0 in,15 1/4 in", "6 ft,-17 in", "12 ft 6 in,20 in");
+        expect(station(2, "diameter"), "'-17 in'", "lengths are not negative");
+    }
+
+    @Test
+    void aProfileWithADiameterOfFourMetres() {
+        profile("0 in,15 1/4 in", "6 ft,4 m", "12 ft 6 in,20 in");
+        expect(station(2, "diameter"), "'4 m'", "above 0, up to 3000 mm", "check the unit");
+    }
+
+    @Test
+    void aProfileWithAStep() {
+        profile("0 in,15 1/4 in", "12 ft 5 in,17 in", "12 ft 6 in,25 in");
+        expect(station(3, "diameter"), "'25 in'", "a flare of less than 45 degrees");
+    }
+
+    @Test
+    void aProfileAndALargeEnd() {
+        profile("0 in,15 1/4 in", "12 ft 6 in,20 in");
+        demo.with(LOGS, "inside bark,5/8 in,,,,,yes", "inside bark,5/8 in,18 3/4 in,,,,yes");
+        expect(at(LOGS, "P1", "large-end"), "'18 3/4 in'", "empty where profiles.csv gives the large end");
+    }
 }

@@ -240,7 +240,8 @@ class VerifierTest {
                 b.kerf(),
                 new Volume(b.slab().cubicMetres() + b.trim().cubicMetres()),
                 b.edging(),
-                Volume.ZERO);
+                Volume.ZERO,
+                b.rot());
         assertThat(moved.sum().cubicMetres()).isCloseTo(b.sum().cubicMetres(), within(1e-12));
         assertThat(faults(with(plan, plan.pieces(), plan.passes(), moved, plan.saw())))
                 .contains(Fault.WRONG_BALANCE);

@@ -126,7 +126,7 @@ final class SawnLogs {
             }
             Volume one = new Volume(0.01);
             double all = solid.volume().cubicMetres();
-            WoodBalance balance = new WoodBalance(new Volume(all - 0.04), one, one, one, one);
+            WoodBalance balance = new WoodBalance(new Volume(all - 0.04), one, one, one, one, Volume.ZERO);
             Proof proof = new Proof(Proof.Verdict.PROVEN_OPTIMAL, 10, 1, 9, 9, "nothing was searched", 1, 1, 1, 1);
             return new SawingPlan(
                     solid, saw, List.of(board, plank, strip), frame, pieces, passes, offcuts, balance, proof);

@@ -1,0 +1,143 @@
+package org.woodyield.sawing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
+
+/**
+ * Flitches that keep their bark edges: what each is worth at each height, whole and trimmed to a length. Where a stretch of
+ * the log is convex the width of a face has its least value at an end of the stretch; the mean is taken by Gauss's rule
+ * with five points on each stretch, over both faces.
+ */
+final class Unedged {
+
+    private static final double[] NODE = {
+        -0.906179845938664, -0.5384693101056831, 0, 0.5384693101056831, 0.906179845938664
+    };
+    private static final double[] WEIGHT = {
+        0.23692688505618908, 0.47862867049936647, 0.5688888888888889, 0.47862867049936647, 0.23692688505618908
+    };
+
+    /** A flitch as it is sold. */
+    record Piece(int option, Chords.Trim trim, Length width, long worth) {}
+
+    private final Lie lie;
+    private final Lattice lattice;
+    private final Chords chords;
+    private final List<PieceOption> options;
+    private final double[][] cuts;
+    private final long[][] value;
+
+    Unedged(Lie lie, Lattice lattice, Chords chords, List<PieceOption> options) {
+        this.lie = lie;
+        this.lattice = lattice;
+        this.chords = chords;
+        this.options = options;
+        cuts = new double[chords.allTrims.length][];
+        for (int t = 0; t < cuts.length; t++) {
+            cuts[t] = cuts(chords.allTrims[t]);
+        }
+        value = new long[lattice.thicknesses.size()][chords.count];
+        for (int c = 0; c < value.length; c++) {
+            for (int top = 0; top < chords.count; top++) {
+                value[c][top] = piece(c, top).map(Piece::worth).orElse(Lattice.NONE);
+            }
+        }
+    }
+
+    private double[] cuts(Chords.Trim trim) {
+        double whole = lie.solid().lengthMetres();
+        double start = Math.min(trim.start().toMetres(), whole);
+        double end = Math.min(trim.end().toMetres(), whole);
+        TreeSet<Double> places = new TreeSet<>(List.of(start, end));
+        for (int i = 0; i < lie.solid().stationCount(); i++) {
+            double z = lie.solid().station(i).zMetres();
+            if (z > start && z < end) {
+                places.add(z);
+            }
+        }
+        return places.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** What the best flitch of a thickness is worth unedged, by its upper face. */
+    long value(int c, int top) {
+        return value[c][top];
+    }
+
+    /** The best flitch of a thickness; of equals the first in the order of options, then of trims. */
+    Optional<Piece> piece(int c, int top) {
+        Lattice.Thickness thickness = lattice.thicknesses.get(c);
+        int low = top - thickness.units();
+        if (low < 0) {
+            return Optional.empty();
+        }
+        Optional<Piece> best = Optional.empty();
+        for (int o : thickness.unedged()) {
+            PieceOption option = options.get(o);
+            for (int t = 0; t < cuts.length; t++) {
+                Chords.Trim trim = chords.allTrims[t];
+                Length length = lattice.lengths.get(trim.length());
+                Optional<LengthWorth> paid = option.lengths().stream()
+                        .filter(each -> each.length().equals(length))
+                        .findFirst();
+                if (paid.isEmpty() || !clear(t, low, top)) {
+                    continue;
+                }
+                double bottomFace = lattice.metres(low - chords.centre);
+                double topFace = lattice.metres(top - chords.centre);
+                double least = least(cuts[t], bottomFace, topFace);
+                if (!(least > 0)) {
+                    continue;
+                }
+                double metres = option.edges() == PieceOption.Edges.BARK_LEAST_WIDTH
+                        ? least
+                        : mean(cuts[t], bottomFace, topFace);
+                Length width = Length.min(
+                        Length.ofMetres(metres, Rounding.DOWN).roundedTo(option.widthStep(), Rounding.DOWN),
+                        option.greatestWidth());
+                long worth = Lattice.millionths(paid.get().worth()
+                        * (width.toMetres() / option.leastWidth().toMetres()));
+                if (width.compareTo(option.leastWidth()) >= 0
+                        && worth > best.map(Piece::worth).orElse(0L)) {
+                    best = Optional.of(new Piece(o, trim, width, worth));
+                }
+            }
+        }
+        return best;
+    }
+
+    private boolean clear(int trim, int low, int high) {
+        if (chords.rotOfAll.isPresent()) {
+            for (int p = low; p < high; p++) {
+                if (chords.rotOfAll.get().levelFrom[trim][p] <= chords.rotOfAll.get().levelTo[trim][p]) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private double least(double[] places, double bottom, double top) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double z : places) {
+            Lie.Plane plane = lie.inside(z);
+            least = Math.min(least, 2 * Math.min(plane.halfLevel(bottom), plane.halfLevel(top)));
+        }
+        return least;
+    }
+
+    private double mean(double[] places, double bottom, double top) {
+        double sum = 0;
+        for (int i = 0; i + 1 < places.length; i++) {
+            double half = (places[i + 1] - places[i]) / 2;
+            double middle = (places[i + 1] + places[i]) / 2;
+            for (int node = 0; node < NODE.length; node++) {
+                Lie.Plane plane = lie.inside(middle + NODE[node] * half);
+                sum += WEIGHT[node] * half * (plane.halfLevel(bottom) + plane.halfLevel(top));
+            }
+        }
+        return sum / (places[places.length - 1] - places[0]);
+    }
+}
