@@ -2,6 +2,7 @@ package org.woodyield.checks;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -34,6 +35,13 @@ record Printed(String text, BigDecimal value, BigDecimal digit) {
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException("'" + text + "' is not a number", e);
         }
+    }
+
+    /** A value as it would be printed with so many digits behind the point, an exact half up. */
+    static String rounded(double value, int places) {
+        // A part in 10^12 below a half is the noise of binary arithmetic.
+        BigDecimal exact = new BigDecimal(Double.toString(value * (1 + 1e-12)));
+        return exact.setScale(places, RoundingMode.HALF_UP).toPlainString();
     }
 
     BigDecimal halfDigit() {

@@ -10,7 +10,7 @@ final class Report {
 
     private Report() {}
 
-    /** Writes {@code checks.csv} and {@code counts.csv} into a folder, which is made if need be. */
+    /** Writes {@code checks.csv}, {@code counts.csv} and the course sheet {@code course.md} into a folder, which is made if need be. */
     static void write(Run run, Path folder) throws IOException {
         Files.createDirectories(folder);
         try (CsvWriter csv = CsvWriter.builder().build(folder.resolve("checks.csv"))) {
@@ -42,6 +42,7 @@ final class Report {
                         result.verdict().label());
             }
         }
+        Files.writeString(folder.resolve("course.md"), CourseSheet.read().markdown());
         try (CsvWriter csv = CsvWriter.builder().build(folder.resolve("counts.csv"))) {
             csv.writeRecord("kind", "standing", "verdict", "rows");
             run.counts()
