@@ -35,6 +35,7 @@ public class ScalingBenchmark {
     private final LogRule doyle = LogRules.byId("doyle");
     private final LogRule international = LogRules.byId("international-quarter");
     private final LogRule decimalC = LogRules.byId("scribner-decimal-c");
+    private final LogRule scribnerFit = LogRules.byId("scribner-fit");
 
     private double[] diameters;
     private double[] lengths;
@@ -58,6 +59,8 @@ public class ScalingBenchmark {
             lengths[i] = 8 + 2 * random.nextInt(7);
         }
         verify(doyle, doyleUnchecked());
+        verify(doyle, doyleVectorised());
+        verify(scribnerFit, scribnerFitUnchecked());
         verify(international, internationalUnchecked());
         verify(decimalC, decimalCBareLookup());
     }
@@ -88,6 +91,35 @@ public class ScalingBenchmark {
         for (int i = 0; i < COUNT; i++) {
             double side = diameters[i] - 4;
             out[i] = Rounding.HALF_UP.toStep(side * side * lengths[i] / 16, 1);
+        }
+        return out;
+    }
+
+    /** A harder baseline: a rounding that the compiler turns into vector instructions, right only from zero up. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] doyleVectorised() {
+        for (int i = 0; i < COUNT; i++) {
+            double side = diameters[i] - 4;
+            out[i] = Math.floor(side * side * lengths[i] / 16 + 0.49999999999999994);
+        }
+        return out;
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] scribnerFit() {
+        scribnerFit.scale(diameters, lengths, out);
+        return out;
+    }
+
+    /** The baseline: the same formula, which is not rounded, nothing checked. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] scribnerFitUnchecked() {
+        for (int i = 0; i < COUNT; i++) {
+            double d = diameters[i];
+            out[i] = (0.79 * (d * d) - 2 * d - 4) * lengths[i] / 16;
         }
         return out;
     }

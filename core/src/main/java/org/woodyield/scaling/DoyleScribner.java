@@ -21,22 +21,29 @@ final class DoyleScribner extends PublishedRule {
     }
 
     @Override
-    public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
-        require(scalingDiameterInches, lengthFeet);
-        return part(scalingDiameterInches).unroundedBoardFeet(scalingDiameterInches, lengthFeet);
+    void require(double diameter, double length) {
+        super.require(diameter, length);
+        part(diameter).require(diameter, length);
     }
 
     @Override
-    public double boardFeet(double scalingDiameterInches, double lengthFeet) {
-        return round(unroundedBoardFeet(scalingDiameterInches, lengthFeet));
+    double unrounded(double diameter, double length) {
+        return part(diameter).unrounded(diameter, length);
     }
 
     @Override
-    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
-        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
-        for (int i = 0; i < boardFeet.length; i++) {
-            boardFeet[i] = boardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+    int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
+        int i = from;
+        while (i < to && domain.holds(diameters[i], lengths[i]) && isInPart(diameters[i])) {
+            out[i] = unrounded(diameters[i], lengths[i]);
+            i++;
         }
+        round(out, from, i);
+        return i;
+    }
+
+    private static boolean isInPart(double diameter) {
+        return diameter <= LAST_DOYLE_INCHES || WholeNumbers.isWhole(diameter);
     }
 
     @Override

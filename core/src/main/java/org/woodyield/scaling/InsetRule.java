@@ -12,6 +12,7 @@ final class InsetRule extends PublishedRule {
     private final double factor;
     private final double inset;
     private final double divisor;
+    private final double reciprocal;
     private final String formula;
 
     InsetRule(RuleCard card, double factor, double inset, double divisor) {
@@ -19,27 +20,28 @@ final class InsetRule extends PublishedRule {
         this.factor = factor;
         this.inset = inset;
         this.divisor = divisor;
+        reciprocal = exactReciprocal(divisor);
         String square = inset == 0 ? "D^2" : "(D - " + literal(inset) + ")^2";
         formula = (factor == 1 ? "" : literal(factor) + " * ") + square + " * L / " + literal(divisor);
     }
 
     @Override
-    public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
-        require(scalingDiameterInches, lengthFeet);
-        double side = scalingDiameterInches - inset;
-        return factor * (side * side) * lengthFeet / divisor;
+    double unrounded(double diameter, double length) {
+        double side = diameter - inset;
+        return factor * (side * side) * length / divisor;
     }
 
     @Override
-    public double boardFeet(double scalingDiameterInches, double lengthFeet) {
-        return round(unroundedBoardFeet(scalingDiameterInches, lengthFeet));
-    }
-
-    @Override
-    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
-        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
-        for (int i = 0; i < boardFeet.length; i++) {
-            boardFeet[i] = boardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+    void unrounded(double[] diameters, double[] lengths, double[] out, int from, int to) {
+        if (reciprocal == 0) {
+            for (int i = from; i < to; i++) {
+                out[i] = unrounded(diameters[i], lengths[i]);
+            }
+            return;
+        }
+        for (int i = from; i < to; i++) {
+            double side = diameters[i] - inset;
+            out[i] = factor * (side * side) * lengths[i] * reciprocal;
         }
     }
 

@@ -18,10 +18,7 @@ final class InternationalAnyLength extends PublishedRule {
     }
 
     @Override
-    public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
-        require(scalingDiameterInches, lengthFeet);
-        double d = scalingDiameterInches;
-        double l = lengthFeet;
+    double unrounded(double d, double l) {
         return 0.049775 * (d * d) * l
                 + 0.006222 * d * (l * l)
                 - 0.185525 * d * l
@@ -31,15 +28,9 @@ final class InternationalAnyLength extends PublishedRule {
     }
 
     @Override
-    public double boardFeet(double scalingDiameterInches, double lengthFeet) {
-        return round(unroundedBoardFeet(scalingDiameterInches, lengthFeet));
-    }
-
-    @Override
-    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
-        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
-        for (int i = 0; i < boardFeet.length; i++) {
-            boardFeet[i] = boardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+    void unrounded(double[] diameters, double[] lengths, double[] out, int from, int to) {
+        for (int i = from; i < to; i++) {
+            out[i] = unrounded(diameters[i], lengths[i]);
         }
     }
 

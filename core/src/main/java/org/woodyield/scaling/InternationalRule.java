@@ -22,32 +22,25 @@ final class InternationalRule extends PublishedRule {
     }
 
     @Override
-    public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
-        require(scalingDiameterInches, lengthFeet);
-        int whole = (int) (lengthFeet / 4);
+    double unrounded(double diameter, double length) {
+        int whole = (int) (length / 4);
         double sum = 0;
         for (int i = 0; i < whole; i++) {
-            double d = scalingDiameterInches + 0.5 * i;
+            double d = diameter + 0.5 * i;
             sum += 0.22 * (d * d) - 0.71 * d;
         }
-        double rest = lengthFeet - 4 * whole;
+        double rest = length - 4 * whole;
         if (rest > 0) {
-            double d = scalingDiameterInches + 0.5 * whole;
+            double d = diameter + 0.5 * whole;
             sum += (0.22 * (d * d) - 0.71 * d) * rest / 4;
         }
         return constant * sum;
     }
 
     @Override
-    public double boardFeet(double scalingDiameterInches, double lengthFeet) {
-        return round(unroundedBoardFeet(scalingDiameterInches, lengthFeet));
-    }
-
-    @Override
-    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
-        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
-        for (int i = 0; i < boardFeet.length; i++) {
-            boardFeet[i] = boardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+    void unrounded(double[] diameters, double[] lengths, double[] out, int from, int to) {
+        for (int i = from; i < to; i++) {
+            out[i] = unrounded(diameters[i], lengths[i]);
         }
     }
 

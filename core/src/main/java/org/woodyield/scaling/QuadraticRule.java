@@ -9,6 +9,7 @@ final class QuadraticRule extends PublishedRule {
     private final double slab;
     private final double fixed;
     private final double divisor;
+    private final double reciprocal;
     private final String formula;
 
     QuadraticRule(RuleCard card, double square, double slab, double fixed, double divisor) {
@@ -17,27 +18,27 @@ final class QuadraticRule extends PublishedRule {
         this.slab = slab;
         this.fixed = fixed;
         this.divisor = divisor;
+        reciprocal = exactReciprocal(divisor);
         formula = "(" + literal(square) + " * D^2 - " + literal(slab) + " * D"
                 + (fixed == 0 ? "" : " - " + literal(fixed)) + ") * L / " + literal(divisor);
     }
 
     @Override
-    public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
-        require(scalingDiameterInches, lengthFeet);
-        double d = scalingDiameterInches;
-        return (square * (d * d) - slab * d - fixed) * lengthFeet / divisor;
+    double unrounded(double d, double length) {
+        return (square * (d * d) - slab * d - fixed) * length / divisor;
     }
 
     @Override
-    public double boardFeet(double scalingDiameterInches, double lengthFeet) {
-        return round(unroundedBoardFeet(scalingDiameterInches, lengthFeet));
-    }
-
-    @Override
-    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
-        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
-        for (int i = 0; i < boardFeet.length; i++) {
-            boardFeet[i] = boardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+    void unrounded(double[] diameters, double[] lengths, double[] out, int from, int to) {
+        if (reciprocal == 0) {
+            for (int i = from; i < to; i++) {
+                out[i] = unrounded(diameters[i], lengths[i]);
+            }
+            return;
+        }
+        for (int i = from; i < to; i++) {
+            double d = diameters[i];
+            out[i] = (square * (d * d) - slab * d - fixed) * lengths[i] * reciprocal;
         }
     }
 

@@ -2,7 +2,6 @@ package org.woodyield.scaling;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.source.PublishedTable;
 import org.woodyield.source.Source;
@@ -80,42 +79,40 @@ final class ScribnerDecimalC extends PublishedRule {
     }
 
     @Override
-    public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
-        return boardFeet(scalingDiameterInches, lengthFeet);
+    void require(double diameter, double length) {
+        super.require(diameter, length);
+        WholeNumbers.require("scaling diameter", diameter, "in", "whole inches");
+        WholeNumbers.require("scaling length", length, "ft", "whole feet");
     }
 
     @Override
-    public double boardFeet(double scalingDiameterInches, double lengthFeet) {
-        require(scalingDiameterInches, lengthFeet);
-        int d = (int) scalingDiameterInches;
-        int l = (int) lengthFeet;
-        if (d != scalingDiameterInches || l != lengthFeet) {
-            throw notWhole(scalingDiameterInches, lengthFeet);
-        }
-        return cells[(d - LEAST_DIAMETER) * LENGTHS + (l - LEAST_LENGTH)];
+    double unrounded(double diameter, double length) {
+        return cells[((int) diameter - LEAST_DIAMETER) * LENGTHS + ((int) length - LEAST_LENGTH)];
     }
 
+    /** One pass: the checks find the cell on the way. */
     @Override
-    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
-        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
-        for (int i = 0; i < boardFeet.length; i++) {
-            boardFeet[i] = boardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+    int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
+        double[] table = cells;
+        long rows = table.length / LENGTHS;
+        for (int i = from; i < to; i++) {
+            double diameter = diameters[i];
+            double length = lengths[i];
+            long row = WholeNumbers.index(diameter, LEAST_DIAMETER);
+            long column = WholeNumbers.index(length, LEAST_LENGTH);
+            if (Long.compareUnsigned(row, rows) >= 0
+                    || Long.compareUnsigned(column, LENGTHS) >= 0
+                    || !WholeNumbers.isWhole(diameter)
+                    || !WholeNumbers.isWhole(length)) {
+                return i;
+            }
+            out[i] = table[(int) row * LENGTHS + (int) column];
         }
-    }
-
-    private static OutOfDomainException notWhole(double diameter, double length) {
-        boolean inch = diameter != Math.rint(diameter);
-        return new OutOfDomainException(
-                inch ? "scaling diameter" : "scaling length",
-                Double.toString(inch ? diameter : length),
-                inch ? "in" : "ft",
-                inch ? "whole inches" : "whole feet",
-                "take it by a scaling convention first; the table has no cells between");
+        return to;
     }
 
     @Override
     void lines(Working.Builder working, double diameter, double length) {
-        boardFeet(diameter, length);
         int d = (int) diameter;
         int l = (int) length;
         if (exception(d, l)) {

@@ -1,6 +1,5 @@
 package org.woodyield.scaling;
 
-import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.PublishedTable;
 import org.woodyield.working.Working;
 
@@ -28,36 +27,29 @@ final class ScribnerDiagram extends PublishedRule {
     }
 
     @Override
-    public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
-        require(scalingDiameterInches, lengthFeet);
-        int d = (int) scalingDiameterInches;
-        if (d != scalingDiameterInches) {
-            throw new OutOfDomainException(
-                    "scaling diameter",
-                    Double.toString(scalingDiameterInches),
-                    "in",
-                    "whole inches",
-                    "take it by a scaling convention first; the table has no cells between");
-        }
-        return column[d - LEAST_DIAMETER] * lengthFeet / 16;
+    void require(double diameter, double length) {
+        super.require(diameter, length);
+        WholeNumbers.require("scaling diameter", diameter, "in", "whole inches");
     }
 
     @Override
-    public double boardFeet(double scalingDiameterInches, double lengthFeet) {
-        return round(unroundedBoardFeet(scalingDiameterInches, lengthFeet));
+    double unrounded(double diameter, double length) {
+        return column[(int) diameter - LEAST_DIAMETER] * length / 16;
     }
 
     @Override
-    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
-        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
-        for (int i = 0; i < boardFeet.length; i++) {
-            boardFeet[i] = boardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+    int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
+        int i = from;
+        while (i < to && domain.holds(diameters[i], lengths[i]) && WholeNumbers.isWhole(diameters[i])) {
+            out[i] = unrounded(diameters[i], lengths[i]);
+            i++;
         }
+        round(out, from, i);
+        return i;
     }
 
     @Override
     void lines(Working.Builder working, double diameter, double length) {
-        unroundedBoardFeet(diameter, length);
         int d = (int) diameter;
         working.lookup(
                 "T",

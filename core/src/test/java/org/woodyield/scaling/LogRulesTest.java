@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -60,6 +64,105 @@ class LogRulesTest {
         assertThat(out).isEqualTo(single);
         rule.scale(diameters, lengths, lengths);
         assertThat(lengths).isEqualTo(single);
+    }
+
+    /** Some thousand seeded logs of every kind, wrong ones too, each in the place of one log among good ones. */
+    @ParameterizedTest
+    @MethodSource("rules")
+    void aBatchRefusesWhatTheSingleCallRefusesAndKeepsWhatLiesBefore(LogRule rule) {
+        double good =
+                rule.diameterInches().holds(16) ? 16 : rule.diameterInches().greatest();
+        double goodLength = rule.lengthFeet().holds(12) ? 12 : rule.lengthFeet().greatest();
+        double scale = rule.boardFeet(good, goodLength);
+        Random random = new Random(8);
+        double[] odd = {
+            Double.NaN,
+            -0.0,
+            0,
+            -1,
+            -12,
+            0.5,
+            1e-310,
+            3,
+            4,
+            5.999999999999999,
+            6,
+            11,
+            12,
+            12.5,
+            28,
+            28.5,
+            44,
+            45,
+            60,
+            61,
+            120,
+            Math.nextUp(120.0),
+            0x1p31 + 12,
+            0x1p32 + 12,
+            0x1p52,
+            0x1p52 + 12,
+            -0x1p52 + 12,
+            0x1p53,
+            Double.POSITIVE_INFINITY,
+            Double.NEGATIVE_INFINITY,
+            Double.MAX_VALUE
+        };
+        for (int n = 0; n < 300; n++) {
+            double d = n % 3 == 0 ? odd[random.nextInt(odd.length)] : random.nextInt(n % 3 == 1 ? 130 : 1300) / 10.0;
+            double l = n % 2 == 0 ? 12 : n % 5 == 0 ? odd[random.nextInt(odd.length)] : random.nextInt(650) / 10.0;
+            int at = n % 10 == 0 ? 1050 : random.nextInt(20);
+            double[] diameters = filled(at + 2, good);
+            double[] lengths = filled(at + 2, goodLength);
+            diameters[at] = d;
+            lengths[at] = l;
+            double[] out = filled(at + 2, -7);
+            Optional<String> refused = refusal(() -> out[at] = rule.boardFeet(d, l));
+            double single = out[at];
+            out[at] = -7;
+            assertThat(refusal(() -> rule.scale(diameters, lengths, out)))
+                    .as("%s in x %s ft at %d", d, l, at)
+                    .isEqualTo(refused);
+            assertThat(new double[] {out[at], out[0], out[at + 1]})
+                    .containsExactly(single, at == 0 ? single : scale, refused.isPresent() ? -7 : scale);
+        }
+    }
+
+    private static double[] filled(int count, double value) {
+        double[] array = new double[count];
+        Arrays.fill(array, value);
+        return array;
+    }
+
+    private static Optional<String> refusal(Runnable calculation) {
+        try {
+            calculation.run();
+            return Optional.empty();
+        } catch (OutOfDomainException e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    /** The batch rounds by another formula than the single call; every tenth of an inch meets halves and near halves. */
+    @ParameterizedTest
+    @MethodSource("rules")
+    void aBatchRoundsAsTheSingleCallDoes(LogRule rule) {
+        double[] diameters = DoubleStream.iterate(1, d -> d + 0.0625)
+                .limit(1000)
+                .filter(d -> refusal(() -> rule.boardFeet(d, rule.lengthFeet().greatest()))
+                        .isEmpty())
+                .toArray();
+        for (double length = rule.lengthFeet().least(); rule.lengthFeet().holds(length); length += 3) {
+            double[] lengths = filled(diameters.length, length);
+            double[] out = new double[diameters.length];
+            rule.scale(diameters, lengths, out);
+            double same = length;
+            double[] single =
+                    DoubleStream.of(diameters).map(d -> rule.boardFeet(d, same)).toArray();
+            assertThat(Arrays.equals(out, single))
+                    .as("%s at %s ft", rule, length)
+                    .isTrue();
+        }
     }
 
     @ParameterizedTest
