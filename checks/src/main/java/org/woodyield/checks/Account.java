@@ -13,7 +13,7 @@ import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-/** What is not checked, and why. */
+/** What is said of the calculations beside their numbers: what they state, and what is not checked and why. */
 final class Account {
 
     private Account() {}
@@ -42,6 +42,36 @@ final class Account {
             String tables = row.getField("tables");
             return new Use(tables.isEmpty() ? List.of() : List.of(tables.split(" ")), row.getField("why_not"));
         });
+    }
+
+    /**
+     * What is said of a marked calculation.
+     *
+     * @param name as a heading
+     * @param statement in a sentence or two
+     */
+    record Statement(String name, String statement) {}
+
+    /** Name and statement by marked calculation. */
+    static Map<String, Statement> statements() {
+        return read(
+                "statements.csv",
+                "calculation",
+                row -> new Statement(row.getField("name"), row.getField("statement")));
+    }
+
+    /** What each package of core holds. */
+    static Map<String, String> packages() {
+        return read("packages.csv", "package", row -> row.getField("holds"));
+    }
+
+    /** Terms that have to be told from their neighbours. */
+    static List<Book.Term> terms() {
+        return List.copyOf(read(
+                        "terms.csv",
+                        "term",
+                        row -> new Book.Term(row.getField("term"), row.getField("unit"), row.getField("meaning")))
+                .values());
     }
 
     private static <T> Map<String, T> read(String name, String key, Function<NamedCsvRecord, T> value) {

@@ -96,6 +96,10 @@ final class Run {
 
     /** Rows by kind, standing and verdict; never added up. */
     SortedMap<Sort, Integer> counts() {
+        return counts(results);
+    }
+
+    static SortedMap<Sort, Integer> counts(List<Result> results) {
         SortedMap<Sort, Integer> counts = new TreeMap<>();
         for (Result result : results) {
             CheckTable.Row row = result.row();

@@ -39,6 +39,7 @@ public record KerfRule(
 
     private static final Domain DIAMETER = Domain.of("scaling diameter", "in", 1, 120);
     private static final Domain LENGTH = Domain.of("scaling length", "ft", 1, 60);
+    private static final Domain KERF = Domain.of("kerf", "in", 0, 1);
 
     /**
      * Checks the assumptions.
@@ -47,7 +48,7 @@ public record KerfRule(
      */
     public KerfRule {
         Domain.of("board thickness", "in", 0.25, 12).require(boardThicknessInches);
-        Domain.of("kerf", "in", 0, 1).require(kerfInches);
+        KERF.require(kerfInches);
         Domain.of("shrinkage", "in", 0, 1).require(shrinkageInches);
         Domain.of("slab plank", "in", 0, 12).require(slabPlankInches);
         Domain.of("taper", "in/ft", 0, 1).require(taperInchesPerFoot);
@@ -65,7 +66,7 @@ public record KerfRule(
     public static KerfRule likeInternational(double kerfInches) {
         return new KerfRule(
                 "international-assumptions",
-                "International assumptions, kerf " + PublishedRule.literal(kerfInches) + " in",
+                "International assumptions, kerf " + PublishedRule.literal(KERF.require(kerfInches)) + " in",
                 1,
                 kerfInches,
                 0.0625,

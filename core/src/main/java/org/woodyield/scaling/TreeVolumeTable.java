@@ -155,6 +155,7 @@ public final class TreeVolumeTable {
      * @throws OutOfDomainException if there is no such cell
      */
     public Working boardFeetWorking(double breastHeightInches, double logs) {
+        double cell = cell(breastHeightInches, logs);
         return Working.of("Board feet of a standing tree, " + title())
                 .given("B", "diameter at breast height", breastHeightInches, "in")
                 .given("n", "logs of 16 ft", logs, "")
@@ -162,7 +163,7 @@ public final class TreeVolumeTable {
                         "V",
                         "gross scale",
                         (int) breastHeightInches + " in, " + PublishedRule.literal(logs) + " logs",
-                        cell(breastHeightInches, logs),
+                        cell,
                         "bf",
                         source)
                 .build();

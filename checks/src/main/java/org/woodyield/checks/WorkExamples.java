@@ -1,0 +1,132 @@
+package org.woodyield.checks;
+
+import static org.woodyield.checks.Examples.inches;
+import static org.woodyield.checks.Examples.pine;
+
+import java.util.List;
+import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Money;
+import org.woodyield.work.BreakEven;
+import org.woodyield.work.CarbonMonoxide;
+import org.woodyield.work.CashFlow;
+import org.woodyield.work.Cut;
+import org.woodyield.work.CuttingRate;
+import org.woodyield.work.FellingFuel;
+import org.woodyield.work.KerfWorth;
+import org.woodyield.work.MachineRate;
+import org.woodyield.work.NoiseLimit;
+import org.woodyield.work.SawingWork;
+import org.woodyield.work.SupplyWay;
+import org.woodyield.work.VibrationDay;
+import org.woodyield.work.WorkInput;
+import org.woodyield.work.WorkInputs;
+
+/** Examples of {@code org.woodyield.work}; machines and prices are made up. */
+final class WorkExamples {
+
+    private WorkExamples() {}
+
+    static void list(Examples.Builder examples) {
+        cutting(examples);
+        money(examples);
+        exposure(examples);
+    }
+
+    private static void cutting(Examples.Builder examples) {
+        examples.example("work.feed", x -> rate(x[0]).feedWorking(inches(x[1])), 0.375, 12)
+                .example("work.cutting-time", x -> rate(0.375).cuttingSecondsWorking(new Cut(x[0], x[1], x[2])), 0.3, 0.35, 3)
+                .example(
+                        "work.cutting-fuel",
+                        x -> SawingWork.of(saw()).cuttingLitresWorking(rate(0.375), x[0]),
+                        10)
+                .example("work.felling-fuel", x -> FellingFuel.PLOT_1.fuelMillilitresWorking(x[0]), 25)
+                .example("work.felling-oil", x -> FellingFuel.PLOT_1.oilMillilitresWorking(x[0]), 25)
+                .example(
+                        "work.wood-needed",
+                        x -> KerfWorth.woodNeededInchesWorking(10, x[0], x[1]),
+                        1.125,
+                        0.25)
+                .example("work.wood-saved", x -> KerfWorth.savedPercentWorking(x[0], x[1]), 13.75, 12.5)
+                .example("work.kerf-worth", x -> KerfWorth.worthPerThousandWorking(x[0], x[1]), 300, 9);
+    }
+
+    private static void money(Examples.Builder examples) {
+        examples.example("work.break-even", x -> BreakEven.volumeWorking(x[0], x[1], x[2]), 2000, 0.4, 1.2)
+                .example("work.present-worth", x -> CashFlow.presentWorthWorking(x[0], x[1]), 0.05, 10)
+                .example("work.payback", x -> CashFlow.paybackWorking(x[0], x[1]), 2000, 500)
+                .example(
+                        "work.way-cost",
+                        x -> new SupplyWay(
+                                        SupplyWay.Kind.OTHER_SAW,
+                                        "a travelling sawyer",
+                                        usd(x[0]),
+                                        usd(x[1]),
+                                        usd(0),
+                                        usd(0),
+                                        List.of())
+                                .costWorking(BoardFeet.usable(x[2])),
+                        100,
+                        0.5,
+                        800)
+                .example(
+                        "work.average-annual-investment",
+                        x -> MachineRate.averageAnnualInvestmentWorking(x[0], x[1], x[2]),
+                        10000,
+                        2000,
+                        5)
+                .example(
+                        "work.depreciation",
+                        x -> MachineRate.depreciationPerHourWorking(x[0], x[1], x[2], x[3]),
+                        10000,
+                        2000,
+                        5,
+                        400)
+                .example(
+                        "work.interest",
+                        x -> MachineRate.interestPerHourWorking(x[0], x[1], x[2], x[3], x[4]),
+                        10000,
+                        2000,
+                        5,
+                        0.1,
+                        400)
+                .example("work.unit-cost", x -> MachineRate.unitCostWorking(x[0], x[1]), 30, 60)
+                .example(
+                        "work.fuel-by-the-hour",
+                        x -> MachineRate.fuelLitresPerHourWorking(x[0], x[1], x[2], x[3]),
+                        0.21,
+                        20,
+                        0.5,
+                        0.72);
+    }
+
+    private static void exposure(Examples.Builder examples) {
+        examples.example("work.noise-time", x -> NoiseLimit.NIOSH.allowedHoursWorking(x[0]), 100)
+                .example(
+                        "work.vibration",
+                        x -> new VibrationDay(List.of(
+                                        new VibrationDay.Task("chain saw", x[0], x[1]),
+                                        new VibrationDay.Task("sander", 4, 1)))
+                                .dailyExposureWorking(),
+                        5,
+                        2)
+                .example("work.vibration-time", x -> VibrationDay.hoursUntilWorking(x[0], x[1]), 5, 2.5)
+                .example(
+                        "work.carbon-monoxide",
+                        x -> CarbonMonoxide.eightHourMeanWorking(List.of(
+                                new CarbonMonoxide.Stretch(x[0], x[1]), new CarbonMonoxide.Stretch(10, 2))),
+                        50,
+                        4);
+    }
+
+    private static WorkInputs saw() {
+        return WorkInputs.chainDefaults().with(WorkInput.RATED_POWER, 4.2);
+    }
+
+    private static CuttingRate rate(double kerfInches) {
+        return CuttingRate.of(saw(), pine(), inches(kerfInches));
+    }
+
+    private static Money usd(double amount) {
+        return new Money(amount, "USD");
+    }
+}
