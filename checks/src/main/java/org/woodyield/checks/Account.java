@@ -55,9 +55,7 @@ final class Account {
     /** Name and statement by marked calculation. */
     static Map<String, Statement> statements() {
         return read(
-                "statements.csv",
-                "calculation",
-                row -> new Statement(row.getField("name"), row.getField("statement")));
+                "statements.csv", "calculation", row -> new Statement(row.getField("name"), row.getField("statement")));
     }
 
     /** What each package of core holds. */

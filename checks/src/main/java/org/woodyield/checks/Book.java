@@ -118,7 +118,8 @@ final class Book {
     record Term(String term, String unit, String meaning) {}
 
     /** A log rule and how far it is checked. */
-    record Rule(String id, String name, String standing, String limits, String rounding, long rows, String unverified) {}
+    record Rule(
+            String id, String name, String standing, String limits, String rounding, long rows, String unverified) {}
 
     /** What became of a transcription. */
     record Reference(String file, List<Link> tables, String reason) {}
@@ -137,8 +138,8 @@ final class Book {
         this.examples = examples;
         this.marked = MarkedCalculations.ids();
         this.results = run.results().stream()
-                .collect(Collectors.groupingBy(
-                        result -> result.row().calculation(), TreeMap::new, Collectors.toList()));
+                .collect(
+                        Collectors.groupingBy(result -> result.row().calculation(), TreeMap::new, Collectors.toList()));
         for (String id : marked) {
             examples.find(id).ifPresent(example -> workings.put(id, example.working()));
         }
@@ -193,7 +194,8 @@ final class Book {
         files.put(
                 "symbols.html",
                 pages.page(
-                        "symbols", Map.of("title", "Terms and symbols", "terms", Account.terms(), "symbols", symbols())));
+                        "symbols",
+                        Map.of("title", "Terms and symbols", "terms", Account.terms(), "symbols", symbols())));
         files.put("sources.html", pages.page("sources", Map.of("title", "Register of sources", "sources", register())));
         files.put("rules.html", pages.page("rules", Map.of("title", "Log rules", "rules", rules())));
         files.put(
@@ -216,8 +218,7 @@ final class Book {
                                         .toList())));
         files.put(
                 "references.html",
-                pages.page(
-                        "references", Map.of("title", "Publications that were read", "references", references())));
+                pages.page("references", Map.of("title", "Publications that were read", "references", references())));
         files.put("plots.html", pages.page("plots", Map.of("title", "Plots", "plots", plotLinks)));
         for (Plot plot : plots) {
             String svg = PlotDrawing.svg(plot);
@@ -266,7 +267,8 @@ final class Book {
                 titles.getOrDefault(id, id),
                 Optional.ofNullable(statements.get(id))
                         .map(Account.Statement::statement)
-                        .orElse("Checks of stored values or of several calculations together; there is no working of its own."),
+                        .orElse(
+                                "Checks of stored values or of several calculations together; there is no working of its own."),
                 marked.contains(id),
                 unverified.getOrDefault(id, ""),
                 counts(rows),
@@ -410,9 +412,9 @@ final class Book {
     }
 
     private List<Symbol> symbols() {
-        Map<List<String>, Set<String>> used = new TreeMap<>(
-                java.util.Comparator.<List<String>, String>comparing(key -> key.get(0).toLowerCase(java.util.Locale.ROOT))
-                        .thenComparing(Object::toString));
+        Map<List<String>, Set<String>> used = new TreeMap<>(java.util.Comparator.<List<String>, String>comparing(
+                        key -> key.get(0).toLowerCase(java.util.Locale.ROOT))
+                .thenComparing(Object::toString));
         workings.forEach((id, working) -> working.lines()
                 .forEach(line -> used.computeIfAbsent(
                                 List.of(line.symbol(), line.name(), line.unit()), key -> new LinkedHashSet<>())
@@ -440,7 +442,8 @@ final class Book {
                         rule.id(),
                         rule.name(),
                         rule.standing().label(),
-                        rule.diameterInches().limits() + ", " + rule.lengthFeet().limits(),
+                        rule.diameterInches().limits() + ", "
+                                + rule.lengthFeet().limits(),
                         rule.rounding(),
                         rows.getOrDefault(rule.id(), 0L),
                         open.getOrDefault(rule.id(), "")))
@@ -474,7 +477,8 @@ final class Book {
         plots.forEach(plot -> line(out, plot.href(), plot.text(), plot.words()));
         Account.terms().forEach(term -> line(out, "symbols.html", term.term(), term.meaning()));
         Sources.all()
-                .forEach(source -> line(out, "sources.html#" + source.id(), source.citation(), "source " + source.id()));
+                .forEach(
+                        source -> line(out, "sources.html#" + source.id(), source.citation(), "source " + source.id()));
         return out.append("];\n").toString();
     }
 
@@ -485,7 +489,8 @@ final class Book {
     /** A string of JavaScript; what is not plain is written as its number. */
     private static String quoted(String text) {
         StringBuilder out = new StringBuilder("\"");
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if (c < 0x20 || c == '"' || c == '\\' || c == '<' || c > 0x7E) {
                 out.append(String.format(java.util.Locale.ROOT, "\\u%04x", (int) c));
             } else {

@@ -3,10 +3,12 @@ package org.woodyield.checks;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
@@ -29,10 +31,19 @@ final class Examples {
      * @param call the calculation's working for given numbers
      * @param given the numbers of the example
      */
-    record Example(Function<double[], Working> call, double[] given) {
+    record Example(Function<double[], Working> call, List<Double> given) {
+
+        /** Keeps an immutable copy. */
+        Example {
+            given = List.copyOf(given);
+        }
 
         Working working() {
-            return call.apply(given.clone());
+            return call.apply(numbers());
+        }
+
+        private double[] numbers() {
+            return given.stream().mapToDouble(Double::doubleValue).toArray();
         }
 
         /**
@@ -41,14 +52,15 @@ final class Examples {
          */
         Set<Limit> limits() {
             Set<Limit> limits = new LinkedHashSet<>();
-            for (int i = 0; i < given.length; i++) {
+            for (int i = 0; i < given.size(); i++) {
                 for (double probe : PROBES) {
-                    double[] instead = given.clone();
+                    double[] instead = numbers();
                     instead[i] = probe;
                     try {
-                        call.apply(instead);
+                        Working unused = call.apply(instead);
                     } catch (OutOfDomainException refusal) {
-                        if (!refusal.limits().contains("9000 km") && !refusal.limits().contains("1000000")) {
+                        if (!refusal.limits().contains("9000 km")
+                                && !refusal.limits().contains("1000000")) {
                             limits.add(new Limit(refusal.parameter(), refusal.limits(), refusal.remedy()));
                         }
                     }
@@ -109,7 +121,7 @@ final class Examples {
         private final Map<String, Example> entries = new LinkedHashMap<>();
 
         Builder example(String calculation, Function<double[], Working> call, double... given) {
-            if (entries.putIfAbsent(calculation, new Example(call, given)) != null) {
+            if (entries.putIfAbsent(calculation, new Example(call, DoubleStream.of(given).boxed().toList())) != null) {
                 throw new IllegalStateException("there are two examples of " + calculation);
             }
             return this;

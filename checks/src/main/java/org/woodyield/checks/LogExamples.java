@@ -28,10 +28,21 @@ final class LogExamples {
                 .example("log.bark-of-stem", x -> new BarkRatio(x[0]).percentOfStemWorking(), 0.92)
                 .example("log.bark-of-wood", x -> new BarkRatio(x[0]).percentOfWoodWorking(), 0.92)
                 .example("log.form-class", x -> new FormClass(x[0]).upperInchesWorking(x[1]), 78, 16)
-                .example("log.solid-volume", x -> SolidVolume.NEWTON.working(x[0], x[1], x[2], x[3], "ft"), 1, 1.1, 1.3, 16)
+                .example(
+                        "log.solid-volume",
+                        x -> SolidVolume.NEWTON.working(x[0], x[1], x[2], x[3], "ft"),
+                        1,
+                        1.1,
+                        1.3,
+                        16)
                 .example("log.solid-form-volume", x -> SolidForm.PARABOLOID.working(x[0], x[1], x[2], "ft"), 1, 1.3, 16)
                 .example("log.girth-volume", x -> GirthVolume.QUARTER.working(x[0], x[1], "ft"), 4, 16)
-                .example("log.centroid-position", x -> CentroidVolume.positionWorking(x[0], x[1], x[2], "ft"), 1, 1.3, 16)
+                .example(
+                        "log.centroid-position",
+                        x -> CentroidVolume.positionWorking(x[0], x[1], x[2], "ft"),
+                        1,
+                        1.3,
+                        16)
                 .example(
                         "log.centroid-volume",
                         x -> CentroidVolume.volumeWorking(x[0], x[1], x[2], x[3], "ft"),
@@ -47,7 +58,8 @@ final class LogExamples {
                         14)
                 .example(
                         "log.stem-profile",
-                        x -> new MeasuredStem(List.of(new StemPoint(1, 15), new StemPoint(17, 12.5), new StemPoint(33, 9)))
+                        x -> new MeasuredStem(
+                                        List.of(new StemPoint(1, 15), new StemPoint(17, 12.5), new StemPoint(33, 9)))
                                 .working(x[0]),
                         13)
                 .example(

@@ -56,7 +56,12 @@ final class LumberExamples {
                 .example("lumber.cutting-units", x -> HardwoodGrade.cuttingUnitsWorking(x[0], x[1]), 5, 4)
                 .example("lumber.clear-share", x -> HardwoodGrade.clearPercentWorking(x[0]), 10)
                 .example("lumber.kiln-net", x -> KilnNet.customs().get(0).netWorking(x[0]), 1000)
-                .example("lumber.japan-volume", x -> JapaneseMeasure.cubicMetresWorking(x[0], x[1], x[2]), 105, 105, 3000)
+                .example(
+                        "lumber.japan-volume",
+                        x -> JapaneseMeasure.cubicMetresWorking(x[0], x[1], x[2]),
+                        105,
+                        105,
+                        3000)
                 .example(
                         "lumber.cover-board-feet",
                         x -> new CoverArea(
@@ -85,12 +90,14 @@ final class LumberExamples {
                 .example("lumber.dry-rough-size", x -> target().dryWorking(inches(x[0])), 1.6875)
                 .example("lumber.dry-planed-size", x -> target().planedWorking(inches(x[0])), 1.6875)
                 .example("lumber.scant-share", x -> target().scantWorking(inches(x[0])), 1.65)
-                .example(
-                        "lumber.kiln-dried-thickness",
-                        x -> HardwoodThickness.kilnDriedInchesWorking(x[0]),
-                        1)
+                .example("lumber.kiln-dried-thickness", x -> HardwoodThickness.kilnDriedInchesWorking(x[0]), 1)
                 .example("lumber.gost-green-size", x -> GostShrinkage.greenMillimetresWorking(x[0], x[1]), 50, 15)
-                .example("lumber.en-1313-1-size", x -> MetricSizeChange.millimetresWorking(x[0], x[1], x[2]), 100, 12, 30)
+                .example(
+                        "lumber.en-1313-1-size",
+                        x -> MetricSizeChange.millimetresWorking(x[0], x[1], x[2]),
+                        100,
+                        12,
+                        30)
                 .example(
                         "lumber.planed-metric",
                         x -> MetricSizes.planedMillimetresWorking(x[0], MetricSizes.Use.CONSTRUCTION),
@@ -109,7 +116,8 @@ final class LumberExamples {
 
     /** Three boards, each read at three places; two of the readings are given. */
     private static SizeControl control(double[] x) {
-        return SizeControl.of(List.of(readings(x[0], x[1], 1.14), readings(1.1, 1.12, 1.11), readings(1.15, 1.13, 1.16)));
+        return SizeControl.of(
+                List.of(readings(x[0], x[1], 1.14), readings(1.1, 1.12, 1.11), readings(1.15, 1.13, 1.16)));
     }
 
     private static List<Length> readings(Double... inches) {

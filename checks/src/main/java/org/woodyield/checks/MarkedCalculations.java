@@ -73,7 +73,8 @@ final class MarkedCalculations {
             for (Path file : (Iterable<Path>) files.sorted()::iterator) {
                 String name = root.relativize(file).toString().replace('\\', '/');
                 if (name.endsWith(".class") && !name.endsWith("-info.class") && !name.contains("/woodyield/job/")) {
-                    names.add(name.substring(0, name.length() - ".class".length()).replace('/', '.'));
+                    names.add(
+                            name.substring(0, name.length() - ".class".length()).replace('/', '.'));
                 }
             }
         }

@@ -34,7 +34,8 @@ record Plot(
         series = Collections.unmodifiableMap(new LinkedHashMap<>(series));
         for (List<Double> values : series.values()) {
             if (values.size() != x.size()) {
-                throw new IllegalArgumentException(id + " has " + x.size() + " places and " + values.size() + " values");
+                throw new IllegalArgumentException(
+                        id + " has " + x.size() + " places and " + values.size() + " values");
             }
         }
     }

@@ -70,14 +70,17 @@ final class PlotDrawing {
             throw new UncheckedIOException(e);
         }
         String svg = out.toString();
-        String frame = "<svg role=\"img\" viewBox=\"0 0 " + WIDTH + " " + HEIGHT + "\" aria-labelledby=\"title words\" ";
+        String frame =
+                "<svg role=\"img\" viewBox=\"0 0 " + WIDTH + " " + HEIGHT + "\" aria-labelledby=\"title words\" ";
         String name = "<title id=\"title\">" + escape(plot.title()) + "</title><desc id=\"words\">"
                 + escape(plot.words()) + "</desc><defs id=\"genericDefs\"";
         return svg.substring(svg.indexOf("<svg"))
                 .replaceFirst("<svg ", frame)
                 .replaceFirst("<defs id=\"genericDefs\"", name)
                 .replace("rgb(1,2,3)", "currentColor")
-                .replace("aria-labelledby=\"title words\"", "aria-labelledby=\"" + plot.id() + "-title " + plot.id() + "-words\"")
+                .replace(
+                        "aria-labelledby=\"title words\"",
+                        "aria-labelledby=\"" + plot.id() + "-title " + plot.id() + "-words\"")
                 .replace("id=\"", "id=\"" + plot.id() + "-")
                 .replace("url(#", "url(#" + plot.id() + "-")
                 .strip();
@@ -126,7 +129,8 @@ final class PlotDrawing {
         chart.getStyler().setXAxisMaxLabelCount(plot.x().size());
         int number = 0;
         for (var entry : plot.series().entrySet()) {
-            chart.addSeries(entry.getKey(), plot.x(), entry.getValue()).setFillColor(COLOURS[number++ % COLOURS.length]);
+            chart.addSeries(entry.getKey(), plot.x(), entry.getValue())
+                    .setFillColor(COLOURS[number++ % COLOURS.length]);
         }
         return chart;
     }

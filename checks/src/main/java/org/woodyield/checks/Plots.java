@@ -72,7 +72,8 @@ final class Plots {
             LogRule rule = LogRules.byId(id);
             List<Double> percent = new ArrayList<>();
             for (int i = 0; i < diameters.length; i++) {
-                double scale = rule.diameterInches().holds(diameters[i]) ? rule.boardFeet(diameters[i], LENGTH_FEET) : 0;
+                double scale =
+                        rule.diameterInches().holds(diameters[i]) ? rule.boardFeet(diameters[i], LENGTH_FEET) : 0;
                 percent.add(scale > 0 ? 100 * (tally.get(i) / scale - 1) : Double.NaN);
             }
             series.put(label(rule), percent);
@@ -188,7 +189,8 @@ final class Plots {
         series.put(
                 "tangential",
                 shown.stream()
-                        .map(species -> species.tangentialPercent().orElseThrow().value())
+                        .map(species ->
+                                species.tangentialPercent().orElseThrow().value())
                         .toList());
         return new Plot(
                 "shrinkage",
@@ -232,7 +234,10 @@ final class Plots {
     }
 
     private static String label(LogRule rule) {
-        return rule.name() + (rule.standing() == Standing.PUBLISHED ? "" : " [" + rule.standing().label() + "]");
+        return rule.name()
+                + (rule.standing() == Standing.PUBLISHED
+                        ? ""
+                        : " [" + rule.standing().label() + "]");
     }
 
     private static List<Double> values(double[] diameters, LogRule rule, DoubleUnaryOperator value) {

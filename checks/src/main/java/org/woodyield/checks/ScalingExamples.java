@@ -120,7 +120,8 @@ final class ScalingExamples {
                 .example("scaling.sound-share", x -> net(x[0], x[1]).soundShareWorking(), DIAMETER, LENGTH)
                 .example(
                         "scaling.net-volume",
-                        x -> new NetVolume(Volume.ofCubicFeet(x[0]), inches(x[1]), feet(x[2]), List.of(rot(4))).working(),
+                        x -> new NetVolume(Volume.ofCubicFeet(x[0]), inches(x[1]), feet(x[2]), List.of(rot(4)))
+                                .working(),
                         20,
                         DIAMETER,
                         LENGTH);

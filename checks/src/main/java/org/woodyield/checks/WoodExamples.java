@@ -24,7 +24,11 @@ final class WoodExamples {
         examples.example("wood.moisture-from-masses", x -> MoistureContent.fromMassesWorking(x[0], x[1], "g"), 214, 176)
                 .example("wood.moisture-dry-basis", x -> MoistureContent.dryBasisWorking(x[0]), 20)
                 .example("wood.moisture-wet-basis", x -> MoistureContent.wetBasisWorking(x[0]), 25)
-                .example("wood.equilibrium-moisture", x -> EquilibriumMoisture.fahrenheit().working(x[0], x[1]), 70, 50)
+                .example(
+                        "wood.equilibrium-moisture",
+                        x -> EquilibriumMoisture.fahrenheit().working(x[0], x[1]),
+                        70,
+                        50)
                 .example(
                         "wood.shrinkage-straight-line",
                         x -> ShrinkageModel.straightLine().working(pine(), Face.WIDTH, x[0], x[1]),

@@ -34,18 +34,16 @@ final class WorkExamples {
 
     private static void cutting(Examples.Builder examples) {
         examples.example("work.feed", x -> rate(x[0]).feedWorking(inches(x[1])), 0.375, 12)
-                .example("work.cutting-time", x -> rate(0.375).cuttingSecondsWorking(new Cut(x[0], x[1], x[2])), 0.3, 0.35, 3)
                 .example(
-                        "work.cutting-fuel",
-                        x -> SawingWork.of(saw()).cuttingLitresWorking(rate(0.375), x[0]),
-                        10)
+                        "work.cutting-time",
+                        x -> rate(0.375).cuttingSecondsWorking(new Cut(x[0], x[1], x[2])),
+                        0.3,
+                        0.35,
+                        3)
+                .example("work.cutting-fuel", x -> SawingWork.of(saw()).cuttingLitresWorking(rate(0.375), x[0]), 10)
                 .example("work.felling-fuel", x -> FellingFuel.PLOT_1.fuelMillilitresWorking(x[0]), 25)
                 .example("work.felling-oil", x -> FellingFuel.PLOT_1.oilMillilitresWorking(x[0]), 25)
-                .example(
-                        "work.wood-needed",
-                        x -> KerfWorth.woodNeededInchesWorking(10, x[0], x[1]),
-                        1.125,
-                        0.25)
+                .example("work.wood-needed", x -> KerfWorth.woodNeededInchesWorking(10, x[0], x[1]), 1.125, 0.25)
                 .example("work.wood-saved", x -> KerfWorth.savedPercentWorking(x[0], x[1]), 13.75, 12.5)
                 .example("work.kerf-worth", x -> KerfWorth.worthPerThousandWorking(x[0], x[1]), 300, 9);
     }
@@ -112,8 +110,8 @@ final class WorkExamples {
                 .example("work.vibration-time", x -> VibrationDay.hoursUntilWorking(x[0], x[1]), 5, 2.5)
                 .example(
                         "work.carbon-monoxide",
-                        x -> CarbonMonoxide.eightHourMeanWorking(List.of(
-                                new CarbonMonoxide.Stretch(x[0], x[1]), new CarbonMonoxide.Stretch(10, 2))),
+                        x -> CarbonMonoxide.eightHourMeanWorking(
+                                List.of(new CarbonMonoxide.Stretch(x[0], x[1]), new CarbonMonoxide.Stretch(10, 2))),
                         50,
                         4);
     }

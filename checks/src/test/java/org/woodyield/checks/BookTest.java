@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
@@ -53,6 +54,10 @@ class BookTest {
         }
     }
 
+    private static Document page(String name) {
+        return Objects.requireNonNull(PAGES.get(name), name);
+    }
+
     private static List<Element> elements(Document page, String name) {
         NodeList nodes = page.getElementsByTagName(name);
         List<Element> elements = new ArrayList<>();
@@ -76,12 +81,15 @@ class BookTest {
     @Test
     void everyMarkedCalculationHasAPageWithAnExample() {
         assertThat(MarkedCalculations.ids()).hasSizeGreaterThan(90).allSatisfy(id -> {
-            Document page = PAGES.get(id + ".html");
-            assertThat(page).as(id).isNotNull();
-            assertThat(elements(page, "section"))
+            assertThat(elements(page(id + ".html"), "section"))
                     .as("working of " + id)
                     .anyMatch(section -> section.getAttribute("class").equals("working"));
         });
+    }
+
+    @Test
+    void theBookFindsTheSameCalculationsAsTheBytecode() {
+        assertThat(MarkedCalculations.ids()).isEqualTo(CoverageTest.marked().keySet());
     }
 
     @Test
@@ -118,7 +126,7 @@ class BookTest {
         Run.of(Catalogue.all(), CheckTables.all())
                 .results()
                 .forEach(result -> rows.merge(result.row().calculation(), 1L, Long::sum));
-        rows.forEach((id, count) -> assertThat(elements(PAGES.get(id + ".html"), "table").stream()
+        rows.forEach((id, count) -> assertThat(elements(page(id + ".html"), "table").stream()
                         .filter(table -> table.getTextContent().contains("Allowance"))
                         .mapToLong(table -> table.getElementsByTagName("tr").getLength() - 1)
                         .sum())
@@ -142,9 +150,13 @@ class BookTest {
                     String file = target.replaceFirst("#.*", "");
                     String place = target.contains("#") ? target.substring(target.indexOf('#') + 1) : "";
                     String name = file.isEmpty() ? page.getKey() : file;
-                    assertThat(folder.resolve(name)).as(page.getKey() + " to " + target).exists();
+                    assertThat(folder.resolve(name))
+                            .as(page.getKey() + " to " + target)
+                            .exists();
                     if (!place.isEmpty()) {
-                        assertThat(ids.get(name)).as(page.getKey() + " to " + target).contains(place);
+                        assertThat(ids.get(name))
+                                .as(page.getKey() + " to " + target)
+                                .contains(place);
                     }
                 }
             }
@@ -188,7 +200,7 @@ class BookTest {
     @Test
     void everyDrawingHasItsNameAndItsWordsAndItsDataOnThePage() {
         for (Plot plot : Plots.all()) {
-            Document page = PAGES.get("plot-" + plot.id() + ".html");
+            Document page = page("plot-" + plot.id() + ".html");
             Element svg = elements(page, "svg").get(0);
             assertThat(ids(page)).contains(svg.getAttribute("aria-labelledby").split(" "));
             assertThat(elements(page, "tr")).hasSize(plot.x().size() + 1);

@@ -50,7 +50,7 @@ class CoverageTest {
             .collect(Collectors.toSet());
 
     /** Id and where it is marked. */
-    private static Map<String, String> marked() {
+    static Map<String, String> marked() {
         Map<String, String> marked = new TreeMap<>();
         List<String> twice = new ArrayList<>();
         for (JavaClass type : CORE) {
