@@ -58,6 +58,11 @@ final class Account {
                 "statements.csv", "calculation", row -> new Statement(row.getField("name"), row.getField("statement")));
     }
 
+    /** Why a marked calculation has no worked example, nor a statement, in the book. */
+    static Map<String, String> withoutExample() {
+        return read("without-example.csv", "calculation", row -> row.getField("reason"));
+    }
+
     /** What each package of core holds. */
     static Map<String, String> packages() {
         return read("packages.csv", "package", row -> row.getField("holds"));

@@ -75,6 +75,10 @@ final class Book {
             List<Disagreement> disagreements,
             List<Table> tables) {
 
+        boolean hasWorking() {
+            return !working.isEmpty();
+        }
+
         boolean hasUnverified() {
             return !unverified.isEmpty();
         }

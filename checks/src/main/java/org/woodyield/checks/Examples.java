@@ -121,7 +121,10 @@ final class Examples {
         private final Map<String, Example> entries = new LinkedHashMap<>();
 
         Builder example(String calculation, Function<double[], Working> call, double... given) {
-            if (entries.putIfAbsent(calculation, new Example(call, DoubleStream.of(given).boxed().toList())) != null) {
+            if (entries.putIfAbsent(
+                            calculation,
+                            new Example(call, DoubleStream.of(given).boxed().toList()))
+                    != null) {
                 throw new IllegalStateException("there are two examples of " + calculation);
             }
             return this;

@@ -8,6 +8,7 @@ import org.woodyield.log.BarkRatio;
 import org.woodyield.log.CentroidVolume;
 import org.woodyield.log.FormClass;
 import org.woodyield.log.GirthVolume;
+import org.woodyield.log.HeartRot;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
 import org.woodyield.log.MeasuredStem;
@@ -56,6 +57,12 @@ final class LogExamples {
                         12,
                         12,
                         14)
+                .example(
+                        "log.rot-volume",
+                        x -> LogSolid.of(log(12, 12, 14).withRot(new HeartRot(inches(x[0]), Length.ZERO, feet(x[1]))))
+                                .rotVolumeWorking(),
+                        4,
+                        6)
                 .example(
                         "log.stem-profile",
                         x -> new MeasuredStem(
