@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.measure.Length;
+import org.woodyield.sawing.KerfStack;
 import org.woodyield.source.Sourced;
 import org.woodyield.source.Sources;
 import org.woodyield.work.CuttingRate;
@@ -75,7 +76,6 @@ final class WorkChecks {
 
     private static void kerf(Catalogue.Builder catalogue) {
         catalogue
-                .number("work.wood-needed", given -> wood(given, "thickness_in", "kerf_in"))
                 .number(
                         "work.wood-saved",
                         given -> KerfWorth.savedPercent(given.number("before_in"), given.number("after_in")))
@@ -90,7 +90,7 @@ final class WorkChecks {
     }
 
     private static double wood(Given given, String thickness, String kerf) {
-        return KerfWorth.woodNeededInches(given.whole("boards"), given.number(thickness), given.number(kerf));
+        return KerfStack.woodNeededInches(given.whole("boards"), given.number(thickness), given.number(kerf));
     }
 
     /** For each of some equal steps from one kerf to the other. */

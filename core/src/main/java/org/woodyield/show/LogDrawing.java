@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
+import org.woodyield.sawing.FirstCut;
 import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Rectangle;
 import org.woodyield.sawing.SawPass;
@@ -475,7 +476,7 @@ public final class LogDrawing {
         if (plan.passes().isEmpty()) {
             return Optional.empty();
         }
-        FirstFace face = FirstFace.of(plan);
+        FirstCut face = FirstCut.of(plan);
         LengthText text = LengthText.of(plan.saw());
         double length = plan.solid().lengthMetres();
         double left = 130;
@@ -499,7 +500,7 @@ public final class LogDrawing {
         String small = text.size(face.aboveAxisSmallEnd());
         String large = text.size(face.aboveAxisLargeEnd());
         String shim = face.shim().isPositive()
-                ? "shim " + text.near(face.shim()) + " under the " + face.shimmedEnd()
+                ? "shim " + text.near(face.shim()) + " under the " + FirstCutWords.end(face)
                 : "no shim";
         Drawing drawing = new Drawing(
                 key + "-side",

@@ -12,6 +12,7 @@ import org.woodyield.log.Log;
 import org.woodyield.measure.Volume;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
+import org.woodyield.sawing.FirstCut;
 import org.woodyield.sawing.Frame;
 import org.woodyield.sawing.Proof;
 import org.woodyield.sawing.Saw;
@@ -140,7 +141,12 @@ final class LogSections {
             drawing.sideView()
                     .ifPresent(svg -> blocks.add(new Figure(svg, "Log " + id + " from the side with its first cut.")));
             if (!sawing.passes().isEmpty()) {
-                blocks.add(new Points(firstCut(sawing)));
+                blocks.add(new Points(new FirstCutWords(sawing, plan.input().planing()).lines()));
+                blocks.add(new Workings(
+                        "How the first cut of log " + id + " comes about",
+                        FirstCut.of(sawing).workings().stream()
+                                .map(working -> words.derivation(working.title(), working))
+                                .toList()));
             }
             blocks.add(new Tabular(schedule(id, sawing)));
             blocks.add(new Prose(scaleWords(sawing.saw())));
@@ -166,23 +172,6 @@ final class LogSections {
         return "Worth less passes at the prices at which it was sawn: " + NumberText.fixed(proof.objective(), 2) + " "
                 + plan.choice().unit() + gap + "; " + proof.verdict().words() + ". Search space: "
                 + proof.searchSpace();
-    }
-
-    private List<String> firstCut(SawingPlan sawing) {
-        FirstFace face = FirstFace.of(sawing);
-        SawPass first = sawing.passes().get(0);
-        List<String> lines = new ArrayList<>();
-        lines.add("First cut: the first face stands " + words.lengths().size(face.aboveAxisSmallEnd())
-                + " above the axis at the small end and " + words.lengths().size(face.aboveAxisLargeEnd())
-                + " at the large end; the kerf lies "
-                + (first.kerfSide() == SawPass.KerfSide.ABOVE ? "above" : "below") + " that line.");
-        lines.add(
-                face.shim().isPositive()
-                        ? "On level supports at the ends, put "
-                                + words.lengths().near(face.shim()) + " under the " + face.shimmedEnd() + "."
-                        : "On level supports at the ends it lies as planned without a shim.");
-        lines.add("The axis runs from the middle of one end to the middle of the other, bark left out.");
-        return lines;
     }
 
     private static String scaleWords(Saw saw) {

@@ -7,59 +7,16 @@ import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
- * What the width of a kerf, or a needless thickness, is worth by plain stacking: boards of one thickness sawn from one block
- * with a kerf between each two. Real logs give and take with their round sides; {@code org.woodyield.sawing} finds out for a
- * log.
+ * What it is worth that boards take less wood, by a thinner kerf or less needless thickness. {@link
+ * org.woodyield.sawing.KerfStack} says how much wood a stack of boards takes.
  */
 public final class KerfWorth {
 
     private static final Source STACKING = Sources.get("kerf-wengert-2000");
-    private static final Domain BOARDS = Domain.of("boards", "", 1, 10_000);
-    private static final Domain THICKNESS = Domain.of("thickness", "in", Double.MIN_VALUE, 40);
-    private static final Domain KERF = Domain.of("kerf", "in", 0, 2);
     private static final Domain WOOD = Domain.positive("wood", "");
     private static final Domain PRICE = Domain.notNegative("price", "money");
 
     private KerfWorth() {}
-
-    /**
-     * The wood that boards and the kerfs between them take.
-     *
-     * @param boards their count n
-     * @param thicknessInches thickness t of each
-     * @param kerfInches the kerf k
-     * @return {@code n t + (n - 1) k} in inches
-     * @throws org.woodyield.measure.OutOfDomainException if an argument is outside its limits
-     */
-    @Calculation("work.wood-needed")
-    public static double woodNeededInches(int boards, double thicknessInches, double kerfInches) {
-        requireStack(boards, thicknessInches, kerfInches);
-        return boards * thicknessInches + (boards - 1) * kerfInches;
-    }
-
-    /**
-     * How {@link #woodNeededInches} comes about.
-     *
-     * @param boards their count
-     * @param thicknessInches thickness of each
-     * @param kerfInches the kerf
-     * @return the working, with the same result
-     */
-    public static Working woodNeededInchesWorking(int boards, double thicknessInches, double kerfInches) {
-        requireStack(boards, thicknessInches, kerfInches);
-        return Working.of("Wood for boards and kerfs")
-                .given("n", "boards", boards, "")
-                .given("t", "thickness", thicknessInches, "in")
-                .given("k", "kerf", kerfInches, "in")
-                .step("W", "wood", "n * t + (n - 1) * k", "in", STACKING)
-                .build();
-    }
-
-    private static void requireStack(int boards, double thickness, double kerf) {
-        BOARDS.require(boards);
-        THICKNESS.require(thickness);
-        KERF.require(kerf);
-    }
 
     /**
      * What is saved when the same boards take less wood.
