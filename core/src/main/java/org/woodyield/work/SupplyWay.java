@@ -97,35 +97,38 @@ public record SupplyWay(
         // Refuses a second currency.
         fixed.compareTo(other.fixed);
         List<Double> ends = new ArrayList<>();
-        ends.add(0.0);
         kink(ends);
         other.kink(ends);
         ends.sort(null);
         List<BoardFeet> crossings = new ArrayList<>();
-        for (int i = 0; i < ends.size(); i++) {
-            double from = ends.get(i);
-            boolean last = i + 1 == ends.size();
-            double to = last ? Double.POSITIVE_INFINITY : ends.get(i + 1);
-            if (!(to > from)) {
-                continue;
+        double last = 0;
+        double before = difference(other, 0);
+        double sign = Math.signum(before);
+        double touched = Double.NaN;
+        for (double end : ends) {
+            double here = difference(other, end);
+            if (here == 0) {
+                touched = Double.isNaN(touched) ? end : touched;
+            } else {
+                if (here * sign < 0) {
+                    double between = last + (end - last) * before / (before - here);
+                    crossings.add(BoardFeet.usable(Double.isNaN(touched) ? between : touched));
+                }
+                sign = Math.signum(here);
+                touched = Double.NaN;
             }
-            double inside = last ? from + 1 : (from + to) / 2;
-            double slope = slope(inside) - other.slope(inside);
-            double atInside = amount(inside) - other.amount(inside);
-            double volume = inside - atInside / slope;
-            if (slope != 0 && volume > 0 && volume >= from && volume < to && changes(other, volume)) {
-                crossings.add(BoardFeet.usable(volume));
-            }
+            last = end;
+            before = here;
+        }
+        double slope = slope(last + 1) - other.slope(last + 1);
+        if (slope * sign < 0) {
+            crossings.add(BoardFeet.usable(Double.isNaN(touched) ? last - before / slope : touched));
         }
         return List.copyOf(crossings);
     }
 
-    /** At a kink the difference may touch zero and turn back. */
-    private boolean changes(SupplyWay other, double volume) {
-        double step = volume * 1e-6;
-        double before = amount(volume - step) - other.amount(volume - step);
-        double after = amount(volume + step) - other.amount(volume + step);
-        return before * after < 0;
+    private double difference(SupplyWay other, double volume) {
+        return amount(volume) - other.amount(volume);
     }
 
     private void kink(List<Double> ends) {
