@@ -11,6 +11,7 @@ import org.woodyield.plan.Bucking;
 import org.woodyield.plan.LogPrices;
 import org.woodyield.plan.LogPrices.PriceClass;
 import org.woodyield.plan.TimberTrees;
+import org.woodyield.sawing.KerfStack;
 import org.woodyield.sawing.SquaredTimber;
 import org.woodyield.sawing.Wane;
 import org.woodyield.scaling.LogRules;
@@ -23,6 +24,7 @@ final class PlanExamples {
     private PlanExamples() {}
 
     static void list(Examples.Builder examples) {
+        examples.example("sawing.wood-needed", x -> KerfStack.woodNeededInchesWorking(10, x[0], x[1]), 1.125, 0.25);
         examples.example("sawing.timber-end", x -> timber(x[0], x[1]).smallestEndInchesWorking(), 8, 8)
                 .example(
                         "plan.timber-trees",

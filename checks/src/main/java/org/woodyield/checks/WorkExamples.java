@@ -43,7 +43,6 @@ final class WorkExamples {
                 .example("work.cutting-fuel", x -> SawingWork.of(saw()).cuttingLitresWorking(rate(0.375), x[0]), 10)
                 .example("work.felling-fuel", x -> FellingFuel.PLOT_1.fuelMillilitresWorking(x[0]), 25)
                 .example("work.felling-oil", x -> FellingFuel.PLOT_1.oilMillilitresWorking(x[0]), 25)
-                .example("work.wood-needed", x -> KerfWorth.woodNeededInchesWorking(10, x[0], x[1]), 1.125, 0.25)
                 .example("work.wood-saved", x -> KerfWorth.savedPercentWorking(x[0], x[1]), 13.75, 12.5)
                 .example("work.kerf-worth", x -> KerfWorth.worthPerThousandWorking(x[0], x[1]), 300, 9);
     }
