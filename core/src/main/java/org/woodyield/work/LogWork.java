@@ -1,5 +1,6 @@
 package org.woodyield.work;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.woodyield.sawing.SawPass;
 import org.woodyield.sawing.SawingPlan;
@@ -12,9 +13,33 @@ import org.woodyield.wood.Species;
  * @param id the log's name
  * @param species its wood
  * @param cuts the passes in order
- * @param turns how often it is turned and clamped, the first clamping counted
+ * @param turnsBefore for each turning and clamping, the first included, the index of the pass that it comes before; rising
  */
-public record LogWork(String id, Species species, List<Cut> cuts, int turns) {
+public record LogWork(String id, Species species, List<Cut> cuts, List<Integer> turnsBefore) {
+
+    /**
+     * A log of which only the count of turns is known; they are taken to come evenly spread over the passes.
+     *
+     * @param id the log's name
+     * @param species its wood
+     * @param cuts the passes in order
+     * @param turns how often it is turned and clamped, the first clamping counted
+     * @throws IllegalArgumentException if turns is negative
+     */
+    public LogWork(String id, Species species, List<Cut> cuts, int turns) {
+        this(id, species, cuts, spread(id, cuts.size(), turns));
+    }
+
+    private static List<Integer> spread(String id, int passes, int turns) {
+        if (turns < 0) {
+            throw new IllegalArgumentException("turns of " + id + " is " + turns + "; allowed: 0 or more");
+        }
+        List<Integer> before = new ArrayList<>();
+        for (int turn = 0; turn < turns; turn++) {
+            before.add((int) ((long) turn * passes / turns));
+        }
+        return before;
+    }
 
     /**
      * The work of a sawing plan. The log is turned where a pass asks for another turn than the one before, edges apart: a
@@ -26,11 +51,12 @@ public record LogWork(String id, Species species, List<Cut> cuts, int turns) {
      * @return its passes and turns
      */
     public static LogWork of(String id, Species species, SawingPlan plan) {
-        int turns = 0;
+        List<Integer> turns = new ArrayList<>();
         double lying = Double.NaN;
-        for (SawPass pass : plan.passes()) {
+        for (int i = 0; i < plan.passes().size(); i++) {
+            SawPass pass = plan.passes().get(i);
             if (pass.stage() != Stage.EDGE && pass.turnDegrees() != lying) {
-                turns++;
+                turns.add(i);
                 lying = pass.turnDegrees();
             }
         }
@@ -38,14 +64,29 @@ public record LogWork(String id, Species species, List<Cut> cuts, int turns) {
     }
 
     /**
-     * Keeps an immutable copy.
+     * Keeps immutable copies.
      *
-     * @throws IllegalArgumentException if turns is negative
+     * @throws IllegalArgumentException if a turn comes before a pass that is not there
      */
     public LogWork {
         cuts = List.copyOf(cuts);
-        if (turns < 0) {
-            throw new IllegalArgumentException("turns of " + id + " is " + turns + "; allowed: 0 or more");
+        turnsBefore = List.copyOf(turnsBefore);
+        int least = 0;
+        for (int index : turnsBefore) {
+            if (index < least || index > Math.max(cuts.size() - 1, 0)) {
+                throw new IllegalArgumentException(
+                        "turns of " + id + " come before passes " + turnsBefore + "; there are " + cuts.size());
+            }
+            least = index;
         }
+    }
+
+    /**
+     * How often the log is turned and clamped.
+     *
+     * @return the count, the first clamping included
+     */
+    public int turns() {
+        return turnsBefore.size();
     }
 }

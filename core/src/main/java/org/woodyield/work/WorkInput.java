@@ -35,6 +35,16 @@ public enum WorkInput {
     GRAVITY_HARDWOOD("specific gravity of a hardwood where its own is not known", "", 0.1, 1.3),
     /** Rise of the cutting energy from a fresh edge to one that is due for sharpening, as a share. */
     DULLING("rise of the cutting energy until the edge is sharpened, as a share", "", 0, 3),
+    /** Moisture of the wood when it is sawn; from 30 % on it counts as green. */
+    MOISTURE("moisture of the wood when it is sawn", "%", 0, 300),
+    /** Rise of the cutting energy from green wood to wood of 12 % moisture. */
+    DRY_RISE("rise of the cutting energy from green wood to 12 % moisture, as a share", "", 0, 3),
+    /** Top-plate filing angle of a chain. */
+    FILING_ANGLE("top-plate filing angle", "deg", 0, 45),
+    /** Rise of the cutting energy for every 10 degrees of filing angle above 10 degrees. */
+    FILING_RISE("rise of the cutting energy for 10 deg more than 10 deg of filing angle, as a share", "", 0, 1),
+    /** Slowest feed at which sawing is worth while. */
+    LEAST_FEED("slowest feed at which sawing is worth while", "m/min", Double.MIN_VALUE, 300),
 
     /** Fuel tank. */
     TANK("fuel tank", "L", Double.MIN_VALUE, 500),

@@ -107,6 +107,9 @@ class CuttingRateTest {
             @ForAll boolean hardwood,
             @ForAll boolean teeth) {
         WorkInputs inputs = CHAIN.with(WorkInput.ALTITUDE, 700);
+        if (hardwood) {
+            inputs = inputs.with(WorkInput.MOISTURE, 17).with(WorkInput.FILING_ANGLE, 27);
+        }
         if (teeth) {
             inputs = inputs.with(WorkInput.BITE, 0.03)
                     .with(WorkInput.BLADE_SPEED, 19)
@@ -119,6 +122,23 @@ class CuttingRateTest {
         assertThat(rate.feedWorking(width).value()).isEqualTo(rate.feedCentimetresPerSecond(width));
         assertThat(rate.feedWorking(width).value("P")).isEqualTo(rate.powerAtCutWatts());
         assertThat(rate.feedWorking(width).value("k")).isEqualTo(rate.energyJoulesPerCubicCentimetre());
+    }
+
+    @Test
+    void drynessAndASteepFilingAngleRaiseTheEnergyByHand() {
+        WorkInputs plain = CHAIN.with(WorkInput.DULLING, 0).with(WorkInput.ENERGY_HARDWOOD, 200);
+        WorkInputs changed = plain.with(WorkInput.MOISTURE, 12)
+                .with(WorkInput.DRY_RISE, 0.3)
+                .with(WorkInput.FILING_ANGLE, 30)
+                .with(WorkInput.FILING_RISE, 0.05);
+        assertThat(rate(plain, true, 0.5, KERF).energyJoulesPerCubicCentimetre())
+                .isEqualTo(100);
+        // 100 x 1.3 x 1.1
+        assertThat(rate(changed, true, 0.5, KERF).energyJoulesPerCubicCentimetre())
+                .isCloseTo(143, within(1e-9));
+        assertThat(rate(plain.with(WorkInput.MOISTURE, 80).with(WorkInput.FILING_ANGLE, 5), true, 0.5, KERF)
+                        .energyJoulesPerCubicCentimetre())
+                .isEqualTo(100);
     }
 
     @Test
