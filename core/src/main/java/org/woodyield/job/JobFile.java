@@ -16,7 +16,9 @@ enum JobFile {
     /** What the same lumber costs when bought. */
     PRICES("prices.csv", false),
     /** Measured profiles of logs. */
-    PROFILES("profiles.csv", false);
+    PROFILES("profiles.csv", false),
+    /** Cuts that the user timed. */
+    TIMED_CUTS("timed-cuts.csv", false);
 
     private final String fileName;
     private final boolean required;

@@ -53,14 +53,17 @@ final class JobReader {
         Names names = new Names();
         WantedTable wanted = WantedTable.read(rows(texts, JobFile.WANTED, WantedTable.COLUMNS), names);
         AreaTable areas = AreaTable.read(rows(texts, JobFile.AREAS, AreaTable.COLUMNS), names);
+        TimedCutTable timed = TimedCutTable.read(rows(texts, JobFile.TIMED_CUTS, TimedCutTable.COLUMNS));
         List<Price> prices = PriceTable.read(rows(texts, JobFile.PRICES, PriceTable.COLUMNS));
         if (problems.isEmpty()) {
             requireSense(settings, saw, logs, wanted, areas);
+            work = Optional.of(timed.into(work.orElseThrow(), saw.orElseThrow(), problems));
         }
         problems.stopIfAny();
         List<Assumption> assumptions = new ArrayList<>(settings.assumptions());
         assumptions.addAll(logs.assumptions());
         assumptions.addAll(areas.assumptions());
+        assumptions.addAll(timed.assumptions());
         return new JobInput(
                 title.orElseThrow(),
                 currency.orElseThrow(),

@@ -14,6 +14,9 @@ record Units(Map<String, Double> factors) {
     /** Shares, in percent. */
     static final Units PERCENT = of(Map.entry("%", 1.0));
 
+    /** Short durations, in seconds. */
+    static final Units SECONDS = of(Map.entry("s", 1.0), Map.entry("min", 60.0), Map.entry("h", 3600.0));
+
     /** Durations, in minutes. */
     static final Units MINUTES = of(Map.entry("min", 1.0), Map.entry("s", 1.0 / 60), Map.entry("h", 60.0));
 

@@ -13,6 +13,7 @@ import org.woodyield.work.CashFlow;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.Outlook;
 import org.woodyield.work.SupplyWays;
+import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkEstimate;
 
 /**
@@ -28,6 +29,7 @@ import org.woodyield.work.WorkEstimate;
  * @param usable board feet that are left after drying and planing
  * @param choice how the cuts of the logs were chosen
  * @param work time and fuel, by log and in all
+ * @param timeLine the work day by day
  * @param drying air-drying times by species and green thickness
  * @param heaviestLog the heaviest log
  * @param heaviestPiece the heaviest piece, green and at its final moisture
@@ -50,6 +52,7 @@ public record JobPlan(
         BoardFeet usable,
         Choice choice,
         WorkEstimate work,
+        TimeLine timeLine,
         List<Drying> drying,
         Heavy heaviestLog,
         Optional<Heavy> heaviestPiece,

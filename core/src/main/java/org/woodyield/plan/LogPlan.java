@@ -7,6 +7,7 @@ import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Volume;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.source.Standing;
+import org.woodyield.work.Suitability;
 import org.woodyield.working.Working;
 
 /**
@@ -19,6 +20,7 @@ import org.woodyield.working.Working;
  * @param leftWhole why nothing is sawn from it; empty where something is
  * @param tally board feet of the lumber sawn
  * @param lumber solid volume of the lumber sawn, green
+ * @param widestCut whether the saw pulls the widest pass; empty where nothing is sawn
  * @param greenKilograms weight as it lies, bark included where its share is known
  */
 public record LogPlan(
@@ -29,6 +31,7 @@ public record LogPlan(
         String leftWhole,
         BoardFeet tally,
         Volume lumber,
+        Optional<Suitability> widestCut,
         double greenKilograms) {
 
     /** Keeps an immutable copy. */

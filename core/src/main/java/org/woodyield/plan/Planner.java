@@ -27,6 +27,7 @@ import org.woodyield.sawing.BestPattern;
 import org.woodyield.sawing.PassCost;
 import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SawPass;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SawnPiece;
 import org.woodyield.sawing.SearchSpace;
@@ -45,6 +46,8 @@ import org.woodyield.work.CashFlow;
 import org.woodyield.work.CuttingRate;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
+import org.woodyield.work.Suitability;
+import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkCost;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
@@ -213,7 +216,8 @@ public final class Planner {
             logs.add(logPlan(i, sawing, leftWhole, BoardFeet.tally(ofLog)));
         }
         WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim, rot);
-        WorkEstimate work = WorkEstimate.of(input.work(), saw.kerf(), works);
+        Length kerfOfSaw = input.saw().kerf();
+        WorkEstimate work = WorkEstimate.of(input.work(), kerfOfSaw, works);
         List<Supply> supply = new ArrayList<>();
         double usable = 0;
         double usablePrice = 0;
@@ -239,7 +243,7 @@ public final class Planner {
             JobCost sum = JobCost.of(money, input.currency(), work, BoardFeet.usable(usable));
             cost = Optional.of(sum);
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
-            JobMoney all = new JobMoney(money, input.currency(), saw.kerf(), works, BoardFeet.usable(usable));
+            JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, works, BoardFeet.usable(usable));
             prospects = new JobPlan.Prospects(all.outlook(false), all.outlook(true));
             ways = Optional.of(all.ways(sum, BoardFeet.tally(tally), scaleOfSawn(logs)));
             cashFlow = all.cashFlow(breakEven.get(), work);
@@ -260,6 +264,7 @@ public final class Planner {
                         shared.rounds(),
                         SURPLUS_SHARE),
                 work,
+                TimeLine.of(input.work(), kerfOfSaw, works),
                 drying(),
                 heaviestLog(logs),
                 heaviestPiece(logs),
@@ -448,7 +453,16 @@ public final class Planner {
                 leftWhole,
                 tally,
                 sawing.map(plan -> plan.balance().lumber()).orElse(Volume.ZERO),
+                sawing.flatMap(plan -> widestCut(log.species(), plan)),
                 WoodWeight.greenKilograms(log.species(), solid) * bark);
+    }
+
+    private Optional<Suitability> widestCut(Species species, SawingPlan plan) {
+        CuttingRate rate = CuttingRate.of(input.work(), species, input.saw().kerf());
+        return plan.passes().stream()
+                .map(SawPass::widest)
+                .max(Comparator.naturalOrder())
+                .map(width -> Suitability.of(rate, width));
     }
 
     private static LogPlan.Scaled scaled(Log log, LogRule rule, BoardFeet tally) {

@@ -31,6 +31,8 @@ public final class PlanSheet {
             "pieces",
             "balance",
             "time",
+            "days",
+            "widest-cuts",
             "weights",
             "drying",
             "final-sizes",

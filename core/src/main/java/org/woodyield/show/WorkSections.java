@@ -11,11 +11,14 @@ import java.util.stream.Collectors;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.LogPlan;
+import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Figure;
 import org.woodyield.show.Block.Points;
 import org.woodyield.show.Block.Prose;
 import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
+import org.woodyield.show.Block.Workings;
 import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.CashFlow;
@@ -23,9 +26,12 @@ import org.woodyield.work.CostKind;
 import org.woodyield.work.FuelUse;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.Outlook;
+import org.woodyield.work.Suitability;
 import org.woodyield.work.SupplyWay;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeBreakdown;
+import org.woodyield.work.TimeLine;
+import org.woodyield.work.TimeLine.Activity;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
 
@@ -91,7 +97,95 @@ final class WorkSections {
                 + " tanks; " + NumberText.fixed(use.barOilLitres(), 1) + " L of bar oil and "
                 + NumberText.fixed(use.mixOilLitres(), 2) + " L of two-stroke oil; "
                 + NumberText.fixed(use.sharpenings(), 1) + " sharpenings."));
+        days(blocks);
+        widestCuts(blocks);
         return new Section("time", "Time and fuel", blocks);
+    }
+
+    private void days(List<Block> blocks) {
+        TimeLine line = plan.timeLine();
+        String perDay = NumberText.fixed(plan.work().logsPerDay(), 1) + " logs a day; the saw really cuts in "
+                + NumberText.percent(plan.work().time().cuttingShare()) + " of the time on site.";
+        blocks.add(new Figure(DayBars.svg("days", "The work day by day", line), "The work day by day. " + perDay));
+        PlanTable.Builder table = PlanTable.of("days", words.fromMemory("Day by day, minutes"))
+                .number("Day", "day")
+                .text("Logs finished", "logs-finished")
+                .number("Passes", "passes")
+                .number("Cutting", "cutting-min")
+                .number("Warm, cool", "warm-up-cool-down-min")
+                .number("Handling", "handling-min")
+                .number("Tank filled", "refuelling-min")
+                .number("Sharpen", "sharpening-min")
+                .number("Rest", "rest-min")
+                .number("On site", "on-site-min")
+                .number("Cutting, %", "cutting-percent");
+        for (int i = 0; i < line.days().size(); i++) {
+            TimeLine.Day day = line.days().get(i);
+            double handling = day.minutes(Activity.SETTING)
+                    + day.minutes(Activity.CARRYING)
+                    + day.minutes(Activity.TURNING)
+                    + day.minutes(Activity.LOADING);
+            table.row(
+                    Cell.whole(i + 1),
+                    Cell.text(day.finished().isEmpty() ? "none" : String.join(", ", day.finished())),
+                    Cell.whole(day.passes()),
+                    Cell.number(day.minutes(Activity.CUTTING), 0, 2),
+                    Cell.number(day.minutes(Activity.WARM_UP) + day.minutes(Activity.COOL_DOWN), 0, 2),
+                    Cell.number(handling, 0, 2),
+                    Cell.number(day.minutes(Activity.REFUELLING), 0, 2),
+                    Cell.number(day.minutes(Activity.SHARPENING), 0, 2),
+                    Cell.number(day.minutes(Activity.REST), 0, 2),
+                    Cell.number(day.minutes(), 0, 2),
+                    Cell.number(100 * day.cuttingShare(), 0, 2));
+        }
+        blocks.add(new Tabular(table.build()));
+        blocks.add(
+                new Prose(perDay + " Day by day, tanks and sharpenings are whole stops, so the sums differ from those"
+                        + " above by parts of a stop; a pass is begun only if it fits into the day."));
+    }
+
+    private void widestCuts(List<Block> blocks) {
+        PlanTable.Builder table = PlanTable.of(
+                        "widest-cuts", words.fromMemory("Whether the saw pulls the widest pass of each log"))
+                .text("Log", "log")
+                .text("Wood", "species")
+                .number(words.header("Widest"), "widest-mm")
+                .number("Feed, m/min", "feed-m-per-min")
+                .text("Held back by", "limited-by")
+                .number("Power over least", "margin")
+                .number("Least kW", "least-kw")
+                .number("No faster beyond kW", "greatest-kw")
+                .text("Verdict", "verdict");
+        Optional<Derivation> working = Optional.empty();
+        double narrowest = Double.POSITIVE_INFINITY;
+        for (LogPlan log : plan.logs()) {
+            if (log.widestCut().isPresent()) {
+                Suitability cut = log.widestCut().get();
+                table.row(
+                        Cell.text(log.log().id()),
+                        Cell.text(log.log().species().commonName()),
+                        words.near(cut.width()),
+                        Cell.number(cut.feedMetresPerMinute(), 2, 4),
+                        Cell.text(cut.feedLimited() ? "feed limit" : "power"),
+                        Cell.number(cut.margin(), 1, 3),
+                        Cell.number(cut.leastKilowatts(), 2, 4),
+                        Cell.number(cut.greatestKilowatts(), 1, 3),
+                        Cell.text(cut.pulls() ? "pulls it" : "TOO WEAK"));
+                if (cut.margin() < narrowest) {
+                    narrowest = cut.margin();
+                    working = Optional.of(words.derivation(
+                            "Least power for the widest pass of log "
+                                    + log.log().id(),
+                            cut.working()));
+                }
+            }
+        }
+        blocks.add(new Tabular(table.build()));
+        blocks.add(new Prose("The least power holds "
+                + NumberText.full(plan.input().work().get(WorkInput.LEAST_FEED))
+                + " m/min, the slowest feed taken to be worth while; slower, an edge rubs more than it cuts. All of it"
+                + " rests on the cutting energy; timed cuts of your own replace that."));
+        working.ifPresent(one -> blocks.add(new Workings("How the least power came about", List.of(one))));
     }
 
     private static ShareBar.Part part(String name, double minutes, TimeBreakdown all) {

@@ -72,7 +72,7 @@ class SpoiltJobTest {
 
     @Property(tries = 250)
     void anyChangeOfTheTextIsReadOrRefusedInLines(
-            @ForAll @IntRange(max = 4) int file,
+            @ForAll @IntRange(max = 6) int file,
             @ForAll @IntRange(max = 5000) int at,
             @ForAll @IntRange(max = 12) int away,
             @ForAll("splinters") String splinter)
@@ -87,7 +87,7 @@ class SpoiltJobTest {
     }
 
     @Property(tries = 100)
-    void anyBytesAreReadOrRefusedInLines(@ForAll @IntRange(max = 4) int file, @ForAll byte[] bytes) throws IOException {
+    void anyBytesAreReadOrRefusedInLines(@ForAll @IntRange(max = 6) int file, @ForAll byte[] bytes) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>(new JobFiles.Demo().all());
         files.put(JobFile.names().get(file), bytes);
         expectLines(files);

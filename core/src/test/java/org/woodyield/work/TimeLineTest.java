@@ -88,7 +88,8 @@ class TimeLineTest {
     void turnsComeBeforeTheirPasses() {
         LogWork log = new LogWork(
                 "1", SawingWorkTest.OAK, List.of(new Cut(30, 30, 250), new Cut(30, 30, 250)), List.of(0, 1));
-        List<Activity> order = TimeLine.of(CuttingRateTest.CHAIN, KERF, List.of(log)).days().get(0).stretches().stream()
+        WorkInputs restless = CuttingRateTest.CHAIN.with(WorkInput.UTILISATION, 1);
+        List<Activity> order = TimeLine.of(restless, KERF, List.of(log)).days().get(0).stretches().stream()
                 .map(TimeLine.Stretch::activity)
                 .toList();
         assertThat(order)
@@ -105,8 +106,7 @@ class TimeLineTest {
                         Activity.WARM_UP,
                         Activity.CUTTING,
                         Activity.COOL_DOWN,
-                        Activity.CARRYING,
-                        Activity.REST);
+                        Activity.CARRYING);
     }
 
     @Test
