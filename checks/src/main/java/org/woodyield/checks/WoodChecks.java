@@ -1,10 +1,13 @@
 package org.woodyield.checks;
 
+import java.util.Optional;
+import org.woodyield.source.Sourced;
 import org.woodyield.wood.DimensionalChange;
 import org.woodyield.wood.EquilibriumMoisture;
 import org.woodyield.wood.Face;
 import org.woodyield.wood.MoistureContent;
 import org.woodyield.wood.ShrinkageModel;
+import org.woodyield.wood.SizeChange;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.SpeciesCatalogue;
 import org.woodyield.wood.WoodWeight;
@@ -26,7 +29,7 @@ final class WoodChecks {
                 .number(
                         "wood.dimensional-change",
                         given -> DimensionalChange.change(
-                                given.number("size_in"),
+                                given.number("size"),
                                 given.number("coefficient"),
                                 given.number("from_percent"),
                                 given.number("to_percent")))
@@ -50,7 +53,9 @@ final class WoodChecks {
                         given -> lumberEquation(
                                 given.text("face").equals("width") ? Face.WIDTH : Face.THICKNESS,
                                 given.number("moisture_percent")))
-                .number("wood.size-change-lumber-equation", WoodChecks::sizeChange)
+                .number("wood.size-change", WoodChecks::sizeChange)
+                .number("wood.green-gravity", given -> value(species(given).specificGravityGreen()))
+                .number("wood.gravity-at-12", given -> value(species(given).specificGravityAt12()))
                 .number(
                         "wood.moisture-from-masses",
                         given -> MoistureContent.fromMasses(given.number("wet"), given.number("dry")))
@@ -68,9 +73,22 @@ final class WoodChecks {
     }
 
     private static double sizeChange(Given given) {
-        double from = lumberEquation(Face.WIDTH, given.number("from_percent"));
-        double to = lumberEquation(Face.WIDTH, given.number("to_percent"));
-        return given.number("size_in") * (1 - to / 100) / (1 - from / 100);
+        return SizeChange.size(
+                ShrinkageModel.lumberEquation(),
+                SOFTWOOD,
+                Face.WIDTH,
+                0,
+                given.number("size_in"),
+                given.number("from_percent"),
+                given.number("to_percent"));
+    }
+
+    private static Species species(Given given) {
+        return SpeciesCatalogue.published().find(given.text("species"));
+    }
+
+    private static double value(Optional<Sourced> sourced) {
+        return sourced.orElseThrow().value();
     }
 
     private static double lumberEquation(Face face, double moisturePercent) {

@@ -13,7 +13,10 @@ import org.woodyield.source.Sourced;
  * @param aliases other names under which it is found
  * @param hardwood whether it is a hardwood (broad-leaved)
  * @param specificGravityGreen oven-dry mass over green volume
- * @param greenMoisturePercent moisture of the green wood, oven-dry basis
+ * @param specificGravityAt12 oven-dry mass over the volume at 12 % moisture
+ * @param greenMoisturePercent moisture of the green wood as a whole, oven-dry basis
+ * @param heartwoodMoisturePercent moisture of the green heartwood
+ * @param sapwoodMoisturePercent moisture of the green sapwood
  * @param barkPercentOfWood bark volume in percent of wood volume
  * @param radialPercent radial shrinkage from green to oven-dry, percent of the green dimension
  * @param tangentialPercent tangential shrinkage from green to oven-dry, percent of the green dimension
@@ -26,7 +29,10 @@ public record Species(
         List<String> aliases,
         boolean hardwood,
         Optional<Sourced> specificGravityGreen,
+        Optional<Sourced> specificGravityAt12,
         Optional<Sourced> greenMoisturePercent,
+        Optional<Sourced> heartwoodMoisturePercent,
+        Optional<Sourced> sapwoodMoisturePercent,
         Optional<Sourced> barkPercentOfWood,
         Optional<Sourced> radialPercent,
         Optional<Sourced> tangentialPercent,

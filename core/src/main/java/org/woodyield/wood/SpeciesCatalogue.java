@@ -8,23 +8,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.PublishedTable;
-import org.woodyield.source.Source;
-import org.woodyield.source.Sourced;
-import org.woodyield.source.Sources;
 
 /**
  * The species that the library knows, by name.
  *
  * <p>Green gravity, green moisture and bark share are those of the FIA table; shrinkage is that of Wood Handbook Table 4-3,
- * part of it read and part recalled. Which row of one table belongs to which row of another is written down in {@code
+ * part of it read and part recalled, and for imported woods of Table 4-4; moisture of heartwood and sapwood that of Table
+ * 4-1; gravity at 12 % that of Table 5-3, or of an older manual where that was not read. Which row of one table belongs to which row of another is written down in {@code
  * species.csv}, matched by hand; nothing is matched by likeness when the library runs. Each value keeps its own source.
  *
- * @see org.woodyield.source.Sources sources fia-ref-species, wood-handbook-4-3, wood-handbook-4-3-memory, species-join
+ * @see org.woodyield.source.Sources sources fia-ref-species, species-join, tm-5-852-4 and those that begin with
+ *     wood-handbook-
  */
 public final class SpeciesCatalogue {
 
@@ -122,45 +120,43 @@ public final class SpeciesCatalogue {
     }
 
     private static SpeciesCatalogue read() {
-        PublishedTable fia = PublishedTable.read(SpeciesCatalogue.class, "fia_wood_bark.csv");
-        Map<String, PublishedTable.Row> byCode = SpeciesTables.keyed(fia, "spcd");
-        PublishedTable printed = PublishedTable.read(SpeciesCatalogue.class, "shrinkage_4_3.csv");
-        Map<String, PublishedTable.Row> shrinkage = SpeciesTables.keyed(printed, "species");
-        PublishedTable recalled = PublishedTable.read(SpeciesCatalogue.class, "shrinkage_4_3_memory.csv");
-        Map<String, PublishedTable.Row> recalledShrinkage = SpeciesTables.keyed(recalled, "species");
+        SpeciesTables.Joined fia = SpeciesTables.Joined.of("fia_spcd", "spcd", "fia_wood_bark.csv");
+        SpeciesTables.Joined moisture = SpeciesTables.Joined.of(
+                "table_4_1", "species", "green_moisture_4_1.csv", "green_moisture_4_1_memory.csv");
+        SpeciesTables.Joined shrinkage =
+                SpeciesTables.Joined.of("table_4_3", "species", "shrinkage_4_3.csv", "shrinkage_4_3_memory.csv");
+        SpeciesTables.Joined imported = SpeciesTables.Joined.of("table_4_4", "species", "shrinkage_4_4.csv");
+        SpeciesTables.Joined gravity = SpeciesTables.Joined.of("table_5_3", "species", "gravity_5_3.csv");
+        SpeciesTables.Joined olderGravity = SpeciesTables.Joined.of("tm_5_852_4", "species", "gravity_tm_5_852_4.csv");
         List<Species> all = new ArrayList<>();
         for (PublishedTable.Row row :
                 PublishedTable.read(SpeciesCatalogue.class, "species.csv").rows()) {
-            Optional<PublishedTable.Row> wood = SpeciesTables.joined(row, "fia_spcd", byCode);
-            String shrinkageName = row.text("table_4_3");
-            boolean isRecalled = recalledShrinkage.containsKey(shrinkageName);
-            Optional<PublishedTable.Row> shrink =
-                    SpeciesTables.joined(row, "table_4_3", isRecalled ? recalledShrinkage : shrinkage);
-            Source source = isRecalled ? Sources.get(shrink.orElseThrow().text("source")) : printed.source();
             List<String> aliases = new ArrayList<>();
             if (!row.text("aliases").isEmpty()) {
                 aliases.addAll(List.of(row.text("aliases").split("\\|", -1)));
             }
-            if (!shrinkageName.isEmpty()) {
-                aliases.add(shrinkageName);
+            for (String table : List.of("table_4_3", "table_4_4")) {
+                if (!row.text(table).isEmpty()) {
+                    aliases.add(row.text(table));
+                }
             }
+            SpeciesTables.Joined shrink = row.text("table_4_3").isEmpty() ? imported : shrinkage;
             all.add(new Species(
                     row.text("id"),
                     row.text("common_name"),
                     row.text("scientific_name"),
                     aliases,
                     row.text("class").equals("hardwood"),
-                    cell(wood, "wood_sg_green", "", fia.source()),
-                    cell(wood, "mc_green_wood_pct", "%", fia.source()),
-                    cell(wood, "bark_vol_pct_of_wood", "%", fia.source()),
-                    cell(shrink, "radial_pct", "%", source),
-                    cell(shrink, "tangential_pct", "%", source),
-                    cell(shrink, "volumetric_pct", "%", source)));
+                    fia.cell(row, "wood_sg_green", ""),
+                    gravity.cell(row, "sg_12pct", "").or(() -> olderGravity.cell(row, "sg_12pct", "")),
+                    fia.cell(row, "mc_green_wood_pct", "%"),
+                    moisture.cell(row, "heartwood_pct", "%"),
+                    moisture.cell(row, "sapwood_pct", "%"),
+                    fia.cell(row, "bark_vol_pct_of_wood", "%"),
+                    shrink.cell(row, "radial_pct", "%"),
+                    shrink.cell(row, "tangential_pct", "%"),
+                    shrink.cell(row, "volumetric_pct", "%")));
         }
         return new SpeciesCatalogue(all);
-    }
-
-    private static Optional<Sourced> cell(Optional<PublishedTable.Row> row, String column, String unit, Source source) {
-        return row.flatMap(cells -> cells.numberIfPrinted(column)).map(value -> new Sourced(value, unit, source));
     }
 }

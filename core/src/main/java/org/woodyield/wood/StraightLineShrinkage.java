@@ -19,8 +19,6 @@ final class StraightLineShrinkage implements ShrinkageModel {
     private static final double FIBRE_SATURATION = 30;
     private static final Domain MOISTURE =
             new Domain("final moisture", "%", 0, 300, "give the moisture on the oven-dry basis, water over dry wood");
-    private static final Domain ANGLE =
-            new Domain("ring angle", "degrees", 0, 90, "give 0 for flat-sawn, 90 for quarter-sawn");
 
     private StraightLineShrinkage() {}
 
@@ -50,10 +48,7 @@ final class StraightLineShrinkage implements ShrinkageModel {
         require(species, ringAngleDegrees, moisturePercent);
         double radial = species.radialPercent().orElseThrow().value();
         double tangential = species.tangentialPercent().orElseThrow().value();
-        double angle = ringAngleDegrees * Math.PI / 180;
-        double along = StrictMath.cos(angle) * StrictMath.cos(angle);
-        double across = StrictMath.sin(angle) * StrictMath.sin(angle);
-        double full = face == Face.WIDTH ? tangential * along + radial * across : tangential * across + radial * along;
+        double full = RingAngle.turned(face, radial, tangential, ringAngleDegrees);
         return full * Math.max(FIBRE_SATURATION - moisturePercent, 0) / FIBRE_SATURATION;
     }
 
@@ -62,11 +57,10 @@ final class StraightLineShrinkage implements ShrinkageModel {
         require(species, ringAngleDegrees, moisturePercent);
         Sourced radial = species.radialPercent().orElseThrow();
         Sourced tangential = species.tangentialPercent().orElseThrow();
-        boolean width = face == Face.WIDTH;
-        Working.Builder working = Working.of("Shrinkage of the " + (width ? "width" : "thickness") + ", "
+        Working.Builder working = Working.of("Shrinkage of the " + (face == Face.WIDTH ? "width" : "thickness") + ", "
                         + species.commonName() + ", " + label())
-                .given("M", "final moisture", moisturePercent, "%")
-                .given("angle", "angle between rings and wide face", ringAngleDegrees, "degrees")
+                .given("M", "final moisture", moisturePercent, "%");
+        RingAngle.given(working, ringAngleDegrees)
                 .lookup(
                         "S_R",
                         "radial shrinkage to oven-dry",
@@ -87,14 +81,12 @@ final class StraightLineShrinkage implements ShrinkageModel {
                         "moisture at which shrinkage begins",
                         FIBRE_SATURATION,
                         "%",
-                        Sources.get("shrinkage-line"))
-                .step("t", "the angle in radians", "angle * pi / 180", "", Sources.get("definition"))
-                .step("c", "share along the face", "cos(t) * cos(t)", "", Sources.get("ring-angle"))
-                .step("s", "share across the face", "sin(t) * sin(t)", "", Sources.get("ring-angle"))
+                        Sources.get("shrinkage-line"));
+        RingAngle.shares(working)
                 .step(
                         "S_0",
                         "shrinkage to oven-dry in this direction",
-                        width ? "S_T * c + S_R * s" : "S_T * s + S_R * c",
+                        RingAngle.formula(face, "S_R", "S_T"),
                         "%",
                         Sources.get("ring-angle"))
                 .step("S", "shrinkage from green", "S_0 * max(M_f - M, 0) / M_f", "%", Sources.get("shrinkage-line"));
@@ -108,10 +100,10 @@ final class StraightLineShrinkage implements ShrinkageModel {
                     "species",
                     species.commonName(),
                     "",
-                    "species with radial and tangential shrinkage in Table 4-3",
+                    "species with radial and tangential shrinkage in the tables",
                     "choose a species that shrinks alike, or give the sizes to saw yourself");
         }
-        ANGLE.require(ringAngleDegrees);
+        RingAngle.DEGREES.require(ringAngleDegrees);
         MOISTURE.require(moisturePercent);
     }
 }

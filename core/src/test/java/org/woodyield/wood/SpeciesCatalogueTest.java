@@ -3,10 +3,13 @@ package org.woodyield.wood;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.source.PublishedTable;
 import org.woodyield.source.Standing;
 
 class SpeciesCatalogueTest {
@@ -65,11 +68,76 @@ class SpeciesCatalogueTest {
 
     @Test
     void joinsEveryRowOfTheTablesItReads() {
+        assertThat(catalogue.all()).hasSize(190);
         assertThat(catalogue.all().stream().filter(s -> s.specificGravityGreen().isPresent()))
                 .as("156 FIA species, three of them under a second type")
                 .hasSize(159);
         assertThat(catalogue.all().stream().filter(s -> s.radialPercent().isPresent()))
-                .as("66 rows read and 51 recalled")
-                .hasSize(117);
+                .as("66 rows read, 51 recalled, 27 of imported woods")
+                .hasSize(144);
+        assertThat(joined("table_4_1")).hasSize(25 + 43);
+        assertThat(joined("table_4_4")).hasSize(27);
+        assertThat(joined("table_5_3")).hasSize(12);
+        assertThat(joined("tm_5_852_4")).hasSize(10);
+    }
+
+    /** The rows of a table that some species leads to. */
+    private static Set<String> joined(String column) {
+        return PublishedTable.read(SpeciesCatalogue.class, "species.csv").rows().stream()
+                .map(row -> row.text(column))
+                .filter(name -> !name.isEmpty())
+                .collect(Collectors.toSet());
+    }
+
+    @Test
+    void keepsMoistureOfHeartwoodAndSapwoodApart() {
+        Species fir = catalogue.find("douglas-fir");
+        assertThat(fir.heartwoodMoisturePercent().orElseThrow().value()).isEqualTo(37);
+        assertThat(fir.sapwoodMoisturePercent().orElseThrow().value()).isEqualTo(115);
+        assertThat(fir.sapwoodMoisturePercent().orElseThrow().source().standing())
+                .isEqualTo(Standing.PUBLISHED);
+        assertThat(catalogue.find("tamarack").sapwoodMoisturePercent()).isEmpty();
+        assertThat(catalogue
+                        .find("white oak")
+                        .heartwoodMoisturePercent()
+                        .orElseThrow()
+                        .source()
+                        .standing())
+                .isEqualTo(Standing.MEMORY);
+    }
+
+    @Test
+    void takesGravityAtTwelvePercentFromTheHandbookFirst() {
+        assertThat(catalogue
+                        .find("ponderosa pine")
+                        .specificGravityAt12()
+                        .orElseThrow()
+                        .source()
+                        .id())
+                .isEqualTo("wood-handbook-5-3");
+        assertThat(catalogue
+                        .find("western hemlock")
+                        .specificGravityAt12()
+                        .orElseThrow()
+                        .source()
+                        .id())
+                .isEqualTo("tm-5-852-4");
+        assertThat(catalogue.find("white oak").specificGravityAt12()).isEmpty();
+    }
+
+    @Test
+    void knowsImportedWoodsByShrinkageAlone() {
+        Species mahogany = catalogue.find("Mahogany, true");
+        assertThat(mahogany.volumetricPercent().orElseThrow().value()).isEqualTo(7.8);
+        assertThat(mahogany.radialPercent().orElseThrow().source().standing()).isEqualTo(Standing.PUBLISHED);
+        assertThat(mahogany.specificGravityGreen()).isEmpty();
+        assertThat(catalogue
+                        .find("merbau")
+                        .radialPercent()
+                        .orElseThrow()
+                        .source()
+                        .standing())
+                .as("its name was recalled")
+                .isEqualTo(Standing.MEMORY);
     }
 }

@@ -28,6 +28,9 @@ class SawingWorkTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty());
 
     private static final WorkInputs INPUTS = CuttingRateTest.CHAIN;
