@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.sawing.Saw;
+import org.woodyield.wood.ShrinkageModel;
 import org.woodyield.work.WorkInputs;
 
 /** Words of the job files and what they mean, in the order in which they are shown. */
@@ -16,6 +17,12 @@ final class Choices {
             of("previous face", Saw.Reference.PREVIOUS_FACE, "bed", Saw.Reference.BED);
     static final Map<String, WorkInputs> SAW_KIND =
             of("chain", WorkInputs.chainDefaults(), "band", WorkInputs.bandDefaults());
+
+    static final Map<String, ShrinkageModel> SHRINKAGE = of(
+            ShrinkageModel.straightLine().id(),
+            ShrinkageModel.straightLine(),
+            ShrinkageModel.lumberEquation().id(),
+            ShrinkageModel.lumberEquation());
 
     static final Map<String, Surface> SURFACE = surfaces();
 

@@ -20,7 +20,7 @@ final class Commands {
     private static final Subcommand PLAN = new PlanCommand();
 
     /** In the order in which the help lists them. */
-    private static final List<Subcommand> SUBCOMMANDS = List.of(new NewJobCommand());
+    private static final List<Subcommand> SUBCOMMANDS = List.of(new NewJobCommand(), new GreenSizeCommand());
 
     private final Terminal terminal;
 

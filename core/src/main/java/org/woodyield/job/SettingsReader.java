@@ -18,7 +18,7 @@ import org.woodyield.work.WorkInputs;
 /** Reads the single values of a job. What cannot be read has been noted as a problem and is empty here. */
 final class SettingsReader {
 
-    private static final Domain UNDERSIZE = Domain.of("undersize", "%", 0.1, 50);
+    static final Domain UNDERSIZE = Domain.of("undersize", "%", 0.1, 50);
     private static final Domain TURN = Domain.of("turn", "degrees", -360, 360);
     private static final int MOST_TURNS = 24;
 

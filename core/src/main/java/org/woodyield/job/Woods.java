@@ -14,7 +14,7 @@ final class Woods {
     /** Above this the cell walls are full of water, and nothing has shrunk yet. */
     private static final double GREEN = 30;
 
-    private static final Domain MOISTURE =
+    static final Domain MOISTURE =
             new Domain("moisture", "%", 4, GREEN, "give water over oven-dry wood; write green for wood used as sawn");
 
     private Woods() {}

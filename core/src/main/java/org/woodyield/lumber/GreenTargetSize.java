@@ -1,5 +1,6 @@
 package org.woodyield.lumber;
 
+import java.util.Optional;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -73,6 +74,15 @@ public final class GreenTargetSize {
     }
 
     /**
+     * The finished size that is wanted.
+     *
+     * @return as given
+     */
+    public Length finished() {
+        return finished;
+    }
+
+    /**
      * The least green size from which the finished one can be made.
      *
      * @return inches, not rounded
@@ -89,7 +99,7 @@ public final class GreenTargetSize {
      * @return the working; its value equals the size bit for bit
      */
     public Working criticalWorking() {
-        return critical("Least green size").build();
+        return critical("Least green size" + end(), Optional.empty()).build();
     }
 
     /**
@@ -108,7 +118,7 @@ public final class GreenTargetSize {
      * @return the working; its value equals the target bit for bit
      */
     public Working targetWorking() {
-        return target("Green size to saw").build();
+        return target("Green size to saw" + end(), Optional.empty()).build();
     }
 
     /**
@@ -133,8 +143,13 @@ public final class GreenTargetSize {
      * @throws OutOfDomainException if the step is not above zero
      */
     public Working settingWorking(Length step) {
+        return settingWorking(step, "Green size to set the saw to" + end(), Optional.empty());
+    }
+
+    /** The working of the setting, the shrinkage with its own. */
+    Working settingWorking(Length step, String title, Optional<Working> shrinkage) {
         require("setting step", step, false);
-        return target("Green size to set the saw to")
+        return target(title, shrinkage)
                 .given("step", "setting step of the saw", step.toInches(), "in")
                 .step("n", "whole steps, up", "ceil(T / step - 0.000001)", "", Sources.get("definition"))
                 .step("setting", "on the saw's scale", "n * step", "in", Sources.get("definition"))
@@ -184,9 +199,13 @@ public final class GreenTargetSize {
      * @return the working; its value equals the size bit for bit
      */
     public Working planedWorking(Length green) {
-        return Working.of("Size after drying and planing")
+        return planedWorking(green, "Size after drying and planing", Optional.empty());
+    }
+
+    /** The working of the planed size, the shrinkage with its own. */
+    Working planedWorking(Length green, String title, Optional<Working> shrinkage) {
+        return shrinkage(Working.of(title), shrinkage)
                 .given("G", "green size", green.toInches(), "in")
-                .given("S", "shrinkage from green", shrinkagePercent, "%")
                 .given("P", "planing, both faces", planing.toInches(), "in")
                 .step("size", "dry and planed", "G * (1 - S / 100) - P", "in", Sources.get("definition"))
                 .build();
@@ -214,7 +233,7 @@ public final class GreenTargetSize {
      * @return the working; its value equals the share bit for bit
      */
     public Working scantWorking(Length green) {
-        Working.Builder working = critical("Share of pieces that are scant")
+        Working.Builder working = critical("Share of pieces that are scant" + end(), Optional.empty())
                 .given("G", "green size aimed at", green.toInches(), "in")
                 .step("margin", "margin over the least green size", "G - C", "in", Sources.get("definition"));
         if (deviation.isPositive()) {
@@ -231,23 +250,32 @@ public final class GreenTargetSize {
                 .build();
     }
 
-    private Working.Builder target(String title) {
-        return critical(title)
+    private String end() {
+        return dry ? ", planed dry" : ", planed green";
+    }
+
+    private Working.Builder shrinkage(Working.Builder working, Optional<Working> known) {
+        return known.isPresent()
+                ? working.include(known.get())
+                : working.given("S", "shrinkage from green", shrinkagePercent, "%");
+    }
+
+    private Working.Builder target(String title, Optional<Working> shrinkage) {
+        return critical(title, shrinkage)
                 .given("Z", "standard deviations of margin", z, "")
                 .given("s", "standard deviation of sawing", deviation.toInches(), "in")
                 .step("T", "green target size", "C + Z * s", "in", Sources.get("brown-em-8731"));
     }
 
-    private Working.Builder critical(String title) {
-        Working.Builder working = Working.of(title + (dry ? ", planed dry" : ", planed green"))
-                .given("F", dry ? "finished size, dry" : "finished size, green", finished.toInches(), "in")
+    private Working.Builder critical(String title, Optional<Working> shrinkage) {
+        Working.Builder working = dry ? shrinkage(Working.of(title), shrinkage) : Working.of(title);
+        working.given("F", dry ? "finished size, dry" : "finished size, green", finished.toInches(), "in")
                 .given("P", "planing, both faces", planing.toInches(), "in");
         if (!dry) {
             return working.step("C", "least green size", "F + P", "in", Sources.get("brown-em-8731"));
         }
         Source form = Sources.get("brown-dry-form");
-        return working.given("S", "shrinkage from green", shrinkagePercent, "%")
-                .step("C", "least green size", "(F + P) / (1 - S / 100)", "in", form)
+        return working.step("C", "least green size", "(F + P) / (1 - S / 100)", "in", form)
                 .note("A form that multiplies by one plus the shrinkage is in circulation too; it comes out smaller.");
     }
 

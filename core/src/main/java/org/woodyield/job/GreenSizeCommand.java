@@ -1,0 +1,267 @@
+package org.woodyield.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.lumber.GreenTargetSize;
+import org.woodyield.lumber.NominalSize;
+import org.woodyield.lumber.SizeChain;
+import org.woodyield.lumber.SoftwoodSizes;
+import org.woodyield.lumber.UndersizeZ;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.show.NumberText;
+import org.woodyield.show.WorkingText;
+import org.woodyield.wood.Face;
+import org.woodyield.wood.ShrinkageModel;
+import org.woodyield.wood.SizeChange;
+import org.woodyield.wood.Species;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** From a dressed size to the size to saw green, each figure with its working, and back from a sawn size. */
+final class GreenSizeCommand implements Subcommand {
+
+    private static final List<Face> FACES = List.of(Face.THICKNESS, Face.WIDTH);
+    private static final Domain RINGS =
+            new Domain("ring angle", "degrees", 0, 90, "write flat, quarter, or an angle such as 30 deg");
+
+    @Override
+    public String name() {
+        return "green-size";
+    }
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = CommandSpec.create();
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("SIZE")
+                .index("0")
+                .arity("1")
+                .type(String.class)
+                .description("Nominal size, such as 2x4, whose dressed dry size is wanted.")
+                .build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("WOOD")
+                .index("1")
+                .arity("1")
+                .type(String.class)
+                .description("Name of the species.")
+                .build());
+        option(spec, "--moisture", "PERCENT", "Final moisture on the oven-dry basis; 15 % if not given.");
+        option(
+                spec,
+                "--rings",
+                "ANGLE",
+                "Flat, quarter, or degrees between rings and wide face; else flat and quarter.");
+        option(spec, "--planing", "LENGTH", "Planed off both faces together; 1/16 in if not given.");
+        option(spec, "--variation", "LENGTH", "Standard deviation of sawn sizes; 0.03 in if not given.");
+        option(spec, "--undersize", "PERCENT", "Share that may come out scant; 5 % if not given.");
+        option(spec, "--step", "LENGTH", "Finest step of the saw's scale; 1/16 in if not given.");
+        option(spec, "--model", "NAME", "straight-line, which is taken if not given, or lumber-equation.");
+        option(spec, "--sawn", "SIZE", "The way back: thickness x width sawn green, in inches; is it enough?");
+        spec.usageMessage()
+                .description(
+                        "Tells what to saw green so that it dries and planes to the dressed size, with the working.");
+        return spec;
+    }
+
+    private static void option(CommandSpec spec, String name, String label, String description) {
+        spec.addOption(OptionSpec.builder(name)
+                .paramLabel(label)
+                .type(String.class)
+                .description(description)
+                .build());
+    }
+
+    @Override
+    public int run(ParseResult given, Terminal terminal) {
+        Problems problems = new Problems();
+        Asked asked = new Asked(given, problems);
+        Optional<Species> species = Woods.species(asked.argument(1, "WOOD"));
+        Optional<NominalSize> nominal = asked.nominal();
+        Optional<Double> moisture = asked.option("--moisture", "15 %").quantity(Units.PERCENT, Woods.MOISTURE);
+        Optional<Length> planing =
+                asked.option("--planing", "1/16 in").lengthOrNoneUpTo(Length.inches(1), "give what both faces lose");
+        Optional<Length> variation = asked.option("--variation", "0.03 in")
+                .lengthOrNoneUpTo(Length.inches(1, 2), "give a standard deviation");
+        Optional<Double> undersize =
+                asked.option("--undersize", "5 %").quantity(Units.PERCENT, SettingsReader.UNDERSIZE);
+        Optional<Length> step = asked.option("--step", "1/16 in").lengthUpTo(Length.inches(1), "give the finest step");
+        Optional<ShrinkageModel> model =
+                asked.option("--model", "straight-line").choice(Choices.SHRINKAGE);
+        Optional<List<Double>> rings = asked.rings();
+        Optional<List<Length>> sawn = asked.sawn();
+        problems.stopIfAny();
+        SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(nominal.orElseThrow(), SoftwoodSizes.Condition.DRY);
+        StringBuilder out = new StringBuilder();
+        for (double angle : rings.orElseThrow()) {
+            SizeChain chain = new SizeChain(
+                    species.orElseThrow(),
+                    dressed.thickness(),
+                    dressed.width(),
+                    moisture.orElseThrow(),
+                    angle,
+                    model.orElseThrow(),
+                    planing.orElseThrow(),
+                    UndersizeZ.exact(undersize.orElseThrow()),
+                    variation.orElseThrow());
+            out.append(out.isEmpty() ? "" : "\n\n");
+            out.append(nominal.orElseThrow()).append(' ').append(chain.species().commonName());
+            out.append(", ").append(chain.cut()).append(": dressed ").append(dressed.thickness());
+            out.append(" x ")
+                    .append(dressed.width())
+                    .append(" dry (")
+                    .append(dressed.source().citation());
+            out.append(")\n");
+            out.append(
+                    sawn.orElseThrow().isEmpty() ? forth(chain, step.orElseThrow()) : back(chain, sawn.orElseThrow()));
+            out.append(otherModels(chain));
+        }
+        return terminal.print("size", out.toString());
+    }
+
+    private static String forth(SizeChain chain, Length step) {
+        StringBuilder out = new StringBuilder();
+        for (Face face : FACES) {
+            GreenTargetSize green = chain.green(face);
+            Length setting = green.setting(step);
+            out.append("  ").append(word(face)).append(": saw ").append(inches(green.targetInches()));
+            out.append(", set the saw to ").append(setting).append("; then ");
+            out.append(NumberText.percent(green.scantShare(setting))).append(" come out scant\n");
+        }
+        for (Face face : FACES) {
+            out.append('\n').append(WorkingText.plain(chain.settingWorking(face, step)));
+        }
+        return out.toString();
+    }
+
+    private static String back(SizeChain chain, List<Length> sawn) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < FACES.size(); i++) {
+            GreenTargetSize green = chain.green(FACES.get(i));
+            double planed = green.planedInches(sawn.get(i));
+            double spare = planed - green.finished().toInches();
+            out.append("  ").append(word(FACES.get(i))).append(": sawn ").append(sawn.get(i));
+            out.append(" it measures ")
+                    .append(inches(green.dryInches(sawn.get(i))))
+                    .append(" dry and ");
+            out.append(inches(planed)).append(" planed, ").append(inches(Math.abs(spare)));
+            out.append(spare < 0 ? " too little; " : " to spare; ");
+            out.append(NumberText.percent(green.scantShare(sawn.get(i)))).append(" come out scant\n");
+        }
+        for (int i = 0; i < FACES.size(); i++) {
+            out.append('\n').append(WorkingText.plain(chain.planedWorking(FACES.get(i), sawn.get(i))));
+            out.append('\n').append(WorkingText.plain(chain.green(FACES.get(i)).scantWorking(sawn.get(i))));
+        }
+        return out.toString();
+    }
+
+    /** What each model makes of the least green size, so that the choice of the model can be judged. */
+    private static String otherModels(SizeChain chain) {
+        StringBuilder out = new StringBuilder("\nThe models of shrinkage beside each other, green to ")
+                .append(NumberText.full(chain.moisturePercent()))
+                .append(" %\n");
+        for (Face face : FACES) {
+            double green = chain.green(face).criticalInches();
+            SizeChange.Comparison all = SizeChange.compare(
+                    chain.species(),
+                    face,
+                    chain.ringAngleDegrees(),
+                    green,
+                    "in",
+                    SizeChange.GREEN,
+                    chain.moisturePercent());
+            for (SizeChange.Result result : all.results()) {
+                out.append("  ")
+                        .append(word(face))
+                        .append(' ')
+                        .append(inches(green))
+                        .append(" dries to ");
+                out.append(inches(result.size()))
+                        .append(" by the ")
+                        .append(result.model())
+                        .append('\n');
+            }
+            for (SizeChange.LeftOut left : all.leftOut()) {
+                out.append("  ")
+                        .append(word(face))
+                        .append(": not by the ")
+                        .append(left.model())
+                        .append("; ");
+                out.append(left.reason()).append('\n');
+            }
+        }
+        return out.toString();
+    }
+
+    private static String word(Face face) {
+        return face == Face.WIDTH ? "width" : "thickness";
+    }
+
+    private static String inches(double value) {
+        return NumberText.fixed(value, 3) + " in";
+    }
+
+    /** What stands on the command line, read as the job files are. */
+    private record Asked(ParseResult given, Problems problems) {
+
+        Cell argument(int index, String label) {
+            return cell(label, given.matchedPositionalValue(index, ""));
+        }
+
+        Cell option(String name, String otherwise) {
+            return cell(name, given.matchedOptionValue(name, otherwise));
+        }
+
+        private Cell cell(String column, String text) {
+            return new Cell("green-size", 0, column, text, problems);
+        }
+
+        Optional<NominalSize> nominal() {
+            Cell cell = argument(0, "SIZE");
+            try {
+                NominalSize size = NominalSize.parse(cell.text());
+                SoftwoodSizes.dressed(size, SoftwoodSizes.Condition.DRY);
+                return Optional.of(size);
+            } catch (OutOfDomainException e) {
+                cell.refuse(e);
+                return Optional.empty();
+            }
+        }
+
+        /** The angles asked for; flat-sawn and quarter-sawn where none is. */
+        Optional<List<Double>> rings() {
+            Cell cell = option("--rings", "both");
+            return switch (cell.text()) {
+                case "both" -> Optional.of(List.of(0.0, 90.0));
+                case "flat" -> Optional.of(List.of(0.0));
+                case "quarter" -> Optional.of(List.of(90.0));
+                default -> cell.quantity(Units.DEGREES, RINGS).map(List::of);
+            };
+        }
+
+        /** Thickness and width sawn, or nothing where that was not asked. */
+        Optional<List<Length>> sawn() {
+            Cell cell = option("--sawn", "");
+            if (cell.isEmpty()) {
+                return Optional.of(List.of());
+            }
+            List<Length> sizes = new ArrayList<>();
+            List<Cell> parts = cell.split('x');
+            for (Cell part : parts) {
+                boolean plain = part.text().matches("[0-9 ./-]+");
+                part.part(part.text() + (plain ? " in" : ""))
+                        .lengthUpTo(Length.inches(30), "write thickness x width, such as 1 11/16 x 3 7/8")
+                        .ifPresent(sizes::add);
+            }
+            if (parts.size() != 2) {
+                cell.refuse("thickness x width, such as 1 11/16 x 3 7/8", "");
+            }
+            return sizes.size() == 2 ? Optional.of(sizes) : Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class GreenSizeCommandTest {
+
+    /** Half of the shrinkage to oven-dry at 15 %: Douglas-fir 4.8 and 7.6, white oak 5.6 and 10.5, white pine 2.1 and 6.1. */
+    @ParameterizedTest
+    @CsvSource({
+        "douglas-fir, flat, 4.8, 7.6, '1.5625 / (1 - 2.4 / 100)', '3.5625 / (1 - 3.8 / 100)'",
+        "douglas-fir, quarter, 4.8, 7.6, '1.5625 / (1 - 3.8 / 100)', '3.5625 / (1 - 2.4 / 100)'",
+        "white oak, flat, 5.6, 10.5, '1.5625 / (1 - 2.8 / 100)', '3.5625 / (1 - 5.25 / 100)'",
+        "white oak, quarter, 5.6, 10.5, '1.5625 / (1 - 5.25 / 100)', '3.5625 / (1 - 2.8 / 100)'",
+        "eastern white pine, flat, 2.1, 6.1, '1.5625 / (1 - 1.05 / 100)', '3.5625 / (1 - 3.05 / 100)'",
+        "eastern white pine, quarter, 2.1, 6.1, '1.5625 / (1 - 3.05 / 100)', '3.5625 / (1 - 1.05 / 100)'"
+    })
+    void aDressedTwoByFourAtFifteenPercentHasItsWholeWorking(
+            String wood, String rings, double radial, double tangential, String thickness, String width) {
+        Run run = Run.of("green-size", "2x4", wood, "--rings", rings);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("2x4", rings + "-sawn", "dressed 1 1/2 in x 3 1/2 in dry")
+                .containsPattern("S_R +radial shrinkage .* " + radial + " +%")
+                .containsPattern("S_T +tangential shrinkage .* " + tangential + " +%")
+                .contains("S = S_0 * max(M_f - M, 0) / M_f", "C = (F + P) / (1 - S / 100)", "T = C + Z * s")
+                .contains("setting = n * step")
+                .contains("straight line from 30 % by species and ring angle");
+        assertThat(leastGreen(run.out(), "thickness")).isEqualTo(shown(thickness));
+        assertThat(leastGreen(run.out(), "width")).isEqualTo(shown(width));
+    }
+
+    /** The least green size as the comparison of the models prints it. */
+    private static String leastGreen(String out, String face) {
+        return out.lines()
+                .filter(line -> line.startsWith("  " + face) && line.contains(" dries to "))
+                .findFirst()
+                .orElseThrow()
+                .replaceAll(".*" + face + " (\\S+) in dries.*", "$1");
+    }
+
+    private static String shown(String quotient) {
+        String[] parts = quotient.replaceAll("[()]", "").split(" ", -1);
+        double value = Double.parseDouble(parts[0]) / (1 - Double.parseDouble(parts[4]) / 100);
+        return String.format(java.util.Locale.ROOT, "%.3f", value);
+    }
+
+    @Test
+    void flatAndQuarterSawnAreBothShownWhereNoRingsAreGiven() {
+        Run run = Run.of("green-size", "2x4", "white oak");
+        assertThat(run.out()).contains("white oak, flat-sawn", "white oak, quarter-sawn");
+        assertThat(run.out()).contains("softwoods but redwood and cedars");
+    }
+
+    @Test
+    void theWayBackTellsWhatIsMeasuredAndHowManyAreScant() {
+        Run enough = Run.of("green-size", "2x4", "douglas-fir", "--rings", "flat", "--sawn", "1 11/16 x 3 7/8");
+        assertThat(enough.code()).isZero();
+        assertThat(enough.out()).contains("to spare", "come out scant", "size = G * (1 - S / 100) - P");
+        Run scant = Run.of("green-size", "2x4", "douglas-fir", "--rings", "flat", "--sawn", "1 1/2 in x 3 1/2 in");
+        assertThat(scant.out()).contains("too little; 100.0 % come out scant");
+    }
+
+    @Test
+    void everythingThatCannotBeUsedIsToldTogetherWithWhatIsAllowed() {
+        Run run = Run.of(
+                "green-size",
+                "2x5 1/3",
+                "duglas fir",
+                "--moisture",
+                "3 %",
+                "--rings",
+                "100 deg",
+                "--model",
+                "guess",
+                "--sawn",
+                "2",
+                "--step",
+                "0",
+                "--undersize",
+                "60 %");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .contains("nearest: douglas-fir", "4 to 30 %", "0 to 90 degrees", "straight-line, lumber-equation")
+                .contains("thickness x width", "--step", "0.1 to 50 %", "SIZE");
+    }
+
+    @Test
+    void aModelRefusesASpeciesOrMoistureOutsideItsRange() {
+        Run oak = Run.of("green-size", "2x4", "white oak", "--model", "lumber-equation");
+        assertThat(oak.code()).isEqualTo(2);
+        assertThat(oak.err()).contains("softwoods but redwood and cedars");
+        Run dry = Run.of("green-size", "2x4", "douglas-fir", "--model", "lumber-equation", "--moisture", "6 %");
+        assertThat(dry.code()).isEqualTo(2);
+        assertThat(dry.err()).contains("8 to 19 %");
+    }
+}
