@@ -35,6 +35,9 @@ class MeasuredLogTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         return new Log(
                 "1",
