@@ -6,6 +6,7 @@ import org.woodyield.wood.DimensionalChange;
 import org.woodyield.wood.EquilibriumMoisture;
 import org.woodyield.wood.Face;
 import org.woodyield.wood.MoistureContent;
+import org.woodyield.wood.RedOakKiln;
 import org.woodyield.wood.ShrinkageModel;
 import org.woodyield.wood.SizeChange;
 import org.woodyield.wood.Species;
@@ -54,6 +55,9 @@ final class WoodChecks {
                                 given.text("face").equals("width") ? Face.WIDTH : Face.THICKNESS,
                                 given.number("moisture_percent")))
                 .number("wood.size-change", WoodChecks::sizeChange)
+                .number(
+                        "wood.saturation-pressure",
+                        given -> RedOakKiln.saturationPressure(given.number("temperature_F")))
                 .number("wood.green-gravity", given -> value(species(given).specificGravityGreen()))
                 .number("wood.gravity-at-12", given -> value(species(given).specificGravityAt12()))
                 .number(
