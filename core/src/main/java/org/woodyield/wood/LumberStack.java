@@ -126,12 +126,18 @@ public record LumberStack(
                 .given("g", "gap between boards", gap.toInches(), "in")
                 .given("s", "thickness of a sticker", stickerThickness.toInches(), "in")
                 .given("d", "spacing of the stickers", stickerSpacing.toInches(), "in")
-                .step("n", "boards in a row", "min(N, floor((A + g) / (W + g) + 0.000001))", "", Sources.get("definition"))
+                .step(
+                        "n",
+                        "boards in a row",
+                        "min(N, floor((A + g) / (W + g) + 0.000001))",
+                        "",
+                        Sources.get("definition"))
                 .step("rows", "rows", "ceil(N / n)", "", Sources.get("definition"))
                 .step("k", "stickers in a row", "ceil(L / d - 0.000001) + 1", "", Sources.get("definition"))
                 .step("stickers", "stickers in all", "rows * k", "", Sources.get("definition"))
                 .step("height", "height", "rows * (T + s)", "in", Sources.get("definition"))
-                .note("Stickers stand one above the other; the advice on their spacing is secondhand, after E. M. Wengert.")
+                .note(
+                        "Stickers stand one above the other; the advice on their spacing is secondhand, after E. M. Wengert.")
                 .build();
     }
 

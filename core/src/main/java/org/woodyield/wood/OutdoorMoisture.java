@@ -70,7 +70,8 @@ public final class OutdoorMoisture {
         List<Double> moistures = new ArrayList<>();
         for (int i = 0; i < year.size(); i++) {
             try {
-                moistures.add(equation.percent(year.get(i).temperature(), year.get(i).humidityPercent()));
+                moistures.add(
+                        equation.percent(year.get(i).temperature(), year.get(i).humidityPercent()));
             } catch (OutOfDomainException e) {
                 throw new OutOfDomainException(
                         e.parameter() + " of month " + (i + 1),

@@ -18,7 +18,11 @@ import org.woodyield.working.Working;
 public final class RedOakKiln {
 
     private static final Domain TEMPERATURE = new Domain(
-            "kiln temperature", "°F", 110, 180, "the equation was made for kilns; for the open air see the air-drying times");
+            "kiln temperature",
+            "°F",
+            110,
+            180,
+            "the equation was made for kilns; for the open air see the air-drying times");
     private static final Domain THICKNESS =
             new Domain("thickness", "in", 1, 2, "the equation is for lumber of 4/4 to 8/4");
     private static final Domain START = new Domain(

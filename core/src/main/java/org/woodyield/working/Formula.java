@@ -10,7 +10,7 @@ import java.util.Set;
  * An arithmetic formula, evaluated from the text that is printed.
  *
  * <p>Understood: numbers, symbols of letters, digits and underscores, {@code + - * / ^}, brackets, and the functions
- * {@code sqrt exp ln sin cos abs floor ceil min max}. Evaluation is strictly from left to right within one precedence, in
+ * {@code sqrt exp ln sin cos atan abs floor ceil min max}. Evaluation is strictly from left to right within one precedence, in
  * double arithmetic with {@link StrictMath}. A whole power of 2 to 9 is repeated multiplication from the left, so that
  * {@code d^2} has the bits of {@code d * d}; other powers are {@link StrictMath#pow}.
  */
@@ -63,7 +63,7 @@ public final class Formula {
         }
     }
 
-    private static final Set<String> ONE = Set.of("sqrt", "exp", "ln", "sin", "cos", "abs", "floor", "ceil");
+    private static final Set<String> ONE = Set.of("sqrt", "exp", "ln", "sin", "cos", "atan", "abs", "floor", "ceil");
     private static final Set<String> TWO = Set.of("min", "max");
 
     private final String text;
@@ -174,6 +174,7 @@ public final class Formula {
             case "ln" -> StrictMath.log(first);
             case "sin" -> StrictMath.sin(first);
             case "cos" -> StrictMath.cos(first);
+            case "atan" -> StrictMath.atan(first);
             case "abs" -> Math.abs(first);
             case "floor" -> Math.floor(first);
             case "ceil" -> Math.ceil(first);

@@ -80,7 +80,9 @@ class DryingTest {
     @Test
     void aStackOfAHundredBoards() {
         LumberStack stack = stack(100);
-        assertThat(stack.boardsInARow()).as("7 boards of 6 in and their gaps in 48 in").isEqualTo(7);
+        assertThat(stack.boardsInARow())
+                .as("7 boards of 6 in and their gaps in 48 in")
+                .isEqualTo(7);
         assertThat(stack.rows()).isEqualTo(15);
         assertThat(stack.stickersInARow()).as("96 in by 16, both ends").isEqualTo(7);
         assertThat(stack.stickers()).isEqualTo(105);
@@ -128,8 +130,8 @@ class DryingTest {
     @Property(tries = 200)
     void theMeanLiesBetweenTheDriestAndTheWettestMonth(
             @ForAll @DoubleRange(min = 30, max = 100) double t, @ForAll @DoubleRange(min = 10, max = 90) double h) {
-        List<OutdoorMoisture.Air> year = new java.util.ArrayList<>(
-                Collections.nCopies(11, new OutdoorMoisture.Air(50, 50)));
+        List<OutdoorMoisture.Air> year =
+                new java.util.ArrayList<>(Collections.nCopies(11, new OutdoorMoisture.Air(50, 50)));
         year.add(new OutdoorMoisture.Air(t, h));
         double mean = OutdoorMoisture.meanPercent(F, year);
         double one = F.percent(50, 50);
