@@ -30,7 +30,7 @@ final class WoodChecks {
                 .number(
                         "wood.dimensional-change",
                         given -> DimensionalChange.change(
-                                given.numberIfPrinted("size_mm").orElseGet(() -> given.number("size_in")),
+                                given.number("size_in"),
                                 given.number("coefficient"),
                                 given.number("from_percent"),
                                 given.number("to_percent")))

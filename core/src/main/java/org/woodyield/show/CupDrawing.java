@@ -30,7 +30,8 @@ public final class CupDrawing {
                 WIDE + 2 * MARGIN,
                 high + 2 * MARGIN + 60,
                 "Cupping of a board " + board.thickness() + " x " + board.width(),
-                "End of the board, bark side up; green outline dashed, dry outline full; rings as they lay green. " + words + ".");
+                "End of the board, bark side up; green outline dashed, dry outline full; rings as they lay green. "
+                        + words + ".");
         double middleX = MARGIN + WIDE / 2;
         double middleY = MARGIN + 12 + high / 2;
         Markup out = drawing.out();

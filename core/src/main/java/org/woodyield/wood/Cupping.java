@@ -63,8 +63,7 @@ public record Cupping(
             throw new OutOfDomainException("section", thickness + " x " + width, "", "above 0", "");
         }
         double angle = ringAngleDegrees * Math.PI / 180;
-        double reach = width.toInches() / 2 * StrictMath.sin(angle)
-                + thickness.toInches() / 2 * StrictMath.cos(angle);
+        double reach = width.toInches() / 2 * StrictMath.sin(angle) + thickness.toInches() / 2 * StrictMath.cos(angle);
         if (!(ringRadius.toInches() > reach)) {
             throw new OutOfDomainException(
                     "distance from the pith",
@@ -164,8 +163,9 @@ public record Cupping(
                         "in",
                         Sources.get("definition"))
                 .step("depth", "hollow of the face", "across / chord", "in", Sources.get("definition"))
-                .note("A model of this library: rings as arcs about the pith, nothing holding the board. Stickers and weight"
-                        + " on the stack keep boards flatter.")
+                .note(
+                        "A model of this library: rings as arcs about the pith, nothing holding the board. Stickers and weight"
+                                + " on the stack keep boards flatter.")
                 .build();
     }
 
@@ -196,8 +196,18 @@ public record Cupping(
                         "atan(v_" + name + " / u_" + name + ") * (1 - T / 100) / (1 - R / 100)",
                         "",
                         Sources.get("definition"))
-                .step("x_" + name, which + ": dry", "r_" + name + " * cos(t_" + name + ")", "in", Sources.get("definition"))
-                .step("y_" + name, which + ": dry", "r_" + name + " * sin(t_" + name + ")", "in", Sources.get("definition"));
+                .step(
+                        "x_" + name,
+                        which + ": dry",
+                        "r_" + name + " * cos(t_" + name + ")",
+                        "in",
+                        Sources.get("definition"))
+                .step(
+                        "y_" + name,
+                        which + ": dry",
+                        "r_" + name + " * sin(t_" + name + ")",
+                        "in",
+                        Sources.get("definition"));
     }
 
     /**
