@@ -6,6 +6,7 @@ import static org.woodyield.checks.Examples.inches;
 import java.util.List;
 import java.util.stream.Stream;
 import org.woodyield.lumber.BoardMeasure;
+import org.woodyield.lumber.ConnectorFit;
 import org.woodyield.lumber.CoverArea;
 import org.woodyield.lumber.GostShrinkage;
 import org.woodyield.lumber.GreenTargetSize;
@@ -53,6 +54,10 @@ final class LumberExamples {
                         x -> SurfaceMeasure.squareFeetWorking(x[0], x[1], Rounding.HALF_UP),
                         6.5,
                         10)
+                .example(
+                        "lumber.connector-fit",
+                        x -> new ConnectorFit(inches(1.5), inches(1.5625)).offWorking(inches(x[0])),
+                        1.6875)
                 .example("lumber.cutting-units", x -> HardwoodGrade.cuttingUnitsWorking(x[0], x[1]), 5, 4)
                 .example("lumber.clear-share", x -> HardwoodGrade.clearPercentWorking(x[0]), 10)
                 .example("lumber.kiln-net", x -> KilnNet.customs().get(0).netWorking(x[0]), 1000)
