@@ -42,6 +42,18 @@ public record GreenSize(
     }
 
     /**
+     * Share of a piece's wood that it has only because thickness and width are taken up to what the saw can be set to.
+     *
+     * @param sawnWidth green width of the piece as the saw leaves it
+     * @return 0 to 1
+     */
+    public double settingShare(Length sawnWidth) {
+        double spare = widthToSaw.toInches() - width.targetInches();
+        double target = thickness.targetInches() * (sawnWidth.toInches() - spare);
+        return 1 - target / (thicknessToSaw.toInches() * sawnWidth.toInches());
+    }
+
+    /**
      * Share of pieces that the scatter of the saw leaves too thin to plane clean.
      *
      * @return 0 to 1

@@ -174,6 +174,13 @@ public final class Planner {
         Allocation.Result<Optional<SawingPlan>> shared =
                 Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(), sawyer(costs));
 
+        List<CompletableFuture<Optional<SawingPlan>>> bounded = new ArrayList<>();
+        for (int i = 0; i < input.logs().size(); i++) {
+            Optional<SawingPlan> best = shared.cuts().get(i).pattern();
+            PassCost cost = cost(costs, i);
+            bounded.add(CompletableFuture.supplyAsync(
+                    () -> best.map(found -> BestPattern.withBoundOffGrid(found, space, cost)), executor));
+        }
         List<LogPlan> logs = new ArrayList<>();
         List<LogWork> works = new ArrayList<>();
         double[] made = new double[items.size()];
@@ -189,7 +196,7 @@ public final class Planner {
         double tally = 0;
         for (int i = 0; i < input.logs().size(); i++) {
             Log log = input.logs().get(i);
-            Optional<SawingPlan> sawing = shared.cuts().get(i).pattern();
+            Optional<SawingPlan> sawing = joined(bounded.get(i));
             double ofLog = 0;
             if (sawing.isPresent()) {
                 works.add(LogWork.of(log.id(), log.species(), sawing.get()));

@@ -17,8 +17,11 @@ import org.woodyield.measure.Rounding;
  * with upper bounds and are worked out only where the best stack uses them. When it holds worked-out items alone, no other
  * stack's bound exceeds it, which proves it.
  *
- * <p>Ties are broken by this rule: the first frame in the order of lays, then turns; the lowest first face; from there
- * downward the fewest items, then items in the order of the wanted list with flitches before cants, then the thinnest slab.
+ * <p>Ties are broken by this rule: the first frame in the order of lays, then turns; in it a pattern without cants before one
+ * with cants; the lowest first face; then from face to face downward: to stop rather than to go on, an item rather than a
+ * slab, flitches in the order in which their thicknesses stand in the wanted list before cants from the highest to the lowest,
+ * and of slabs the thinnest. The inside of a cant is chosen by the same rule from its first face. Which strips an item gives
+ * among rows of one worth is the same each time but not part of the rule.
  */
 public final class BestPattern {
 
@@ -84,9 +87,7 @@ public final class BestPattern {
             SearchSpace space,
             PassCost passCost,
             boolean exhaustively) {
-        if (options.isEmpty()) {
-            throw new OutOfDomainException("sizes", "none", "", "one or more", "name a size to saw");
-        }
+        refuseNoSize(options);
         refuseWideKerf(solid, saw);
         Length length = length(solid);
         Lattice lattice = Lattice.of(saw, options, space, length);
@@ -105,6 +106,99 @@ public final class BestPattern {
                         exhaustively)
                 .map(found -> new PlanWriter(found.search(), saw, options, found.frame(), space, length)
                         .plan(found.totals()));
+    }
+
+    /**
+     * What no pattern exceeds whose first faces, of the log and of its cants, stand anywhere and not only on the space's grid.
+     * It is the optimum of a problem that is at least as good: on every step of the search the room of a trim is the widest
+     * that it has anywhere between this step and the next, and each pass the cheapest there; kerf, sizes and slabs are whole
+     * steps, so that all faces of a pattern lie in their steps alike. Turns and frames are those of the space, and the log is
+     * taken as free of rot.
+     *
+     * @param solid the log
+     * @param saw the saw
+     * @param options the sizes that may be sawn
+     * @param space the patterns; of its grid only the fineness of the steps is used
+     * @param passCost what a pass costs; it must not fall as the cut gets wider
+     * @return an upper bound on worth less cost, in the unit of both; zero if nothing can be worth its passes
+     * @throws OutOfDomainException as {@link #findAny}
+     */
+    public static double boundOffGrid(
+            LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
+        refuseNoSize(options);
+        refuseWideKerf(solid, saw);
+        Length length = length(solid);
+        Lattice lattice = Lattice.anywhere(saw, options, space, length);
+        long bound = 0;
+        long cantsLeft = space.mostCantsOpened();
+        if (lattice.lengths.isEmpty()) {
+            return 0;
+        }
+        for (Frame.Lay lay : space.lays()) {
+            for (double turn : space.turnsDegrees()) {
+                Lie lie = Lie.of(solid, Lie.frame(solid, lay, turn, space.offset()));
+                Search search = new Search(
+                        lie,
+                        lattice,
+                        options,
+                        space,
+                        saw,
+                        passCost,
+                        length,
+                        saw.widthOfCut().toMetres());
+                search.solve(bound, cantsLeft);
+                cantsLeft -= search.cantsOpened();
+                bound = Math.max(bound, search.bound());
+            }
+        }
+        return Lattice.amount(bound);
+    }
+
+    /**
+     * A plan with {@link #boundOffGrid} in its proof.
+     *
+     * @param plan the best pattern of a log
+     * @param space the space in which it was found
+     * @param passCost the cost at which it was found
+     * @return the same plan
+     */
+    public static SawingPlan withBoundOffGrid(SawingPlan plan, SearchSpace space, PassCost passCost) {
+        double bound = boundOffGrid(plan.solid(), plan.saw(), plan.options(), space, passCost);
+        return plan.withProof(plan.proof().withBoundOffGrid(bound));
+    }
+
+    /**
+     * What the saw's setting step costs: the best pattern of a saw that can be set to every size exactly, less the best one of
+     * this saw, which rounds sizes up. Faces after a slab stand on the finer step too; the grid of the first face stays.
+     * It can come out below zero where a piece sawn thicker happens to save a pass.
+     *
+     * @param solid the log
+     * @param saw the saw
+     * @param options the sizes that may be sawn
+     * @param space the patterns that are tried
+     * @param passCost what a pass costs
+     * @return the difference of two optima, zero if every size can be set exactly
+     * @throws OutOfDomainException as {@link #findAny}; exact sizes may share too fine a measure
+     */
+    public static double costOfSettingStep(
+            LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
+        Length grid = Lattice.grid(saw, space);
+        SearchSpace same = space.withGrid(grid);
+        return optimum(solid, Lattice.exactlySet(saw, options), options, same, passCost)
+                - optimum(solid, saw, options, same, passCost);
+    }
+
+    private static double optimum(
+            LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace space, PassCost passCost) {
+        return findAny(solid, saw, options, space, passCost)
+                .map(plan -> plan.proof().objective())
+                .orElse(0.0);
+    }
+
+    private static void refuseNoSize(List<PieceOption> options) {
+        if (options.isEmpty()) {
+            throw new OutOfDomainException("sizes", "none", "", "one or more", "name a size to saw");
+        }
     }
 
     /**
@@ -130,11 +224,12 @@ public final class BestPattern {
         return Length.ofMetres(solid.lengthMetres(), Rounding.HALF_EVEN);
     }
 
-    /** Counts over all frames. */
-    record Totals(int frames, long flitchesEdged, long cantsOpened, long cantsInAll) {
+    /** Counts and the bound over all frames. */
+    record Totals(int frames, long bound, long flitchesEdged, long cantsOpened, long cantsInAll) {
         Totals plus(Search search) {
             return new Totals(
                     frames + 1,
+                    Math.max(bound, search.bound()),
                     flitchesEdged + search.flitchesEdged(),
                     cantsOpened + search.cantsOpened(),
                     cantsInAll + search.cantsInAll());
@@ -154,7 +249,7 @@ public final class BestPattern {
             double widestMetres,
             boolean exhaustively) {
         long incumbent = 0;
-        Totals totals = new Totals(0, 0, 0, 0);
+        Totals totals = new Totals(0, 0, 0, 0, 0);
         Search bestSearch = null;
         Frame bestFrame = null;
         for (Frame.Lay lay : space.lays()) {
@@ -162,7 +257,9 @@ public final class BestPattern {
                 Frame frame = Lie.frame(solid, lay, turn, space.offset());
                 Search search =
                         new Search(Lie.of(solid, frame), lattice, options, space, saw, passCost, length, widestMetres);
-                long value = exhaustively ? search.solveExhaustively(incumbent) : search.solve(incumbent);
+                long value = exhaustively
+                        ? search.solveExhaustively(incumbent)
+                        : search.solve(incumbent, space.mostCantsOpened() - totals.cantsOpened());
                 totals = totals.plus(search);
                 if (value > incumbent) {
                     incumbent = value;

@@ -172,6 +172,13 @@ final class Chords {
                 double at = (i - centre) * (double) lattice.unitNanometres / 1e9;
                 for (int p = 0; p < planes.length; p++) {
                     Lie.Plane plane = planes[p];
+                    if (lattice.anywhere) {
+                        double low = at - lattice.margin() * unit;
+                        double high = at + (1 + lattice.margin()) * unit;
+                        from[p] = upright == 0 ? plane.leftmost(low, high) : plane.lowest(low, high);
+                        to[p] = upright == 0 ? plane.rightmost(low, high) : plane.highest(low, high);
+                        continue;
+                    }
                     double h = upright == 0 ? plane.halfLevel(at) : plane.halfUpright(at);
                     double m = upright == 0 ? plane.midLevel(at) : plane.midUpright(at);
                     from[p] = h < 0 ? Double.POSITIVE_INFINITY : m - h;
@@ -184,7 +191,11 @@ final class Chords {
                         a = Math.max(a, from[p]);
                         b = Math.min(b, to[p]);
                     }
-                    if (a <= b) {
+                    if (a <= b && lattice.anywhere) {
+                        // A row of strips that stands between two steps is moved to the lower one.
+                        into[t][i] = centre + (int) Math.floor(a / unit + 1e-9);
+                        out[t][i] = centre + (int) Math.floor(b / unit + 1e-9);
+                    } else if (a <= b) {
                         into[t][i] = centre + (int) Math.ceil(a / unit);
                         out[t][i] = centre + (int) Math.floor(b / unit);
                     } else {

@@ -66,13 +66,20 @@ final class Lattice {
     final List<Thickness> thicknesses;
     final int[] cantHeights;
 
+    /**
+     * Whether faces stand anywhere and each index means the step from it to the next: rooms are then the widest within a
+     * step, passes the cheapest, and what is found is a bound.
+     */
+    final boolean anywhere;
+
     private Lattice(
             long unitNanometres,
             Saw saw,
             long grid,
             List<Length> lengths,
             List<Thickness> thicknesses,
-            int[] cantHeights) {
+            int[] cantHeights,
+            boolean anywhere) {
         this.unitNanometres = unitNanometres;
         this.kerf = (int) (saw.kerf().toNanometres() / unitNanometres);
         this.grid = (int) (grid / unitNanometres);
@@ -81,18 +88,47 @@ final class Lattice {
         this.lengths = lengths;
         this.thicknesses = thicknesses;
         this.cantHeights = cantHeights;
+        this.anywhere = anywhere;
     }
 
     /** Grid of the first face; over a bed every face stands on the saw's own step. */
-    private static long gridNanometres(Saw saw, SearchSpace space) {
+    static Length grid(Saw saw, SearchSpace space) {
         Length grid = space.grid();
-        return (saw.reference() == Saw.Reference.BED ? grid.roundedTo(saw.settingStep(), Rounding.UP) : grid)
-                .toNanometres();
+        return saw.reference() == Saw.Reference.BED ? grid.roundedTo(saw.settingStep(), Rounding.UP) : grid;
+    }
+
+    /** The saw with so fine a step that every size can be set exactly. */
+    static Saw exactlySet(Saw saw, List<PieceOption> options) {
+        long beyond = saw.reference() == Saw.Reference.BED ? saw.kerf().toNanometres() : 0;
+        long step = saw.settingStep().toNanometres();
+        for (PieceOption option : options) {
+            step = gcd(step, option.thickness().toNanometres() + beyond);
+            for (Length width : widths(option)) {
+                step = gcd(step, width.toNanometres() + beyond);
+            }
+        }
+        return new Saw(
+                saw.name(),
+                saw.kerf(),
+                saw.widthOfCut(),
+                Length.nanometres(step),
+                saw.reference(),
+                saw.leastHeight(),
+                saw.sawingVariation());
     }
 
     static Lattice of(Saw saw, List<PieceOption> options, SearchSpace space, Length longest) {
+        return of(saw, options, space, longest, false);
+    }
+
+    /** The same unit with a first face anywhere; wane is rounded up. */
+    static Lattice anywhere(Saw saw, List<PieceOption> options, SearchSpace space, Length longest) {
+        return of(saw, options, space, longest, true);
+    }
+
+    private static Lattice of(Saw saw, List<PieceOption> options, SearchSpace space, Length longest, boolean anywhere) {
         long step = saw.settingStep().toNanometres();
-        long grid = gridNanometres(saw, space);
+        long grid = grid(saw, space).toNanometres();
         long unit = gcd(gcd(saw.kerf().toNanometres(), step), grid);
         TreeSet<Length> lengthSet = new TreeSet<>();
         for (PieceOption option : options) {
@@ -132,10 +168,10 @@ final class Lattice {
                         }
                     }
                     // Wane is measured on the size that was asked for, not on what the saw's step adds to it.
-                    int depth = (int) Math.floor(
-                            option.thickness().toNanometres() * option.wane().thicknessInset() / unit);
-                    int side = (int)
-                            Math.floor(width.toNanometres() * option.wane().widthInset() / unit);
+                    int depth = whole(
+                            option.thickness().toNanometres() * option.wane().thicknessInset() / unit, anywhere);
+                    depth = Math.min(depth, thickness / 2);
+                    int side = whole(width.toNanometres() * option.wane().widthInset() / unit, anywhere);
                     boolean square = depth == 0 || side == 0;
                     byThickness
                             .computeIfAbsent(thickness, t -> new ArrayList<>())
@@ -152,7 +188,19 @@ final class Lattice {
         int[] cants = space.cants()
                 ? heights.descendingSet().stream().mapToInt(Integer::intValue).toArray()
                 : new int[0];
-        return new Lattice(unit, saw, grid, lengths, List.copyOf(thicknesses), cants);
+        return new Lattice(unit, saw, anywhere ? unit : grid, lengths, List.copyOf(thicknesses), cants, anywhere);
+    }
+
+    private static int whole(double units, boolean up) {
+        return (int) (up ? Math.ceil(units) : Math.floor(units));
+    }
+
+    /**
+     * How far beyond its step the room at a face must be looked for. Wane that is rounded up can reach beyond the middle of a
+     * piece of an odd thickness, by less than a step.
+     */
+    int margin() {
+        return thicknesses.stream().anyMatch(each -> each.units() % 2 == 1 && each.deepestWane() > 0) ? 1 : 0;
     }
 
     static List<Length> widths(PieceOption option) {

@@ -55,6 +55,34 @@ final class Lie {
         double midUpright(double u) {
             return cv + leanUpright * (u - cu);
         }
+
+        /** The leftmost place between two heights; infinite if the section has none there. */
+        double leftmost(double from, double to) {
+            double v = Math.min(Math.max(cv - suv / Math.sqrt(suu), from), to);
+            double half = halfLevel(v);
+            return half < 0 ? Double.POSITIVE_INFINITY : midLevel(v) - half;
+        }
+
+        /** The rightmost place between two heights; below all if the section has none there. */
+        double rightmost(double from, double to) {
+            double v = Math.min(Math.max(cv + suv / Math.sqrt(suu), from), to);
+            double half = halfLevel(v);
+            return half < 0 ? Double.NEGATIVE_INFINITY : midLevel(v) + half;
+        }
+
+        /** The lowest place between two level positions; infinite if the section has none there. */
+        double lowest(double from, double to) {
+            double u = Math.min(Math.max(cu - suv / Math.sqrt(svv), from), to);
+            double half = halfUpright(u);
+            return half < 0 ? Double.POSITIVE_INFINITY : midUpright(u) - half;
+        }
+
+        /** The highest place between two level positions; below all if the section has none there. */
+        double highest(double from, double to) {
+            double u = Math.min(Math.max(cu + suv / Math.sqrt(svv), from), to);
+            double half = halfUpright(u);
+            return half < 0 ? Double.NEGATIVE_INFINITY : midUpright(u) + half;
+        }
     }
 
     private final LogSolid solid;

@@ -3,6 +3,7 @@ package org.woodyield.sawing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
@@ -51,11 +52,12 @@ final class PlanWriter {
         }
         double objective = Lattice.amount(search.objective());
         Proof proof = new Proof(
-                Proof.Verdict.PROVEN_OPTIMAL,
+                totals.bound() > search.objective() ? Proof.Verdict.BEST_FOUND : Proof.Verdict.PROVEN_OPTIMAL,
                 worth,
                 cost,
                 objective,
-                objective,
+                Lattice.amount(totals.bound()),
+                OptionalDouble.empty(),
                 space.words()
                         + (search.lie.solid().rot().isPresent()
                                 ? " Pieces lie beside the rot: a flitch with rot in it gives one row, or one on either side"

@@ -1,5 +1,7 @@
 package org.woodyield.sawing;
 
+import java.util.OptionalDouble;
+
 /**
  * How good a plan is, and how that is known.
  *
@@ -8,6 +10,8 @@ package org.woodyield.sawing;
  * @param passCost of all passes
  * @param objective worth less pass cost
  * @param bound no pattern of the search space exceeds this; equals the objective if proven
+ * @param boundOffGrid no pattern exceeds this even if first faces may stand anywhere ({@link BestPattern#boundOffGrid}); the
+ *     grid costs no more than this less the objective. Empty unless it was asked for
  * @param searchSpace the space in words
  * @param framesTried turns and frames that were searched
  * @param flitchesEdged flitches whose best row of strips was worked out
@@ -20,11 +24,33 @@ public record Proof(
         double passCost,
         double objective,
         double bound,
+        OptionalDouble boundOffGrid,
         String searchSpace,
         int framesTried,
         long flitchesEdged,
         long cantsOpened,
         long cantsInAll) {
+
+    /**
+     * The same with a bound off the grid.
+     *
+     * @param other no pattern exceeds it wherever its first faces stand
+     * @return a new proof
+     */
+    public Proof withBoundOffGrid(double other) {
+        return new Proof(
+                verdict,
+                worth,
+                passCost,
+                objective,
+                bound,
+                OptionalDouble.of(other),
+                searchSpace,
+                framesTried,
+                flitchesEdged,
+                cantsOpened,
+                cantsInAll);
+    }
 
     /** Whether anything better can exist. */
     public enum Verdict {

@@ -36,4 +36,14 @@ public record SawingPlan(
         passes = List.copyOf(passes);
         offcuts = List.copyOf(offcuts);
     }
+
+    /**
+     * The same plan with another proof.
+     *
+     * @param other what is known of it
+     * @return a new plan
+     */
+    public SawingPlan withProof(Proof other) {
+        return new SawingPlan(solid, saw, options, frame, pieces, passes, offcuts, balance, other);
+    }
 }

@@ -41,6 +41,9 @@ final class Search implements Stack.Refiner {
     private final long[] edgeCost;
     private final Rows rows;
     private final Optional<RotRows> besideRot;
+    /** Off the grid the rot is left out; but it allows two rows in a flitch, which only the bounds of the rooms cover. */
+    private final boolean boundsOnly;
+
     private final Optional<Unedged> unedged;
     private final Stack live;
     private final Stack cant;
@@ -70,6 +73,8 @@ final class Search implements Stack.Refiner {
     private List<Stack.Item> best = List.of();
     private int opening;
     private long cantsOpened;
+    private long cantsAtMost = Long.MAX_VALUE;
+    private long unopenedBound;
 
     Search(
             Lie lie,
@@ -91,7 +96,9 @@ final class Search implements Stack.Refiner {
         unedged = lattice.thicknesses.stream().allMatch(each -> each.unedged().isEmpty())
                 ? Optional.empty()
                 : Optional.of(new Unedged(lie, lattice, chords, options));
-        besideRot = chords.rot.map(shadow -> new RotRows(lattice, chords, shadow));
+        besideRot =
+                lattice.anywhere ? Optional.empty() : chords.rot.map(shadow -> new RotRows(lattice, chords, shadow));
+        boundsOnly = lattice.anywhere && chords.rot.isPresent();
         costOfWidth = new long[3][2 * chords.count];
         for (long[] each : costOfWidth) {
             Arrays.fill(each, -1);
@@ -152,25 +159,22 @@ final class Search implements Stack.Refiner {
     double bed(double from, double to, boolean level) {
         double lowest = Double.POSITIVE_INFINITY;
         for (Lie.Plane p : measuring) {
-            lowest = Math.min(lowest, level ? p.cv - Math.sqrt(p.svv) : leftmost(p, from, to));
+            lowest = Math.min(lowest, level ? p.cv - Math.sqrt(p.svv) : p.leftmost(from, to));
         }
         if (!lattice.overBed) {
             return lowest;
         }
         double step = saw.settingStep().toMetres();
-        return Math.floor(lowest / step) * step;
+        return Math.floor(lowest / step + 1e-9) * step;
     }
 
-    /** The leftmost point of a section within a band of heights; infinite if none of it lies there. */
-    static double leftmost(Lie.Plane p, double from, double to) {
-        double v = Math.min(Math.max(p.cv - p.suv / Math.sqrt(p.suu), from), to);
-        double half = p.halfLevel(v);
-        return half < 0 ? Double.POSITIVE_INFINITY : p.midLevel(v) - half;
-    }
-
-    /** What a pass costs; its mean width is taken up to the next step of the lattice, so that each width is priced once. */
+    /**
+     * What a pass costs; its mean width is taken up to the next step of the lattice, so that each width is priced once. For a
+     * bound it is taken down.
+     */
     long cost(Stage stage, double meanWidth) {
-        int steps = (int) Math.ceil(meanWidth / lattice.metres(1) - 1e-9);
+        double exact = meanWidth / lattice.metres(1);
+        int steps = (int) (lattice.anywhere ? Math.floor(exact + 1e-9) : Math.ceil(exact - 1e-9));
         long[] known = costOfWidth[stage == Stage.LIVE ? 0 : stage == Stage.CANT ? 1 : 2];
         if (steps >= known.length) {
             return priced(stage, lattice.metres(steps));
@@ -207,6 +211,18 @@ final class Search implements Stack.Refiner {
             widestHigh = new double[count];
         }
 
+        /** The least width in the middle of a pass for a cant here or anywhere up to a step above. */
+        double middle(int q, double bottom, double top, double unit) {
+            return Math.min(clipped(low[q], high[q], bottom, top), clipped(low[q], high[q], bottom + unit, top + unit));
+        }
+
+        /** The same where the pass is widest. */
+        double widest(int q, double bottom, double top, double unit) {
+            return Math.min(
+                    clipped(widestLow[q], widestHigh[q], bottom, top),
+                    clipped(widestLow[q], widestHigh[q], bottom + unit, top + unit));
+        }
+
         static double clipped(double low, double high, double bottom, double top) {
             return Math.max(0, Math.min(high, top) - Math.max(low, bottom));
         }
@@ -232,6 +248,10 @@ final class Search implements Stack.Refiner {
 
     /** A pass through nothing is no pass: it would only move a face off the grid for nothing. */
     private void levelPasses() {
+        if (lattice.anywhere) {
+            levelPassesAtLeast();
+            return;
+        }
         double least = saw.leastHeight().toMetres();
         for (int q = 0; q < chords.count; q++) {
             double low = metres(q);
@@ -247,6 +267,33 @@ final class Search implements Stack.Refiner {
         }
     }
 
+    /** What a pass costs at least from one place to the next: a chord is least at one end of a stretch. */
+    private void levelPassesAtLeast() {
+        double unit = lattice.metres(1);
+        for (int q = 0; q < chords.count; q++) {
+            double low = metres(q);
+            double high = metres(q + lattice.kerf);
+            double widest = 0;
+            for (int i = 0; i < widths.length; i++) {
+                Lie.Plane p = measuring[i];
+                double middle = (low + high) / 2;
+                widths[i] = 2 * Math.max(0, Math.min(p.halfLevel(middle), p.halfLevel(middle + unit)));
+                widest = Math.max(
+                        widest,
+                        2
+                                * Math.min(
+                                        p.halfLevel(Math.min(Math.max(p.cv, low), high)),
+                                        p.halfLevel(Math.min(Math.max(p.cv, low + unit), high + unit))));
+            }
+            live.pass[q] =
+                    allowed(widest, low + unit - bedMetres) ? cost(Stage.LIVE, lie.mean(widths)) : Stack.FORBIDDEN;
+        }
+    }
+
+    private boolean allowed(double widest, double overBed) {
+        return widest <= widestMetres + 1e-9 && overBed >= saw.leastHeight().toMetres() - 1e-9;
+    }
+
     /** Width of an upright pass through a cant at a measuring plane. */
     static double clipped(Lie.Plane p, double u, double bottom, double top) {
         double half = p.halfUpright(u);
@@ -258,6 +305,10 @@ final class Search implements Stack.Refiner {
     }
 
     private void cantPasses(int low, int high) {
+        if (lattice.anywhere) {
+            cantPassesWithinAStep(low, high);
+            return;
+        }
         double bottom = metres(low);
         double top = metres(high);
         double least = saw.leastHeight().toMetres();
@@ -284,12 +335,41 @@ final class Search implements Stack.Refiner {
         }
     }
 
+    /** What passes cost at least where cant and pass stand anywhere between their steps and the next ones. */
+    private void cantPassesWithinAStep(int low, int high) {
+        double unit = lattice.metres(1);
+        double bottom = metres(low);
+        double top = metres(high);
+        double bed = bed(bottom, top + unit, false);
+        Arrays.fill(widths, top - bottom);
+        long whole = cost(Stage.CANT, lie.mean(widths));
+        for (int q = 0; q < chords.count; q++) {
+            int next = Math.min(q + 1, chords.count - 1);
+            double widest = 0;
+            boolean cutWhole = Math.max(wholeFrom[q], wholeFrom[next]) <= bottom
+                    && Math.min(wholeTo[q], wholeTo[next]) >= top + unit;
+            if (cutWhole) {
+                widest = top - bottom;
+            } else {
+                for (int i = 0; i < widths.length; i++) {
+                    Upright p = uprights[i];
+                    widths[i] = Math.min(p.middle(q, bottom, top, unit), p.middle(next, bottom, top, unit));
+                    widest = Math.max(
+                            widest, Math.min(p.widest(q, bottom, top, unit), p.widest(next, bottom, top, unit)));
+                }
+            }
+            cant.pass[q] = !allowed(widest, metres(q) + unit - bed)
+                    ? Stack.FORBIDDEN
+                    : cutWhole ? whole : cost(Stage.CANT, lie.mean(widths));
+        }
+    }
+
     /**
      * What passes cost at least in any of the cants from one that lies between two heights to one so many steps above it.
      */
     private void cantPassesAtLeast(int low, int high, int further) {
         double bottom = metres(low);
-        double top = metres(high + further);
+        double top = metres(high + further + (lattice.anywhere ? 1 : 0));
         double height = metres(high) - bottom;
         long least = leastCantPass(high - low);
         Arrays.fill(widths, height);
@@ -297,7 +377,10 @@ final class Search implements Stack.Refiner {
                 ? Stack.FORBIDDEN
                 : Math.min(cost(Stage.CANT, lie.mean(widths)), cost(Stage.CANT, height - 1e-12));
         for (int q = 0; q < chords.count; q++) {
-            cant.pass[q] = wholeFrom[q] <= bottom && wholeTo[q] >= top ? whole : least;
+            int next = lattice.anywhere ? Math.min(q + 1, chords.count - 1) : q;
+            boolean cutWhole =
+                    Math.max(wholeFrom[q], wholeFrom[next]) <= bottom && Math.min(wholeTo[q], wholeTo[next]) >= top;
+            cant.pass[q] = cutWhole ? whole : least;
         }
     }
 
@@ -388,6 +471,10 @@ final class Search implements Stack.Refiner {
                 for (int i = 0; i < layers; i++) {
                     room = Math.max(room, rightmost[i].over(p - h, p) - leftmost[i].over(p - h, p));
                 }
+                if (lattice.anywhere && room >= 0) {
+                    // Rooms are moved to the lower step, and those of a flitch may be looked for further on.
+                    room += 1 + 2 * lattice.margin();
+                }
                 long value = room < 0 ? 0 : bound[Math.min(room, chords.count - 1)];
                 live.value[classes + k][p] = positive(value);
                 cantsInAll += value > 0 ? 1 : 0;
@@ -435,7 +522,8 @@ final class Search implements Stack.Refiner {
     }
 
     /** Best live pattern first; a cant is taken only if it is worth more. */
-    long solve(long incumbent) {
+    long solve(long incumbent, long openAtMost) {
+        cantsAtMost = openAtMost;
         objective = live.solve(this, classes, incumbent);
         long toBeat = incumbent;
         if (objective > incumbent) {
@@ -540,8 +628,8 @@ final class Search implements Stack.Refiner {
         long[] values = live.value[kind];
         long most = positive(bound);
         values[top] = Math.min(values[top], most);
-        int image = 2 * chords.centre - (top - lattice.cantHeights[kind - classes]);
-        if (mirrored && image < chords.count) {
+        int image = imageOf(top, lattice.cantHeights[kind - classes]);
+        if (mirrored && image >= 0 && image < chords.count) {
             values[image] = Math.min(values[image], most);
         }
     }
@@ -556,7 +644,7 @@ final class Search implements Stack.Refiner {
 
     @Override
     public boolean exact(int kind, int top) {
-        return known[kind][top];
+        return known[kind][top] || (boundsOnly && kind < classes);
     }
 
     @Override
@@ -566,6 +654,10 @@ final class Search implements Stack.Refiner {
             long value = Math.max(levelRow(kind, top), unedged(kind, top));
             image(kind, top, lattice.thicknesses.get(kind).units(), value);
             return value;
+        }
+        if (cantsOpened >= cantsAtMost) {
+            stopOpening();
+            return Lattice.NONE;
         }
         int height = lattice.cantHeights[kind - classes];
         long value = solveCant(top - height, top, need);
@@ -578,10 +670,28 @@ final class Search implements Stack.Refiner {
         return value;
     }
 
+    /** Leaves out all cants that are not worked out; what the best stack with them would be worth at most stays the bound. */
+    private void stopOpening() {
+        unopenedBound = live.bound();
+        for (int kind = classes; kind < known.length; kind++) {
+            for (int top = 0; top < chords.count; top++) {
+                if (!known[kind][top]) {
+                    known[kind][top] = true;
+                    live.put(kind, top, Lattice.NONE);
+                }
+            }
+        }
+    }
+
+    /** Upper face of the mirror image; that of a step ends where the step begins. */
+    private int imageOf(int top, int height) {
+        return 2 * chords.centre - (top - height) - (lattice.anywhere ? 1 : 0);
+    }
+
     /** On a log that is its own mirror image an item is worth what its image is. */
     private void image(int kind, int top, int height, long value) {
-        int image = 2 * chords.centre - (top - height);
-        if (mirrored && image < chords.count && !known[kind][image]) {
+        int image = imageOf(top, height);
+        if (mirrored && image >= 0 && image < chords.count && !known[kind][image]) {
             known[kind][image] = true;
             live.put(kind, image, value);
         }
@@ -717,7 +827,7 @@ final class Search implements Stack.Refiner {
                 new Stack.Refiner() {
                     @Override
                     public boolean exact(int kind, int at) {
-                        return knownInCant[kind][at];
+                        return boundsOnly || knownInCant[kind][at];
                     }
 
                     @Override
@@ -805,6 +915,11 @@ final class Search implements Stack.Refiner {
 
     long objective() {
         return objective;
+    }
+
+    /** No pattern of the frame is worth more, nor more than the value that was to be beaten. */
+    long bound() {
+        return Math.max(objective, unopenedBound);
     }
 
     int opening() {

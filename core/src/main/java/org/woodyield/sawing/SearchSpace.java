@@ -13,7 +13,11 @@ import org.woodyield.measure.OutOfDomainException;
  * if wanted cants. A flitch is edged to a row of strips, each one kerf from the next, each trimmed by itself. A cant is
  * as high as a wanted piece is wide; it is turned a quarter and sawn as a stack of flitches again, of which those as wide
  * as the cant need no edging. Where more than a kerf is left between two items, the wood between them is a slab with a pass
- * of its own.
+ * of its own. An item is used only if it is worth more than the passes inside it.
+ *
+ * <p>No pass through the log or a cant is wider, over the bark, than the saw cuts, or lies lower over bed or dogs than it can.
+ * A flitch to be edged must not be thicker than the saw cuts wide; its edge passes have no least height, since a flitch can
+ * be raised on a spacer.
  *
  * <p>No piece touches heart rot: along its own trim it lies left or right of all the rot between its faces. A flitch in
  * which there is rot gives one row of strips, or one on either side of all its rot, at least two kerfs apart.
@@ -27,6 +31,8 @@ import org.woodyield.measure.OutOfDomainException;
  * @param startStep trimmed pieces may start at whole multiples of this from the small end, and so as to end at the large
  *     end; zero for the two ends only
  * @param overThick how much thicker than its size a piece may be sawn to save a pass, in steps of the saw; zero for none
+ * @param mostCantsOpened how many cants are worked out at most, over all turns and frames; where that stops the search, the
+ *     best pattern found is given with a bound
  */
 public record SearchSpace(
         List<Double> turnsDegrees,
@@ -35,7 +41,11 @@ public record SearchSpace(
         boolean cants,
         Length grid,
         Length startStep,
-        Length overThick) {
+        Length overThick,
+        long mostCantsOpened) {
+
+    /** Every cant that the proof asks for is worked out. */
+    public static final long NO_LIMIT = Long.MAX_VALUE;
 
     private static final Domain TURN = Domain.of("turn", "degrees", -360, 360);
 
@@ -58,6 +68,9 @@ public record SearchSpace(
         if (startStep.compareTo(Length.ZERO) < 0 || overThick.compareTo(Length.ZERO) < 0) {
             throw new OutOfDomainException("search space", "a length below zero", "", "0 or more", "");
         }
+        if (mostCantsOpened < 0) {
+            throw new OutOfDomainException("cants opened at most", Long.toString(mostCantsOpened), "", "0 or more", "");
+        }
     }
 
     /**
@@ -73,7 +86,8 @@ public record SearchSpace(
                 true,
                 Length.inches(1, 16),
                 Length.ZERO,
-                Length.ZERO);
+                Length.ZERO,
+                NO_LIMIT);
     }
 
     /**
@@ -83,7 +97,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withTurns(List<Double> degrees) {
-        return new SearchSpace(degrees, lays, offset, cants, grid, startStep, overThick);
+        return new SearchSpace(degrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened);
     }
 
     /**
@@ -93,7 +107,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withLays(List<Frame.Lay> others) {
-        return new SearchSpace(turnsDegrees, others, offset, cants, grid, startStep, overThick);
+        return new SearchSpace(turnsDegrees, others, offset, cants, grid, startStep, overThick, mostCantsOpened);
     }
 
     /**
@@ -103,7 +117,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withOffset(Length lift) {
-        return new SearchSpace(turnsDegrees, lays, lift, cants, grid, startStep, overThick);
+        return new SearchSpace(turnsDegrees, lays, lift, cants, grid, startStep, overThick, mostCantsOpened);
     }
 
     /**
@@ -113,7 +127,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withCants(boolean tried) {
-        return new SearchSpace(turnsDegrees, lays, offset, tried, grid, startStep, overThick);
+        return new SearchSpace(turnsDegrees, lays, offset, tried, grid, startStep, overThick, mostCantsOpened);
     }
 
     /**
@@ -123,7 +137,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withGrid(Length step) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, step, startStep, overThick);
+        return new SearchSpace(turnsDegrees, lays, offset, cants, step, startStep, overThick, mostCantsOpened);
     }
 
     /**
@@ -133,7 +147,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withStartStep(Length step) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, step, overThick);
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, step, overThick, mostCantsOpened);
     }
 
     /**
@@ -143,7 +157,17 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withOverThick(Length most) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, most);
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, most, mostCantsOpened);
+    }
+
+    /**
+     * The same space, of which at most so many cants are worked out.
+     *
+     * @param most 0 or more, {@link #NO_LIMIT} for all
+     * @return a new space
+     */
+    public SearchSpace withMostCantsOpened(long most) {
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, overThick, most);
     }
 
     /**
@@ -167,6 +191,7 @@ public record SearchSpace(
                         ? "at multiples of " + startStep + " from the small end or "
                         : "at the small end or ")
                 + "so as to end at the large end; pieces "
-                + (overThick.isPositive() ? "up to " + overThick + " over-thick." : "never over-thick on purpose.");
+                + (overThick.isPositive() ? "up to " + overThick + " over-thick." : "never over-thick on purpose.")
+                + (mostCantsOpened == NO_LIMIT ? "" : " At most " + mostCantsOpened + " cants are worked out.");
     }
 }

@@ -61,6 +61,7 @@ final class Stack {
     private int kinds;
     private int opening;
     private int changed;
+    private long bound;
 
     Stack(Lattice lattice, int count, int centre, int[] size) {
         this.count = count;
@@ -166,7 +167,7 @@ final class Stack {
     long solve(Refiner refiner, int kinds, long incumbent) {
         changed = 0;
         while (true) {
-            long bound = sweep(changed, kinds);
+            bound = sweep(changed, kinds);
             if (bound <= incumbent) {
                 return bound;
             }
@@ -187,6 +188,11 @@ final class Stack {
     void put(int kind, int top, long exact) {
         value[kind][top] = exact;
         changed = Math.min(changed, top);
+    }
+
+    /** No stack is worth more, by the item values at the last sweep of {@link #solve}. */
+    long bound() {
+        return bound;
     }
 
     int opening() {

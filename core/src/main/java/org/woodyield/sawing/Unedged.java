@@ -28,6 +28,9 @@ final class Unedged {
     private final Chords chords;
     private final List<PieceOption> options;
     private final double[][] cuts;
+    /** A bound is taken a hair higher, since a place between steps is worked out otherwise than the same place on one. */
+    private final double hair;
+
     private final long[][] value;
 
     Unedged(Lie lie, Lattice lattice, Chords chords, List<PieceOption> options) {
@@ -39,6 +42,7 @@ final class Unedged {
         for (int t = 0; t < cuts.length; t++) {
             cuts[t] = cuts(chords.allTrims[t]);
         }
+        hair = lattice.anywhere ? 1e-12 : 0;
         value = new long[lattice.thicknesses.size()][chords.count];
         for (int c = 0; c < value.length; c++) {
             for (int top = 0; top < chords.count; top++) {
@@ -87,13 +91,13 @@ final class Unedged {
                 }
                 double bottomFace = lattice.metres(low - chords.centre);
                 double topFace = lattice.metres(top - chords.centre);
-                double least = least(cuts[t], bottomFace, topFace);
+                double least = least(cuts[t], bottomFace, topFace) + hair;
                 if (!(least > 0)) {
                     continue;
                 }
                 double metres = option.edges() == PieceOption.Edges.BARK_LEAST_WIDTH
                         ? least
-                        : mean(cuts[t], bottomFace, topFace);
+                        : mean(cuts[t], bottomFace, topFace) + hair;
                 Length width = Length.min(
                         Length.ofMetres(metres, Rounding.DOWN).roundedTo(option.widthStep(), Rounding.DOWN),
                         option.greatestWidth());
@@ -109,7 +113,7 @@ final class Unedged {
     }
 
     private boolean clear(int trim, int low, int high) {
-        if (chords.rotOfAll.isPresent()) {
+        if (chords.rotOfAll.isPresent() && !lattice.anywhere) {
             for (int p = low; p < high; p++) {
                 if (chords.rotOfAll.get().levelFrom[trim][p] <= chords.rotOfAll.get().levelTo[trim][p]) {
                     return false;
@@ -119,11 +123,16 @@ final class Unedged {
         return true;
     }
 
+    /** Half the level chord at a face; for a bound off the grid the widest up to the next step. */
+    private double half(Lie.Plane plane, double face) {
+        return plane.halfLevel(lattice.anywhere ? Math.min(Math.max(plane.cv, face), face + lattice.metres(1)) : face);
+    }
+
     private double least(double[] places, double bottom, double top) {
         double least = Double.POSITIVE_INFINITY;
         for (double z : places) {
             Lie.Plane plane = lie.inside(z);
-            least = Math.min(least, 2 * Math.min(plane.halfLevel(bottom), plane.halfLevel(top)));
+            least = Math.min(least, 2 * Math.min(half(plane, bottom), half(plane, top)));
         }
         return least;
     }
@@ -135,7 +144,7 @@ final class Unedged {
             double middle = (places[i + 1] + places[i]) / 2;
             for (int node = 0; node < NODE.length; node++) {
                 Lie.Plane plane = lie.inside(middle + NODE[node] * half);
-                sum += WEIGHT[node] * half * (plane.halfLevel(bottom) + plane.halfLevel(top));
+                sum += WEIGHT[node] * half * (half(plane, bottom) + half(plane, top));
             }
         }
         return sum / (places[places.length - 1] - places[0]);

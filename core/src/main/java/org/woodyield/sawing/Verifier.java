@@ -40,6 +40,8 @@ public final class Verifier {
         GAP("part of the log is no piece, kerf or offcut"),
         /** A pass is wider than the saw can cut. */
         SAW_TOO_NARROW("a pass is wider than the saw can cut"),
+        /** A pass through the log or a cant lies lower over the bed or the dogs than the saw can cut. */
+        TOO_LOW("a pass lies below the saw's least height"),
         /** A kerf is not as wide as the saw's. */
         WRONG_KERF("a kerf is not as wide as the saw's"),
         /** A piece has not the size that it is said to be. */
@@ -368,6 +370,53 @@ public final class Verifier {
         if (widest > plan.saw().widthOfCut().toMetres() + TOUCH_METRES) {
             found(Fault.SAW_TOO_NARROW, name);
         }
+        if (pass.stage() != Stage.EDGE
+                && overBed(pass.kerf(), level) < plan.saw().leastHeight().toMetres() - TOUCH_METRES) {
+            found(Fault.TOO_LOW, name);
+        }
+    }
+
+    /**
+     * Height of a pass over what carries the log or the cant: its lowest point, looked for at the stations and half-way
+     * between them; a bed stands a whole step of the saw from the axis.
+     */
+    private double overBed(Rectangle kerf, boolean level) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < solid.stationCount(); i++) {
+            double z = solid.station(i).zMetres();
+            lowest = Math.min(lowest, carried(kerf, level, z));
+            if (i > 0) {
+                lowest = Math.min(
+                        lowest, carried(kerf, level, (solid.station(i - 1).zMetres() + z) / 2));
+            }
+        }
+        if (plan.saw().reference() == Saw.Reference.BED) {
+            double step = plan.saw().settingStep().toMetres();
+            lowest = Math.floor(lowest / step + 1e-9) * step;
+        }
+        return (level ? kerf.bottom() : kerf.left()).toMetres() - lowest;
+    }
+
+    /** The lowest point of the log over its bark, or of the cant that a kerf passes through as it lies on its side. */
+    private double carried(Rectangle kerf, boolean level, double z) {
+        LogSolid.Section s = solid.sectionOverBark(z);
+        double a = s.halfLongMetres();
+        double b = s.halfShortMetres();
+        if (level) {
+            double centre = sin * s.centreXMetres() + cos * s.centreYMetres();
+            return centre - Math.sqrt(a * a * sin * sin + b * b * cos * cos) + lift(z);
+        }
+        double reach = Math.sqrt(a * a * cos * cos + b * b * sin * sin);
+        double height =
+                sin * (s.centreXMetres() - a * a * cos / reach) + cos * (s.centreYMetres() + b * b * sin / reach);
+        double w = Math.max(
+                kerf.bottom().toMetres() - lift(z), Math.min(height, kerf.top().toMetres() - lift(z)));
+        double p = (sin * w - s.centreXMetres()) / a;
+        double q = (cos * w - s.centreYMetres()) / b;
+        double across = cos * cos / (a * a) + sin * sin / (b * b);
+        double along = p * cos / a - q * sin / b;
+        double root = along * along - across * (p * p + q * q - 1);
+        return root > 0 ? (-along - Math.sqrt(root)) / across : Double.POSITIVE_INFINITY;
     }
 
     /** An edge pass near a sawn face of a cant runs partly beside the wood: its kerf ends where that face is. */

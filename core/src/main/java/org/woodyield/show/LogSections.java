@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.woodyield.log.Log;
 import org.woodyield.measure.Volume;
+import org.woodyield.plan.GreenSize;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
 import org.woodyield.sawing.FirstCut;
@@ -151,8 +152,8 @@ final class LogSections {
             blocks.add(new Tabular(schedule(id, sawing)));
             blocks.add(new Prose(scaleWords(sawing.saw())));
             blocks.add(new Tabular(pieces(id, sawing)));
-            blocks.add(
-                    new Prose("Of its " + cubic(one.solid()) + " falls: " + fallsOff(sawing.balance(), one.solid())));
+            blocks.add(new Prose("Of its " + cubic(one.solid()) + " falls: " + fallsOff(sawing.balance(), one.solid())
+                    + costOfSettings(one, sawing)));
         }
         List<Derivation> workings = one.scales().stream()
                 .flatMap(scale -> scale.working().stream())
@@ -170,8 +171,36 @@ final class LogSections {
                 : ", bound " + NumberText.fixed(proof.bound(), 2) + " "
                         + plan.choice().unit();
         return "Worth less passes at the prices at which it was sawn: " + NumberText.fixed(proof.objective(), 2) + " "
-                + plan.choice().unit() + gap + "; " + proof.verdict().words() + ". Search space: "
+                + plan.choice().unit() + gap + "; " + proof.verdict().words() + ". "
+                + (proof.boundOffGrid().isPresent() ? costOfGrid(proof) : "") + "Search space: "
                 + proof.searchSpace();
+    }
+
+    private String costOfGrid(Proof proof) {
+        double bound = proof.boundOffGrid().getAsDouble();
+        return "With first faces anywhere instead of on the grid no pattern could be worth more than "
+                + NumberText.fixed(bound, 2) + " " + plan.choice().unit() + ": the grid costs "
+                + NumberText.fixed(100 * (bound - proof.objective()) / bound, 1) + " % of that at most. ";
+    }
+
+    /** What the lumber has only because sizes are taken up to the saw's step. */
+    private String costOfSettings(LogPlan one, SawingPlan sawing) {
+        double lumber = 0;
+        double added = 0;
+        for (SawnPiece piece : sawing.pieces()) {
+            double volume = piece.thickness().toMetres()
+                    * piece.width().toMetres()
+                    * piece.length().toMetres();
+            lumber += volume;
+            for (GreenSize size : plan.greenSizes()) {
+                if (size.wantedId().equals(piece.optionId())
+                        && size.species().equals(one.log().species())) {
+                    added += volume * size.settingShare(piece.width());
+                }
+            }
+        }
+        return " Taking green sizes up to the saw's setting step adds " + NumberText.fixed(100 * added / lumber, 1)
+                + " % of it.";
     }
 
     private static String scaleWords(Saw saw) {

@@ -47,6 +47,8 @@ class MeasuredJobTest {
     void theBalanceOfThePlanNamesTheRot() {
         Run run = job().run();
         assertThat(run.code()).isZero();
-        assertThat(run.out()).containsPattern("(?m)^ +rot +[0-9]").contains("Pieces lie beside the rot");
+        assertThat(run.out())
+                .containsPattern("(?m)^ +rot +[0-9]")
+                .containsPattern("Pieces\\s+lie\\s+beside\\s+the\\s+rot");
     }
 }

@@ -44,8 +44,18 @@ class QuickSearchTest {
 
     private static SawingPlan withoutCounts(SawingPlan p) {
         Proof q = p.proof();
-        Proof proof =
-                new Proof(q.verdict(), q.worth(), q.passCost(), q.objective(), q.bound(), q.searchSpace(), 0, 0, 0, 0);
+        Proof proof = new Proof(
+                q.verdict(),
+                q.worth(),
+                q.passCost(),
+                q.objective(),
+                q.bound(),
+                q.boundOffGrid(),
+                q.searchSpace(),
+                0,
+                0,
+                0,
+                0);
         return new SawingPlan(
                 p.solid(), p.saw(), p.options(), p.frame(), p.pieces(), p.passes(), p.offcuts(), p.balance(), proof);
     }

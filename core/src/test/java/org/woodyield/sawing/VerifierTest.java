@@ -158,6 +158,33 @@ class VerifierTest {
                 .contains(Fault.SAW_TOO_NARROW);
     }
 
+    /** At the height of the lowest pass through log or cant the plan holds; a hundredth of a millimetre more and it does not. */
+    @Test
+    void aPassBelowTheLeastHeightIsFound() {
+        SawingPlan plan = plan();
+        Length lowest = plan.passes().stream()
+                .filter(pass -> pass.stage() != Stage.EDGE)
+                .map(SawPass::heightOverBed)
+                .min(Length::compareTo)
+                .orElseThrow();
+        assertThat(faults(withLeastHeight(plan, lowest))).isEmpty();
+        assertThat(faults(withLeastHeight(plan, lowest.plus(Length.nanometres(10_000)))))
+                .containsOnly(Fault.TOO_LOW);
+    }
+
+    private static SawingPlan withLeastHeight(SawingPlan plan, Length height) {
+        Saw saw = plan.saw();
+        Saw other = new Saw(
+                saw.name(),
+                saw.kerf(),
+                saw.widthOfCut(),
+                saw.settingStep(),
+                saw.reference(),
+                height,
+                saw.sawingVariation());
+        return with(plan, plan.pieces(), plan.passes(), plan.balance(), other);
+    }
+
     @Test
     void aKerfThatIsNotTheSawsIsFound() {
         SawingPlan plan = plan();

@@ -3,6 +3,7 @@ package org.woodyield.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
@@ -130,7 +131,18 @@ final class SawnLogs {
             Volume one = new Volume(0.01);
             double all = solid.volume().cubicMetres();
             WoodBalance balance = new WoodBalance(new Volume(all - 0.04), one, one, one, one, Volume.ZERO);
-            Proof proof = new Proof(Proof.Verdict.PROVEN_OPTIMAL, 10, 1, 9, 9, "nothing was searched", 1, 1, 1, 1);
+            Proof proof = new Proof(
+                    Proof.Verdict.PROVEN_OPTIMAL,
+                    10,
+                    1,
+                    9,
+                    9,
+                    OptionalDouble.empty(),
+                    "nothing was searched",
+                    1,
+                    1,
+                    1,
+                    1);
             return new SawingPlan(
                     solid, saw, List.of(board, plank, strip), frame, pieces, passes, offcuts, balance, proof);
         }

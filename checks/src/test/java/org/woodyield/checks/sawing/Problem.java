@@ -72,7 +72,8 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
                 cants,
                 STEP.times(1 + random.nextInt(3)),
                 random.nextInt(3) == 0 ? Length.millimetres(300) : Length.ZERO,
-                random.nextInt(4) == 0 ? STEP.times(random.nextInt(4)) : Length.ZERO);
+                random.nextInt(4) == 0 ? STEP.times(random.nextInt(4)) : Length.ZERO,
+                SearchSpace.NO_LIMIT);
         int each = random.nextInt(12);
         PassCost cost = random.nextInt(3) == 0
                 ? PassCost.free()

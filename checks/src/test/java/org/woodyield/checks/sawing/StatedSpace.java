@@ -206,8 +206,9 @@ final class StatedSpace {
 
     private boolean possible(double widest, double line, double lowest) {
         double stepMetres = problem.saw().settingStep().toMetres();
-        double bed =
-                problem.saw().reference() == Saw.Reference.BED ? Math.floor(lowest / stepMetres) * stepMetres : lowest;
+        double bed = problem.saw().reference() == Saw.Reference.BED
+                ? Math.floor(lowest / stepMetres + 1e-9) * stepMetres
+                : lowest;
         return widest > 0
                 && widest <= problem.saw().widthOfCut().toMetres()
                 && line - bed >= problem.saw().leastHeight().toMetres() - 1e-12;
