@@ -20,7 +20,8 @@ final class Commands {
     private static final Subcommand PLAN = new PlanCommand();
 
     /** In the order in which the help lists them. */
-    private static final List<Subcommand> SUBCOMMANDS = List.of(new NewJobCommand(), new GreenSizeCommand());
+    private static final List<Subcommand> SUBCOMMANDS = List.of(
+            new NewJobCommand(), new GreenSizeCommand(), new ScaleCommand(), new RulesCommand(), new SpeciesCommand());
 
     private final Terminal terminal;
 

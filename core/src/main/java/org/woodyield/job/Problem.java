@@ -12,7 +12,15 @@ package org.woodyield.job;
  */
 record Problem(String file, int line, String column, String value, String allowed, String remedy) {
 
+    /** What is allowed of a row that has too many or too few cells. */
+    static final String CELLS = " cells, one for each column";
+
     private static final int LONGEST_VALUE = 60;
+
+    /** Whether one row has too many or too few cells, and the rest of the table can be read all the same. */
+    boolean ofOneRow() {
+        return allowed.endsWith(CELLS);
+    }
 
     @Override
     public String toString() {

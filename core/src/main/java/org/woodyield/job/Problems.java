@@ -2,17 +2,17 @@ package org.woodyield.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Gathers what is wrong with the input, so that all of it can be told together. */
 final class Problems {
 
-    private final List<Problem> found = new ArrayList<>();
+    private final Set<Problem> found = new LinkedHashSet<>();
 
     void add(Problem problem) {
-        if (!found.contains(problem)) {
-            found.add(problem);
-        }
+        found.add(problem);
     }
 
     void add(String file, int line, String column, String value, String allowed, String remedy) {
@@ -21,6 +21,11 @@ final class Problems {
 
     boolean isEmpty() {
         return found.isEmpty();
+    }
+
+    /** As they were found. */
+    List<Problem> inOrder() {
+        return List.copyOf(found);
     }
 
     /** File by file in the order of reading, each from the top. */

@@ -46,6 +46,11 @@ final class Table {
             return line;
         }
 
+        /** This row with its problems noted elsewhere. */
+        Row with(Problems elsewhere) {
+            return new Row(file, line, cells, elsewhere);
+        }
+
         Cell cell(String column) {
             return new Cell(file, line, column, cells.getOrDefault(column, ""), problems);
         }
@@ -112,7 +117,7 @@ final class Table {
                         line,
                         "",
                         String.join(",", cells),
-                        header.size() + " cells, one for each column",
+                        header.size() + Problem.CELLS,
                         "the line has " + cells.size() + "; a value with a comma needs quotes");
                 continue;
             }

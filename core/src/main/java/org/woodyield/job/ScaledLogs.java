@@ -1,0 +1,210 @@
+package org.woodyield.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.woodyield.log.Log;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.scaling.LogRule;
+import org.woodyield.scaling.Scale;
+import org.woodyield.scaling.ScalingConvention;
+import org.woodyield.wood.Species;
+import org.woodyield.wood.SpeciesCatalogue;
+
+/** Logs of a table with their scales by some rules, and the rows that could not be scaled. */
+final class ScaledLogs {
+
+    private static final String ID = "id";
+    private static final String SMALL = "small-end";
+    private static final String ACROSS = "small-end-across";
+    private static final String LARGE = "large-end";
+    private static final String LENGTH = "length";
+    private static final List<Table.Column> COLUMNS = List.of(
+            Table.Column.required(ID),
+            Table.Column.required(SMALL),
+            Table.Column.optional(ACROSS),
+            Table.Column.optional(LARGE),
+            Table.Column.required(LENGTH));
+    private static final Length WIDEST = Length.millimetres(3000);
+    private static final Length LONGEST = Length.millimetres(30_000);
+    private static final ScalingConvention CONVENTION = ScalingConvention.plain();
+
+    /** A log's scales, empty where the rule takes no such log; then why is said. */
+    private record Scaled(String id, List<Optional<Double>> boardFeet, String notScaled) {}
+
+    private final List<LogRule> rules;
+    private final List<Scaled> scaled = new ArrayList<>();
+    private final List<Problem> refused;
+    private final double[] sums;
+    private final int[] counts;
+    private final int read;
+    private int inPart;
+
+    private ScaledLogs(String file, String text, List<LogRule> rules) {
+        this.rules = rules;
+        sums = new double[rules.size()];
+        counts = new int[rules.size()];
+        Problems ofTable = new Problems();
+        List<Table.Row> rows = Table.read(file, text, COLUMNS, ofTable);
+        List<Problem> found = ofTable.inOrder();
+        // A row with too many or too few cells is one bad row; any other fault of the table makes all of it doubtful.
+        if (rows.isEmpty() || found.stream().anyMatch(problem -> !problem.ofOneRow())) {
+            ofTable.stopIfAny();
+        }
+        refused = new ArrayList<>(found);
+        read = rows.size() + found.size();
+        // No rule asks what wood it is.
+        Species any = SpeciesCatalogue.published().all().iterator().next();
+        for (Table.Row row : rows) {
+            Problems ofRow = new Problems();
+            Optional<Log> log = log(row, any, ofRow);
+            if (log.isPresent()) {
+                scale(log.get());
+            } else {
+                refused.addAll(ofRow.inOrder());
+            }
+        }
+    }
+
+    static ScaledLogs of(String file, String text, List<LogRule> rules) {
+        return new ScaledLogs(file, text, rules);
+    }
+
+    private static Optional<Log> log(Table.Row row, Species species, Problems problems) {
+        Optional<String> id = row.with(problems).cell(ID).words("a name for the log");
+        Optional<Length> small = diameter(row.with(problems).cell(SMALL));
+        Optional<Length> length =
+                row.with(problems).cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
+        Optional<Length> across =
+                row.with(problems).cellIfAny(ACROSS).map(ScaledLogs::diameter).orElse(small);
+        if (id.isEmpty() || small.isEmpty() || length.isEmpty() || across.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean longer = small.get().compareTo(across.get()) > 0;
+        Length widest = longer ? small.get() : across.get();
+        Length narrowest = longer ? across.get() : small.get();
+        Optional<Length> large =
+                row.with(problems).cellIfAny(LARGE).map(ScaledLogs::diameter).orElse(Optional.of(widest));
+        if (large.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new Log(
+                    id.get(),
+                    species,
+                    length.get(),
+                    widest,
+                    narrowest,
+                    large.get(),
+                    Length.ZERO,
+                    Length.ZERO,
+                    0,
+                    false));
+        } catch (OutOfDomainException e) {
+            row.with(problems).cell(LARGE).refuse(e);
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Length> diameter(Cell cell) {
+        return cell.lengthUpTo(WIDEST, "check the unit");
+    }
+
+    private void scale(Log log) {
+        List<Optional<Double>> feet = new ArrayList<>();
+        StringBuilder why = new StringBuilder();
+        for (int i = 0; i < rules.size(); i++) {
+            try {
+                double value =
+                        Scale.of(log, rules.get(i), CONVENTION).boardFeet().value();
+                sums[i] += value;
+                counts[i]++;
+                feet.add(Optional.of(value));
+            } catch (OutOfDomainException e) {
+                feet.add(Optional.empty());
+                why.append(why.isEmpty() ? "" : "; ")
+                        .append(rules.get(i).id())
+                        .append(": ")
+                        .append(e.getMessage());
+            }
+        }
+        inPart += why.isEmpty() ? 0 : 1;
+        scaled.add(new Scaled(log.id(), feet, why.toString()));
+    }
+
+    /** What is wrong with the rows that were not scaled, in the order of the table. */
+    List<Problem> refused() {
+        return List.copyOf(refused);
+    }
+
+    /** How many rows went where; none is lost. */
+    String count() {
+        return read + " rows: " + scaled.size() + " scaled, " + inPart + " of them not by every rule; "
+                + (read - scaled.size()) + " refused";
+    }
+
+    /** The logs and a row of sums. */
+    byte[] table() {
+        List<String> columns = new ArrayList<>(List.of("row", "id"));
+        rules.forEach(rule -> columns.add(rule.id() + "-bf-scale"));
+        columns.add("not-scaled");
+        OutputTable table = new OutputTable(columns.toArray(String[]::new));
+        for (Scaled log : scaled) {
+            OutputTable.Row row = table.row().text("log").text(log.id());
+            for (Optional<Double> feet : log.boardFeet()) {
+                if (feet.isPresent()) {
+                    feet(row, feet.get());
+                } else {
+                    row.empty();
+                }
+            }
+            row.text(log.notScaled());
+        }
+        OutputTable.Row total = table.row().text("total").text(scaled.size() + " logs");
+        for (double sum : sums) {
+            feet(total, sum);
+        }
+        total.text(inPart == 0 ? "" : inPart + " logs are not in every sum");
+        return table.bytes();
+    }
+
+    private static void feet(OutputTable.Row row, double value) {
+        if (value == Math.rint(value) && value < 1e15) {
+            row.number((long) value);
+        } else {
+            row.number(value, 3);
+        }
+    }
+
+    /** The rows that were refused. */
+    byte[] refusedTable() {
+        OutputTable table = new OutputTable("line", "column", "value", "allowed", "remedy");
+        for (Problem problem : refused) {
+            table.row()
+                    .number(problem.line())
+                    .text(problem.column())
+                    .text(problem.value())
+                    .text(problem.allowed())
+                    .text(problem.remedy());
+        }
+        return table.bytes();
+    }
+
+    /** The sums for the terminal. */
+    String totals() {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < rules.size(); i++) {
+            LogRule rule = rules.get(i);
+            text.append(rule.name())
+                    .append(" [")
+                    .append(rule.standing().label())
+                    .append("]: ")
+                    .append(OutputTable.fixed(sums[i], sums[i] == Math.rint(sums[i]) ? 0 : 3))
+                    .append(" bf scale of ")
+                    .append(counts[i])
+                    .append(" logs\n");
+        }
+        return text.toString();
+    }
+}
