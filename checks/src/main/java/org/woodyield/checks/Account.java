@@ -77,6 +77,28 @@ final class Account {
                 .values());
     }
 
+    /**
+     * How much of a transcription is used.
+     *
+     * @param rows rows in the file
+     * @param used rows of it that check rows rest on
+     * @param checkRows how many check rows that are; one row may be many cells
+     * @param rest why the others are no checks; empty if there are none
+     */
+    record Extent(int rows, int used, int checkRows, String rest) {}
+
+    /** How much of each transcription is used that has check tables. */
+    static Map<String, Extent> extents() {
+        return read(
+                "reference-rows.csv",
+                "file",
+                row -> new Extent(
+                        Integer.parseInt(row.getField("rows")),
+                        Integer.parseInt(row.getField("used")),
+                        Integer.parseInt(row.getField("check_rows")),
+                        row.getField("rest")));
+    }
+
     private static <T> Map<String, T> read(String name, String key, Function<NamedCsvRecord, T> value) {
         Map<String, T> values = new TreeMap<>();
         try (InputStream in = Objects.requireNonNull(Account.class.getResourceAsStream(name));

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -203,6 +204,40 @@ class CoverageTest {
                     .as(file + ": either tables that use it, or why not")
                     .isNotEqualTo(use.reason().isBlank());
             assertThat(tables).as(file).containsAll(use.tables());
+        });
+    }
+
+    /** Of a table that several files share, a file's part is not known; the bounds are. */
+    @Test
+    void ofEveryFileThatIsUsedTheRowsThatAreNotAreListedWithWhyNot() {
+        Map<String, Account.Use> uses = Account.references();
+        Map<String, Long> rows = RUN.results().stream()
+                .collect(Collectors.groupingBy(
+                        result -> result.row().id().replaceFirst("#.*", ""), Collectors.counting()));
+        Map<String, Long> files = uses.values().stream()
+                .flatMap(use -> use.tables().stream())
+                .collect(Collectors.groupingBy(table -> table, Collectors.counting()));
+        Map<String, Account.Extent> extents = Account.extents();
+        assertThat(extents.keySet())
+                .containsExactlyInAnyOrderElementsOf(uses.entrySet().stream()
+                        .filter(use -> !use.getValue().tables().isEmpty())
+                        .map(Map.Entry::getKey)
+                        .toList());
+        extents.forEach((file, extent) -> {
+            List<String> tables = Objects.requireNonNull(uses.get(file)).tables();
+            long own = tables.stream()
+                    .filter(table -> files.getOrDefault(table, 0L) == 1)
+                    .mapToLong(table -> rows.getOrDefault(table, 0L))
+                    .sum();
+            assertThat((long) extent.checkRows())
+                    .as(file)
+                    .isBetween(
+                            own,
+                            tables.stream()
+                                    .mapToLong(table -> rows.getOrDefault(table, 0L))
+                                    .sum());
+            assertThat(extent.used()).as(file).isBetween(1, extent.rows());
+            assertThat(extent.rest().isBlank()).as(file).isEqualTo(extent.used() == extent.rows());
         });
     }
 }
