@@ -90,10 +90,7 @@ final class JobReader {
             problems.add(
                     JobFile.WANTED.fileName(), 0, "", "", "one piece or area or more", "add a row for what you want");
         }
-        logs.stream()
-                .min(Comparator.comparing(Log::smallEndShort))
-                .filter(log -> saw.orElseThrow().kerf().compareTo(log.smallEndShort()) >= 0)
-                .ifPresent(log -> settings.refuseKerf(log.id()));
+        saw.ifPresent(one -> refuseWideKerf(settings, one.kerf(), logs, wanted, areas));
         if (!logs.isEmpty()) {
             wanted.refuseImpossible(logs);
             areas.refuseImpossible(logs);
@@ -101,6 +98,26 @@ final class JobReader {
                             wanted.dryMoistures(species).stream(), areas.dryMoistures(species).stream())
                     .toList());
         }
+    }
+
+    /** A kerf as wide as a log says more of a wrong unit than one that is wider than a board. */
+    private static void refuseWideKerf(
+            SettingsReader settings, Length kerf, List<Log> logs, WantedTable wanted, AreaTable areas) {
+        Optional<Log> thinnest = logs.stream()
+                .min(Comparator.comparing(Log::smallEndShort))
+                .filter(log -> kerf.compareTo(log.smallEndShort()) >= 0);
+        if (thinnest.isPresent()) {
+            settings.refuseKerf(thinnest.get().id());
+            return;
+        }
+        Map<String, Length> boards = new LinkedHashMap<>();
+        wanted.pieces().forEach(piece -> boards.put(piece.id(), piece.size().thickness()));
+        areas.areas().forEach(area -> boards.put(area.id(), area.thickness()));
+        boards.entrySet().stream()
+                .min(Map.Entry.comparingByValue())
+                .filter(board -> kerf.compareTo(board.getValue()) > 0)
+                .ifPresent(board ->
+                        settings.refuseKerfOver(board.getKey(), board.getValue().toString()));
     }
 
     /** The keys; none is missed in a file that could not be read. */

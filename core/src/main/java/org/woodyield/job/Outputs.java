@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -13,6 +14,7 @@ import java.util.stream.Stream;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.Planner;
+import org.woodyield.plan.WhatIf;
 import org.woodyield.show.PlanSheet;
 import org.woodyield.show.PlanTable;
 import org.woodyield.source.Source;
@@ -34,9 +36,12 @@ record Outputs(PlanSheet sheet) {
                     Stream.of(PAGE), PlanSheet.TABLE_NAMES.stream().map(Outputs::tableFile))
             .collect(Collectors.toUnmodifiableSet());
 
-    /** Plans a job and lays the plan out. */
-    static Outputs of(JobInput job, Source origin, BiConsumer<Integer, Integer> progress) {
-        return new Outputs(PlanSheet.of(planned(job, progress), origin));
+    /** Plans a job and lays the plan out, if wanted with what one log would give if one thing were otherwise. */
+    static Outputs of(JobInput job, Source origin, Optional<String> whatIfLog, BiConsumer<Integer, Integer> progress) {
+        JobPlan plan = planned(job, progress);
+        PlanSheet sheet = PlanSheet.of(plan, origin);
+        return new Outputs(
+                whatIfLog.map(log -> sheet.with(WhatIf.of(plan, log))).orElse(sheet));
     }
 
     /** The plan for the terminal. */

@@ -36,6 +36,11 @@ final class PlanCommand implements Subcommand {
                 .type(boolean.class)
                 .description("Replace an earlier plan in that folder. A folder that holds anything else is left alone.")
                 .build());
+        spec.addOption(OptionSpec.builder("--what-if")
+                .paramLabel("LOG")
+                .type(String.class)
+                .description("Also tell what this log would give with another kerf, first face or diameter.")
+                .build());
         spec.addOption(OptionSpec.builder("--check")
                 .type(boolean.class)
                 .description("Only read the job and tell what is wrong with it.")
@@ -60,7 +65,8 @@ final class PlanCommand implements Subcommand {
         if (given.matchedOptionValue("--check", false)) {
             return terminal.print("summary", Outputs.summary(JobReader.read(files)));
         }
-        return plan(files, out, replace, terminal);
+        Optional<String> whatIf = Optional.ofNullable(given.matchedOptionValue("--what-if", null));
+        return plan(files, out, replace, whatIf, terminal);
     }
 
     private static JobFiles files(Optional<String> job) {
@@ -81,14 +87,15 @@ final class PlanCommand implements Subcommand {
         return new JobFiles.Folder(folder);
     }
 
-    private static int plan(JobFiles files, Optional<String> out, boolean replace, Terminal terminal)
+    private static int plan(
+            JobFiles files, Optional<String> out, boolean replace, Optional<String> whatIf, Terminal terminal)
             throws IOException {
         // The folder is checked first, so that nobody waits for a plan that cannot be written.
         Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, Outputs.FILES, replace));
         Outputs outputs;
         Progress progress = Progress.of("planning", terminal.messages(), Progress.isWatched());
         try {
-            outputs = Outputs.of(JobReader.read(files), files.origin(), progress::reached);
+            outputs = Outputs.of(JobReader.read(files), files.origin(), whatIf, progress::reached);
         } finally {
             progress.end();
         }

@@ -68,6 +68,14 @@ final class SettingsReader {
                 .ifPresent(cell -> cell.refuse("less than the thinnest log, " + thinnestLog, "check the unit"));
     }
 
+    /** Notes that the kerf is wider than a board is thick. */
+    void refuseKerfOver(String board, String thickness) {
+        settings.cell(Keys.SAW_KERF)
+                .ifPresent(cell -> cell.refuse(
+                        "up to the thickness of what is wanted; " + board + " is " + thickness + " thick",
+                        "check the unit, saw thicker, or leave " + board + " out"));
+    }
+
     Optional<Saw> saw() {
         Optional<Length> kerf = kerf();
         Optional<Length> width = given(

@@ -97,10 +97,7 @@ public final class Planner {
         input.areas().forEach(area -> all.add(Item.Boards.of(area)));
         this.items = List.copyOf(all);
         this.saw = layoutSaw(input.saw());
-        this.space = input.space()
-                .withGrid(Length.max(
-                        input.saw().settingStep(),
-                        input.space().grid().roundedTo(input.saw().settingStep(), Rounding.HALF_UP)));
+        this.space = layoutSpace(input);
         this.solids = input.logs().stream().map(LogSolid::of).toList();
         double z = UndersizeZ.exact(input.undersizePercent());
         Set<Species> species = new LinkedHashSet<>();
@@ -151,6 +148,12 @@ public final class Planner {
         return saw.withKerf(saw.kerf().roundedTo(coarse ? quarter : step, Rounding.UP));
     }
 
+    /** The patterns that are tried, on a grid that the saw can be set to. */
+    static SearchSpace layoutSpace(JobInput input) {
+        Length step = input.saw().settingStep();
+        return input.space().withGrid(Length.max(step, input.space().grid().roundedTo(step, Rounding.HALF_UP)));
+    }
+
     private static String key(Item item, Species species) {
         return item.id() + "\n" + species.id();
     }
@@ -169,7 +172,7 @@ public final class Planner {
         double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
         Map<String, PassCost> costs = new HashMap<>();
         for (Log log : input.logs()) {
-            costs.put(log.species().id(), priced ? passCost(log.species()) : PassCost.free());
+            costs.put(log.species().id(), priced ? passCost(input, log.species(), saw.kerf()) : PassCost.free());
         }
         Allocation.Result<Optional<SawingPlan>> shared =
                 Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(), sawyer(costs));
@@ -430,8 +433,8 @@ public final class Planner {
     }
 
     /** Running cost of a pass with a share of the own hours, so that a pass is never made for next to nothing. */
-    private PassCost passCost(Species species) {
-        CuttingRate rate = CuttingRate.of(input.work(), species, saw.kerf());
+    static PassCost passCost(JobInput input, Species species, Length kerf) {
+        CuttingRate rate = CuttingRate.of(input.work(), species, kerf);
         PassCost without = WorkCost.of(input.work(), rate, false);
         PassCost with = WorkCost.of(input.work(), rate, true);
         return (stage, width, length) -> {

@@ -236,6 +236,20 @@ final class Lattice {
         return millionths / MILLION;
     }
 
+    /** A height of the first face in units; over a bed the grid may be wider than the one that was asked for. */
+    int onGrid(Length face) {
+        long step = grid * unitNanometres;
+        if (face.toNanometres() % step != 0) {
+            throw new OutOfDomainException(
+                    "height of the first face",
+                    face.toString(),
+                    "",
+                    "whole multiples of " + Length.nanometres(step),
+                    "over a bed, take one that stands on the saw's step");
+        }
+        return Math.toIntExact(face.toNanometres() / unitNanometres);
+    }
+
     double metres(int units) {
         return units * (double) unitNanometres / 1e9;
     }

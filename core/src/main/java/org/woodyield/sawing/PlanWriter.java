@@ -2,7 +2,9 @@ package org.woodyield.sawing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -23,6 +25,12 @@ final class PlanWriter {
     private final List<SawnPiece> pieces = new ArrayList<>();
     private final List<SawPass> passes = new ArrayList<>();
     private final List<Offcut> offcuts = new ArrayList<>();
+    /** What the schedule calls each flitch and cant. */
+    private final Map<Search.Cut, String> names = new LinkedHashMap<>();
+    /** Which pieces a flitch holds. */
+    private final Map<Search.Cut, String> holds = new LinkedHashMap<>();
+    /** The flitch that is being edged. */
+    private String flitch = "";
 
     PlanWriter(Search search, Saw saw, List<PieceOption> options, Frame frame, SearchSpace space, Length logLength) {
         this.search = search;
@@ -100,6 +108,7 @@ final class PlanWriter {
 
     private void write() {
         List<Search.Cut> cuts = search.pattern();
+        name(cuts);
         int opening = search.opening();
         double bed = search.bed(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, true);
         int face = opening;
@@ -115,14 +124,7 @@ final class PlanWriter {
             }
             Length thickness = lattice.length(cut.top() - cut.bottom());
             face = cut.bottom() - lattice.kerf;
-            live(
-                    at(face),
-                    thickness,
-                    "the face before",
-                    bed,
-                    cut.cant() ? "a cant " + thickness + " high" : "a flitch " + thickness + " thick",
-                    "the log below",
-                    outer);
+            live(at(face), thickness, "the face before", bed, freed(cut, thickness), "the log below", outer);
         }
         offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(-beyond, beyond, -beyond, at(face))));
         for (Search.Cut cut : cuts) {
@@ -136,13 +138,53 @@ final class PlanWriter {
         }
     }
 
+    /** Flitches and cants are numbered each for itself, in the order in which they come free. */
+    private void name(List<Search.Cut> cuts) {
+        int flitches = 0;
+        int cants = 0;
+        for (Search.Cut cut : cuts) {
+            names.put(cut, cut.cant() ? "cant " + ++cants : "flitch " + ++flitches);
+        }
+        int numbered = 0;
+        for (Search.Cut cut : cuts) {
+            for (Search.Cut one : cut.cant() ? cut.inside() : List.of(cut)) {
+                if (cut.cant()) {
+                    names.put(one, "flitch " + ++flitches);
+                }
+                int strips = one.unedged().isPresent() ? 1 : one.strips().size();
+                holds.put(
+                        one,
+                        strips == 1
+                                ? "piece " + (numbered + 1)
+                                : "pieces " + (numbered + 1) + " to " + (numbered + strips));
+                numbered += strips;
+            }
+        }
+    }
+
+    /** What a pass sets free: a flitch with the pieces that it holds, or a cant. */
+    private String freed(Search.Cut cut, Length thickness) {
+        return cut.cant()
+                ? nameOf(cut) + ", " + thickness + " high"
+                : nameOf(cut) + ", " + thickness + " thick, with " + holds.get(cut);
+    }
+
+    private String nameOf(Search.Cut cut) {
+        String name = names.get(cut);
+        if (name == null) {
+            throw new IllegalStateException("a cut that is not in the pattern: " + cut);
+        }
+        return name;
+    }
+
     private void cant(Search.Cut cant) {
         int low = at(cant.bottom());
         int high = at(cant.top());
         double bed = search.bed(lattice.metres(low), lattice.metres(high), false);
         int face = cant.opening();
         offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(at(face) + lattice.kerf, beyond, low, high)));
-        upright(at(face), low, high, Length.ZERO, "the guide", bed, "the side slab", "the cant with a sawn side");
+        String name = nameOf(cant);
+        upright(at(face), low, high, Length.ZERO, "the guide", bed, "the side slab", name + " with a sawn side");
         for (Search.Cut cut : cant.inside()) {
             if (cut.top() < face) {
                 int thick = face - cut.top() - lattice.kerf;
@@ -155,7 +197,7 @@ final class PlanWriter {
                         "the face before",
                         bed,
                         "a slab",
-                        "the rest of the cant");
+                        "the rest of " + name);
             }
             Length thickness = lattice.length(cut.top() - cut.bottom());
             face = cut.bottom() - lattice.kerf;
@@ -166,8 +208,8 @@ final class PlanWriter {
                     thickness,
                     "the face before",
                     bed,
-                    "a flitch " + thickness + " thick",
-                    "the rest of the cant");
+                    freed(cut, thickness),
+                    "the rest of " + name);
         }
         offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(-beyond, at(face), low, high)));
         for (Search.Cut cut : cant.inside()) {
@@ -196,6 +238,7 @@ final class PlanWriter {
         int low = at(cut.bottom());
         int high = at(cut.top());
         int kerf = lattice.kerf;
+        flitch = nameOf(cut);
         Length thickness = lattice.length(high - low);
         List<Rows.Strip> strips = cut.strips();
         Lie.Plane[] planes = search.measuring;
@@ -330,7 +373,7 @@ final class PlanWriter {
                 place(face, line, low, high, upright),
                 widths,
                 widths[0],
-                off,
+                off + " of " + flitch,
                 "a shaving less than a kerf");
     }
 
@@ -358,8 +401,8 @@ final class PlanWriter {
                 place(kerfLow, kerfHigh, low, high, upright),
                 widths,
                 widths[0],
-                off,
-                "the rest of the flitch");
+                off + " of " + flitch,
+                "the rest of " + flitch);
     }
 
     private void add(

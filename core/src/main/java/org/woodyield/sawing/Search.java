@@ -134,6 +134,7 @@ final class Search implements Stack.Refiner {
         }
         System.arraycopy(lattice.cantHeights, 0, sizes, classes, lattice.cantHeights.length);
         live = new Stack(lattice, chords.count, chords.centre, sizes);
+        space.firstFace().ifPresent(face -> live.openOnlyAt(chords.centre + lattice.onGrid(face)));
         cant = new Stack(lattice, chords.count, chords.centre, thicknesses);
         known = new boolean[kinds][chords.count];
         knownInCant = new boolean[classes][chords.count];

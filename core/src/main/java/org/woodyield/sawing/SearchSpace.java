@@ -1,10 +1,12 @@
 package org.woodyield.sawing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 
 /**
  * The patterns among which the best one is sought. A plan is optimal within its space and says so in {@link #words()}.
@@ -33,6 +35,8 @@ import org.woodyield.measure.OutOfDomainException;
  * @param overThick how much thicker than its size a piece may be sawn to save a pass, in steps of the saw; zero for none
  * @param mostCantsOpened how many cants are worked out at most, over all turns and frames; where that stops the search, the
  *     best pattern found is given with a bound
+ * @param firstFace the only height above the axis at which the first face may stand, a whole multiple of the grid; empty for
+ *     any on the grid
  */
 public record SearchSpace(
         List<Double> turnsDegrees,
@@ -42,7 +46,8 @@ public record SearchSpace(
         Length grid,
         Length startStep,
         Length overThick,
-        long mostCantsOpened) {
+        long mostCantsOpened,
+        Optional<Length> firstFace) {
 
     /** Every cant that the proof asks for is worked out. */
     public static final long NO_LIMIT = Long.MAX_VALUE;
@@ -71,6 +76,40 @@ public record SearchSpace(
         if (mostCantsOpened < 0) {
             throw new OutOfDomainException("cants opened at most", Long.toString(mostCantsOpened), "", "0 or more", "");
         }
+        if (firstFace
+                .map(face -> !face.roundedTo(grid, Rounding.DOWN).equals(face))
+                .orElse(false)) {
+            throw new OutOfDomainException(
+                    "height of the first face",
+                    firstFace.get().toString(),
+                    "",
+                    "whole multiples of the grid, " + grid,
+                    "round the height, or take a finer grid");
+        }
+    }
+
+    /**
+     * A space whose first face may stand anywhere on the grid.
+     *
+     * @param turnsDegrees turns of the log that are tried, at least one
+     * @param lays frames that are tried, at least one
+     * @param offset lift of the large end for {@link Frame.Lay#OFFSET}; otherwise not used
+     * @param cants whether cants are tried as items
+     * @param grid positions of the first face
+     * @param startStep starts of trimmed pieces
+     * @param overThick how much thicker than its size a piece may be sawn
+     * @param mostCantsOpened how many cants are worked out at most
+     */
+    public SearchSpace(
+            List<Double> turnsDegrees,
+            List<Frame.Lay> lays,
+            Length offset,
+            boolean cants,
+            Length grid,
+            Length startStep,
+            Length overThick,
+            long mostCantsOpened) {
+        this(turnsDegrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened, Optional.empty());
     }
 
     /**
@@ -97,7 +136,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withTurns(List<Double> degrees) {
-        return new SearchSpace(degrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened);
+        return new SearchSpace(degrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -107,7 +146,8 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withLays(List<Frame.Lay> others) {
-        return new SearchSpace(turnsDegrees, others, offset, cants, grid, startStep, overThick, mostCantsOpened);
+        return new SearchSpace(
+                turnsDegrees, others, offset, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -117,7 +157,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withOffset(Length lift) {
-        return new SearchSpace(turnsDegrees, lays, lift, cants, grid, startStep, overThick, mostCantsOpened);
+        return new SearchSpace(turnsDegrees, lays, lift, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -127,7 +167,8 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withCants(boolean tried) {
-        return new SearchSpace(turnsDegrees, lays, offset, tried, grid, startStep, overThick, mostCantsOpened);
+        return new SearchSpace(
+                turnsDegrees, lays, offset, tried, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -137,7 +178,8 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withGrid(Length step) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, step, startStep, overThick, mostCantsOpened);
+        return new SearchSpace(
+                turnsDegrees, lays, offset, cants, step, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -147,7 +189,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withStartStep(Length step) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, step, overThick, mostCantsOpened);
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, step, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -157,7 +199,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withOverThick(Length most) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, most, mostCantsOpened);
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, most, mostCantsOpened, firstFace);
     }
 
     /**
@@ -167,7 +209,19 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withMostCantsOpened(long most) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, overThick, most);
+        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, overThick, most, firstFace);
+    }
+
+    /**
+     * The same space with the first face at one height only.
+     *
+     * @param height above the axis at mid-length, a whole multiple of the grid
+     * @return a new space
+     * @throws OutOfDomainException if it is off the grid
+     */
+    public SearchSpace withFirstFace(Length height) {
+        return new SearchSpace(
+                turnsDegrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened, Optional.of(height));
     }
 
     /**
@@ -184,8 +238,10 @@ public record SearchSpace(
                 .collect(Collectors.joining("; "));
         return (cants ? "Live sawing, and cants as items of the live order" : "Live sawing")
                 + "; turns tried: " + turns + " degrees; frames: " + frames
-                + "; first face on a grid of " + grid
-                + " from the axis, a face after a slab a whole number of saw steps on"
+                + firstFace
+                        .map(face -> "; first face at " + face + " from the axis")
+                        .orElse("; first face on a grid of " + grid + " from the axis")
+                + ", a face after a slab a whole number of saw steps on"
                 + "; strips of a flitch one kerf apart, each trimmed by itself, starting "
                 + (startStep.isPositive()
                         ? "at multiples of " + startStep + " from the small end or "

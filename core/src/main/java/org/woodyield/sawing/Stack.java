@@ -35,6 +35,9 @@ final class Stack {
         boolean exact(int kind, int top);
     }
 
+    /** No face is wanted first in particular; places begin at zero, and one below the log is no place. */
+    private static final int ANYWHERE = Integer.MIN_VALUE;
+
     private final int count;
     private final int centre;
     private final int kerf;
@@ -60,6 +63,7 @@ final class Stack {
     private long[] above = new long[0];
     private int kinds;
     private int opening;
+    private int onlyOpening = ANYWHERE;
     private int changed;
     private long bound;
 
@@ -122,7 +126,7 @@ final class Stack {
         long top = Lattice.NONE;
         opening = -1;
         for (int p = centre % grid; p < count; p += grid) {
-            if (sawn[p] > top && pass[p] != FORBIDDEN) {
+            if (sawn[p] > top && pass[p] != FORBIDDEN && (onlyOpening == ANYWHERE || p == onlyOpening)) {
                 top = sawn[p];
                 opening = p;
             }
@@ -193,6 +197,11 @@ final class Stack {
     /** No stack is worth more, by the item values at the last sweep of {@link #solve}. */
     long bound() {
         return bound;
+    }
+
+    /** The first face stands there or nowhere. */
+    void openOnlyAt(int face) {
+        onlyOpening = face;
     }
 
     int opening() {

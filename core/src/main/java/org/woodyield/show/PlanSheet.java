@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.WhatIf;
 import org.woodyield.show.Block.Prose;
 import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
@@ -42,7 +43,8 @@ public final class PlanSheet {
             "crossings",
             "years",
             "assumptions",
-            "sources");
+            "sources",
+            "what-if");
 
     private final String title;
     private final List<Block> preface;
@@ -72,6 +74,18 @@ public final class PlanSheet {
                 + plan.supply().size() + " things wanted, sawn with "
                 + plan.input().saw().name() + ", kerf " + plan.input().saw().kerf() + "."));
         return new PlanSheet(plan.input().title(), preface, PlanContent.of(plan, origin));
+    }
+
+    /**
+     * The same sheet with what one log would give if one thing were otherwise, as its last section.
+     *
+     * @param whatIf the answers for a log
+     * @return a new sheet
+     */
+    public PlanSheet with(WhatIf whatIf) {
+        List<Section> more = new ArrayList<>(sections);
+        more.add(WhatIfSection.of(whatIf));
+        return new PlanSheet(title, preface, more);
     }
 
     /**

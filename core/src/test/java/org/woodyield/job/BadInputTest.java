@@ -210,6 +210,12 @@ class BadInputTest {
     }
 
     @Test
+    void aKerfWiderThanABoard() {
+        demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = 7/8 in");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'7/8 in'", "siding is 3/4 in thick", "leave siding out");
+    }
+
+    @Test
     void aKerfWiderThanASawCanHave() {
         demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = 20 in");
         expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'20 in'", "allowed: above 0, up to 50 mm");

@@ -134,4 +134,16 @@ class CommandsTest {
             assertThat(beside.map(path -> path.getFileName().toString())).contains("Commands.class");
         }
     }
+
+    @Test
+    void whatIfIsAskedForALogOfTheJobOnly() {
+        Run run = Run.of("--what-if", "NONE");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("log is NONE", "name one of these");
+        Run asked = Run.of("--what-if", "P1");
+        assertThat(asked.code()).isZero();
+        assertThat(asked.out())
+                .contains("What if\n-------", "as planned", "kerf ", "first face at ", "thicker", "thinner");
+        assertThat(Run.of().out()).doesNotContain("What if");
+    }
 }
