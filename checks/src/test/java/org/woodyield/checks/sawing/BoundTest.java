@@ -34,8 +34,11 @@ class BoundTest {
         compare(Problem.random(seed, true), 1, 2, 4, 8);
     }
 
-    /** Rot takes away and unedged flitches add; neither lifts a finer grid over the bound. */
-    @Property(tries = 250)
+    /**
+     * Rot takes away and unedged flitches add; neither lifts a finer grid over the bound. The bound leaves rot out, so it is
+     * reached in about one case in a hundred only: this sample, always the same, is one in which it is reached often enough.
+     */
+    @Property(tries = 500, seed = "3")
     void norOneOfARottenLogOrWithUnedgedFlitches(@ForAll long seed) {
         Random random = new Random(seed);
         Problem any = Problem.random(seed, random.nextInt(4) == 0);
