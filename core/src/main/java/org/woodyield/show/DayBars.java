@@ -20,6 +20,19 @@ final class DayBars {
     private static final double KEY_STEP = 17;
     private static final double LEAST_LABEL = 14;
 
+    /** In the order of the bar that shows where all the hours go, so that both hatch an activity alike. */
+    private static final List<Activity> HATCHED = List.of(
+            Activity.CUTTING,
+            Activity.WARM_UP,
+            Activity.SETTING,
+            Activity.CARRYING,
+            Activity.TURNING,
+            Activity.LOADING,
+            Activity.REFUELLING,
+            Activity.SHARPENING,
+            Activity.REST,
+            Activity.COOL_DOWN);
+
     private DayBars() {}
 
     static String svg(String key, String title, TimeLine line) {
@@ -29,7 +42,7 @@ final class DayBars {
         double scale = WIDE / (hours * 60);
         Set<Activity> seen = EnumSet.noneOf(Activity.class);
         line.days().forEach(day -> day.stretches().forEach(stretch -> seen.add(stretch.activity())));
-        List<Activity> kinds = List.copyOf(seen);
+        List<Activity> kinds = HATCHED.stream().filter(seen::contains).toList();
         int keyRows = (kinds.size() + 1) / 2;
         Drawing drawing = new Drawing(
                 key,
@@ -39,7 +52,7 @@ final class DayBars {
                 line.days().size() + " days, each from its beginning to its end; the table below says the same.");
         Markup defs = drawing.out().open("defs");
         for (int i = 0; i < kinds.size(); i++) {
-            Hatching.define(defs, pattern(key, kinds.get(i)), i);
+            Hatching.define(defs, pattern(key, kinds.get(i)), HATCHED.indexOf(kinds.get(i)));
         }
         defs.closeLine();
         for (int hour = 0; hour <= hours; hour++) {
@@ -52,7 +65,7 @@ final class DayBars {
         }
         for (int i = 0; i < kinds.size(); i++) {
             double x = i % 2 == 0 ? LEFT : LEFT + WIDE / 2;
-            swatch(drawing, x, y - 6, pattern(key, kinds.get(i)));
+            ShareBar.swatch(drawing, x, y - 6, 26, 12, pattern(key, kinds.get(i)));
             drawing.text(x + 34, y, "start", kinds.get(i).label());
             y += i % 2 == 1 ? KEY_STEP : 0;
         }
@@ -61,12 +74,6 @@ final class DayBars {
 
     private static String pattern(String key, Activity kind) {
         return key + "-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static void swatch(Drawing drawing, double x, double y, String pattern) {
-        drawing.rectangle(x, y, 26, 12, "style", Drawing.PAPER);
-        drawing.rectangle(
-                x, y, 26, 12, "fill", "url(#" + pattern + ")", "stroke", "currentColor", "stroke-width", "0.8");
     }
 
     private static void day(Drawing drawing, String key, TimeLine.Day day, int number, double y, double scale) {

@@ -57,7 +57,7 @@ final class ShareBar {
         return drawing.finish();
     }
 
-    private static void swatch(Drawing drawing, double x, double y, double width, double height, String pattern) {
+    static void swatch(Drawing drawing, double x, double y, double width, double height, String pattern) {
         drawing.rectangle(x, y, width, height, "style", Drawing.PAPER);
         String fill = "url(#" + pattern + ")";
         drawing.rectangle(x, y, width, height, "fill", fill, "stroke", "currentColor", "stroke-width", "0.8");
