@@ -56,15 +56,16 @@ final class Commands {
     }
 
     private static CommandLine commandLine() {
-        CommandLine line = new CommandLine(spec(PLAN));
-        SUBCOMMANDS.forEach(subcommand -> line.addSubcommand(subcommand.name(), spec(subcommand)));
+        String version = NAME + " " + version();
+        CommandLine line = new CommandLine(spec(PLAN, version));
+        SUBCOMMANDS.forEach(subcommand -> line.addSubcommand(subcommand.name(), spec(subcommand, version)));
         line.setExpandAtFiles(false);
         return line;
     }
 
-    private static CommandSpec spec(Subcommand subcommand) {
+    private static CommandSpec spec(Subcommand subcommand, String version) {
         CommandSpec spec = subcommand.spec().name(subcommand.name()).mixinStandardHelpOptions(true);
-        spec.version(NAME + " " + version());
+        spec.version(version);
         return spec;
     }
 
@@ -74,7 +75,8 @@ final class Commands {
             return terminal.print("help", new CommandLine(last.commandSpec()).getUsageMessage(Ansi.OFF));
         }
         if (last.isVersionHelpRequested()) {
-            return terminal.print("version", NAME + " " + version() + "\n");
+            return terminal.print(
+                    "version", String.join("\n", last.commandSpec().version()) + "\n");
         }
         String name = last.commandSpec().name();
         return SUBCOMMANDS.stream()

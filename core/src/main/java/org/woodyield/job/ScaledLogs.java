@@ -1,11 +1,14 @@
 package org.woodyield.job;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.woodyield.log.Log;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.scaling.DiameterAt;
 import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.Scale;
 import org.woodyield.scaling.ScalingConvention;
@@ -71,21 +74,20 @@ final class ScaledLogs {
         return new ScaledLogs(file, text, rules);
     }
 
-    private static Optional<Log> log(Table.Row row, Species species, Problems problems) {
-        Optional<String> id = row.with(problems).cell(ID).words("a name for the log");
-        Optional<Length> small = diameter(row.with(problems).cell(SMALL));
-        Optional<Length> length =
-                row.with(problems).cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
+    private static Optional<Log> log(Table.Row ofTable, Species species, Problems problems) {
+        Table.Row row = ofTable.with(problems);
+        Optional<String> id = row.cell(ID).words("a name for the log");
+        Optional<Length> small = diameter(row.cell(SMALL));
+        Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
         Optional<Length> across =
-                row.with(problems).cellIfAny(ACROSS).map(ScaledLogs::diameter).orElse(small);
+                row.cellIfAny(ACROSS).map(ScaledLogs::diameter).orElse(small);
         if (id.isEmpty() || small.isEmpty() || length.isEmpty() || across.isEmpty()) {
             return Optional.empty();
         }
         boolean longer = small.get().compareTo(across.get()) > 0;
         Length widest = longer ? small.get() : across.get();
         Length narrowest = longer ? across.get() : small.get();
-        Optional<Length> large =
-                row.with(problems).cellIfAny(LARGE).map(ScaledLogs::diameter).orElse(Optional.of(widest));
+        Optional<Length> large = row.cellIfAny(LARGE).map(ScaledLogs::diameter).orElse(Optional.of(widest));
         if (large.isEmpty()) {
             return Optional.empty();
         }
@@ -102,7 +104,7 @@ final class ScaledLogs {
                     0,
                     false));
         } catch (OutOfDomainException e) {
-            row.with(problems).cell(LARGE).refuse(e);
+            row.cell(LARGE).refuse(e);
             return Optional.empty();
         }
     }
@@ -114,17 +116,25 @@ final class ScaledLogs {
     private void scale(Log log) {
         List<Optional<Double>> feet = new ArrayList<>();
         StringBuilder why = new StringBuilder();
+        // Rules that take the diameter at the same place share the segments.
+        Map<DiameterAt, List<ScalingConvention.Segment>> segments = new EnumMap<>(DiameterAt.class);
         for (int i = 0; i < rules.size(); i++) {
+            LogRule rule = rules.get(i);
             try {
-                double value =
-                        Scale.of(log, rules.get(i), CONVENTION).boardFeet().value();
+                double value = new Scale(
+                                log,
+                                rule,
+                                CONVENTION,
+                                segments.computeIfAbsent(rule.diameterAt(), where -> CONVENTION.segments(log, where)))
+                        .boardFeet()
+                        .value();
                 sums[i] += value;
                 counts[i]++;
                 feet.add(Optional.of(value));
             } catch (OutOfDomainException e) {
                 feet.add(Optional.empty());
                 why.append(why.isEmpty() ? "" : "; ")
-                        .append(rules.get(i).id())
+                        .append(rule.id())
                         .append(": ")
                         .append(e.getMessage());
             }

@@ -150,6 +150,31 @@ public record Log(
         Length large = stations.isEmpty()
                 ? largeEndMean
                 : stations.get(stations.size() - 1).diameter();
+        return with(large, stations, rot, pith);
+    }
+
+    /**
+     * The same log with rot in its heart.
+     *
+     * @param found the rot
+     * @return a new log
+     * @throws OutOfDomainException if it reaches beyond the log
+     */
+    public Log withRot(HeartRot found) {
+        return with(largeEndMean, profile, found, pith);
+    }
+
+    /**
+     * The same log with its pith elsewhere.
+     *
+     * @param place of the pith
+     * @return a new log
+     */
+    public Log withPith(Pith place) {
+        return with(largeEndMean, profile, rot, place);
+    }
+
+    private Log with(Length large, List<ProfileStation> stations, HeartRot found, Pith place) {
         return new Log(
                 id,
                 species,
@@ -162,54 +187,7 @@ public record Log(
                 sweepDirectionDegrees,
                 butt,
                 stations,
-                rot,
-                pith);
-    }
-
-    /**
-     * The same log with rot in its heart.
-     *
-     * @param found the rot
-     * @return a new log
-     * @throws OutOfDomainException if it reaches beyond the log
-     */
-    public Log withRot(HeartRot found) {
-        return new Log(
-                id,
-                species,
-                length,
-                smallEndLong,
-                smallEndShort,
-                largeEndMean,
-                barkThickness,
-                sweep,
-                sweepDirectionDegrees,
-                butt,
-                profile,
                 found,
-                pith);
-    }
-
-    /**
-     * The same log with its pith elsewhere.
-     *
-     * @param place of the pith
-     * @return a new log
-     */
-    public Log withPith(Pith place) {
-        return new Log(
-                id,
-                species,
-                length,
-                smallEndLong,
-                smallEndShort,
-                largeEndMean,
-                barkThickness,
-                sweep,
-                sweepDirectionDegrees,
-                butt,
-                profile,
-                rot,
                 place);
     }
 

@@ -12,12 +12,6 @@ import org.woodyield.measure.Volume;
  */
 final class Balance {
 
-    private static final double[] NODE = {
-        -0.906179845938664, -0.5384693101056831, 0, 0.5384693101056831, 0.906179845938664
-    };
-    private static final double[] WEIGHT = {
-        0.23692688505618908, 0.47862867049936647, 0.5688888888888889, 0.47862867049936647, 0.23692688505618908
-    };
     private static final int PARTS = 4;
 
     private final Lie lie;
@@ -109,7 +103,7 @@ final class Balance {
                 if (rotten) {
                     area -= area(lie.rot(planes[at].z).orElseThrow(), u1, u2, v1, v2);
                 }
-                sum += WEIGHT[at % NODE.length] * h / 2 * area;
+                sum += FivePoints.weight(at % FivePoints.COUNT) * h / 2 * area;
             }
         }
         return sum;
@@ -118,11 +112,11 @@ final class Balance {
     private Lie.Plane[] planes(int stretch, double h) {
         Lie.Plane[] known = nodes[stretch];
         if (known == null) {
-            known = new Lie.Plane[PARTS * NODE.length];
+            known = new Lie.Plane[PARTS * FivePoints.COUNT];
             for (int at = 0; at < known.length; at++) {
-                int part = at / NODE.length;
+                int part = at / FivePoints.COUNT;
                 double middle = bounds[stretch] + h * (part + 0.5);
-                known[at] = lie.inside(middle + NODE[at % NODE.length] * h / 2);
+                known[at] = lie.inside(middle + FivePoints.node(at % FivePoints.COUNT) * h / 2);
             }
             nodes[stretch] = known;
         }

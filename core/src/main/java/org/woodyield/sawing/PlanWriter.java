@@ -326,16 +326,8 @@ final class PlanWriter {
     }
 
     private void live(int kerfLow, Length setting, String from, double bed, String off, String rest, Rectangle outer) {
-        Lie.Plane[] planes = search.measuring;
-        double[] widths = new double[planes.length];
-        double low = lattice.metres(kerfLow);
-        double high = lattice.metres(kerfLow + lattice.kerf);
-        double widest = 0;
-        for (int i = 0; i < planes.length; i++) {
-            Lie.Plane p = planes[i];
-            widths[i] = 2 * Math.max(0, p.halfLevel((low + high) / 2));
-            widest = Math.max(widest, 2 * p.halfLevel(Math.min(Math.max(p.cv, low), high)));
-        }
+        double[] widths = new double[search.measuring.length];
+        double widest = search.levelWidths(lattice.metres(kerfLow), lattice.metres(kerfLow + lattice.kerf), widths);
         Rectangle kerf = new Rectangle(
                 outer.left(), outer.right(), lattice.length(kerfLow), lattice.length(kerfLow + lattice.kerf));
         add(Stage.LIVE, frame.turnDegrees(), setting, from, kerfLow, bed, kerf, widths, widest, off, rest);

@@ -256,19 +256,24 @@ final class Search implements Stack.Refiner {
         double least = saw.leastHeight().toMetres();
         for (int q = 0; q < chords.count; q++) {
             double low = metres(q);
-            double high = metres(q + lattice.kerf);
-            double widest = 0;
-            for (int i = 0; i < widths.length; i++) {
-                Lie.Plane p = measuring[i];
-                widths[i] = 2 * Math.max(0, p.halfLevel((low + high) / 2));
-                widest = Math.max(widest, 2 * p.halfLevel(Math.min(Math.max(p.cv, low), high)));
-            }
+            double widest = levelWidths(low, metres(q + lattice.kerf), widths);
             boolean possible = widest > 0 && widest <= widestMetres && low - bedMetres >= least - 1e-12;
             live.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.LIVE, lie.mean(widths));
         }
     }
 
     /** What a pass costs at least from one place to the next: a chord is least at one end of a stretch. */
+    /** Fills in the width of a level pass at each measuring plane and gives the widest place of the kerf. */
+    double levelWidths(double low, double high, double[] widths) {
+        double widest = 0;
+        for (int i = 0; i < widths.length; i++) {
+            Lie.Plane p = measuring[i];
+            widths[i] = 2 * Math.max(0, p.halfLevel((low + high) / 2));
+            widest = Math.max(widest, 2 * p.halfLevel(Math.min(Math.max(p.cv, low), high)));
+        }
+        return widest;
+    }
+
     private void levelPassesAtLeast() {
         double unit = lattice.metres(1);
         for (int q = 0; q < chords.count; q++) {

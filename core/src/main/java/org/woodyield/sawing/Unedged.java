@@ -1,5 +1,6 @@
 package org.woodyield.sawing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -13,13 +14,6 @@ import org.woodyield.measure.Rounding;
  */
 final class Unedged {
 
-    private static final double[] NODE = {
-        -0.906179845938664, -0.5384693101056831, 0, 0.5384693101056831, 0.906179845938664
-    };
-    private static final double[] WEIGHT = {
-        0.23692688505618908, 0.47862867049936647, 0.5688888888888889, 0.47862867049936647, 0.23692688505618908
-    };
-
     /** A flitch as it is sold. */
     record Piece(int option, Chords.Trim trim, Length width, long worth) {}
 
@@ -28,6 +22,10 @@ final class Unedged {
     private final Chords chords;
     private final List<PieceOption> options;
     private final double[][] cuts;
+    /** By trim: sections at its cuts, and at the nodes between them in their order. */
+    private final Lie.Plane[][] atCuts;
+
+    private final Lie.Plane[][] atNodes;
     /** A bound is taken a hair higher, since a place between steps is worked out otherwise than the same place on one. */
     private final double hair;
 
@@ -39,8 +37,12 @@ final class Unedged {
         this.chords = chords;
         this.options = options;
         cuts = new double[chords.allTrims.length][];
+        atCuts = new Lie.Plane[cuts.length][];
+        atNodes = new Lie.Plane[cuts.length][];
         for (int t = 0; t < cuts.length; t++) {
             cuts[t] = cuts(chords.allTrims[t]);
+            atCuts[t] = Arrays.stream(cuts[t]).mapToObj(lie::inside).toArray(Lie.Plane[]::new);
+            atNodes[t] = nodes(cuts[t]);
         }
         hair = lattice.anywhere ? 1e-12 : 0;
         value = new long[lattice.thicknesses.size()][chords.count];
@@ -63,6 +65,19 @@ final class Unedged {
             }
         }
         return places.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private Lie.Plane[] nodes(double[] places) {
+        int each = FivePoints.COUNT;
+        Lie.Plane[] nodes = new Lie.Plane[(places.length - 1) * each];
+        for (int i = 0; i + 1 < places.length; i++) {
+            double half = (places[i + 1] - places[i]) / 2;
+            double middle = (places[i + 1] + places[i]) / 2;
+            for (int node = 0; node < each; node++) {
+                nodes[i * each + node] = lie.inside(middle + FivePoints.node(node) * half);
+            }
+        }
+        return nodes;
     }
 
     /** What the best flitch of a thickness is worth unedged, by its upper face. */
@@ -91,13 +106,13 @@ final class Unedged {
                 }
                 double bottomFace = lattice.metres(low - chords.centre);
                 double topFace = lattice.metres(top - chords.centre);
-                double least = least(cuts[t], bottomFace, topFace) + hair;
+                double least = least(t, bottomFace, topFace) + hair;
                 if (!(least > 0)) {
                     continue;
                 }
                 double metres = option.edges() == PieceOption.Edges.BARK_LEAST_WIDTH
                         ? least
-                        : mean(cuts[t], bottomFace, topFace) + hair;
+                        : mean(t, bottomFace, topFace) + hair;
                 Length width = Length.min(
                         Length.ofMetres(metres, Rounding.DOWN).roundedTo(option.widthStep(), Rounding.DOWN),
                         option.greatestWidth());
@@ -128,23 +143,22 @@ final class Unedged {
         return plane.halfLevel(lattice.anywhere ? Math.min(Math.max(plane.cv, face), face + lattice.metres(1)) : face);
     }
 
-    private double least(double[] places, double bottom, double top) {
+    private double least(int trim, double bottom, double top) {
         double least = Double.POSITIVE_INFINITY;
-        for (double z : places) {
-            Lie.Plane plane = lie.inside(z);
+        for (Lie.Plane plane : atCuts[trim]) {
             least = Math.min(least, 2 * Math.min(half(plane, bottom), half(plane, top)));
         }
         return least;
     }
 
-    private double mean(double[] places, double bottom, double top) {
+    private double mean(int trim, double bottom, double top) {
+        double[] places = cuts[trim];
         double sum = 0;
         for (int i = 0; i + 1 < places.length; i++) {
             double half = (places[i + 1] - places[i]) / 2;
-            double middle = (places[i + 1] + places[i]) / 2;
-            for (int node = 0; node < NODE.length; node++) {
-                Lie.Plane plane = lie.inside(middle + NODE[node] * half);
-                sum += WEIGHT[node] * half * (half(plane, bottom) + half(plane, top));
+            for (int node = 0; node < FivePoints.COUNT; node++) {
+                Lie.Plane plane = atNodes[trim][i * FivePoints.COUNT + node];
+                sum += FivePoints.weight(node) * half * (half(plane, bottom) + half(plane, top));
             }
         }
         return sum / (places[places.length - 1] - places[0]);

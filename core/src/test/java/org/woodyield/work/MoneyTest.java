@@ -15,7 +15,7 @@ import org.woodyield.measure.OutOfDomainException;
 
 class MoneyTest {
 
-    private static final WorkInputs PRICED = CuttingRateTest.CHAIN
+    static final WorkInputs PRICED = CuttingRateTest.CHAIN
             .with(WorkInput.PURCHASE, 1500)
             .with(WorkInput.OTHER_OUTLAY, 500)
             .with(WorkInput.RESALE, 400)
@@ -27,7 +27,7 @@ class MoneyTest {
             .with(WorkInput.WAGE, 15)
             .with(WorkInput.LUMBER_PRICE, 1.5);
 
-    private static final WorkEstimate WORK = WorkEstimate.of(
+    static final WorkEstimate WORK = WorkEstimate.of(
             PRICED,
             Length.millimetres(8),
             List.of(new LogWork("1", SawingWorkTest.OAK, List.of(new Cut(30, 36, 250), new Cut(40, 45, 250)), 1)));

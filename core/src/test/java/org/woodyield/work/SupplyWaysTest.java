@@ -11,28 +11,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.BoardFeet;
-import org.woodyield.measure.Length;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.OutOfDomainException;
 
 class SupplyWaysTest {
 
-    private static final WorkInputs PRICED = CuttingRateTest.CHAIN
-            .with(WorkInput.PURCHASE, 1500)
-            .with(WorkInput.OTHER_OUTLAY, 500)
-            .with(WorkInput.RESALE, 400)
-            .with(WorkInput.FUEL_PRICE, 1.2)
-            .with(WorkInput.BAR_OIL_PRICE, 4)
-            .with(WorkInput.MIX_OIL_PRICE, 10)
-            .with(WorkInput.EDGE_PRICE, 40)
-            .with(WorkInput.LOG_PRICE, 0.1)
-            .with(WorkInput.WAGE, 15)
-            .with(WorkInput.LUMBER_PRICE, 1.5);
-
-    private static final WorkEstimate WORK = WorkEstimate.of(
-            PRICED,
-            Length.millimetres(8),
-            List.of(new LogWork("1", SawingWorkTest.OAK, List.of(new Cut(30, 36, 250), new Cut(40, 45, 250)), 1)));
+    private static final WorkInputs PRICED = MoneyTest.PRICED.with(WorkInput.LOG_PRICE, 0.1);
+    private static final WorkEstimate WORK = MoneyTest.WORK;
 
     private static SupplyWays ways(WorkInputs inputs, boolean ownWorkValued) {
         JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
