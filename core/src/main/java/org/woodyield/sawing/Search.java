@@ -262,7 +262,6 @@ final class Search implements Stack.Refiner {
         }
     }
 
-    /** What a pass costs at least from one place to the next: a chord is least at one end of a stretch. */
     /** Fills in the width of a level pass at each measuring plane and gives the widest place of the kerf. */
     double levelWidths(double low, double high, double[] widths) {
         double widest = 0;
@@ -274,6 +273,7 @@ final class Search implements Stack.Refiner {
         return widest;
     }
 
+    /** What a pass costs at least from one place to the next: a chord is least at one end of a stretch. */
     private void levelPassesAtLeast() {
         double unit = lattice.metres(1);
         for (int q = 0; q < chords.count; q++) {
