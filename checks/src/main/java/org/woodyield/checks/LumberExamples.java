@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.ConnectorFit;
 import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.GostShrinkage;
 import org.woodyield.lumber.GreenTargetSize;
 import org.woodyield.lumber.HardwoodGrade;
@@ -60,6 +61,8 @@ final class LumberExamples {
                         1.6875)
                 .example("lumber.cutting-units", x -> HardwoodGrade.cuttingUnitsWorking(x[0], x[1]), 5, 4)
                 .example("lumber.clear-share", x -> HardwoodGrade.clearPercentWorking(x[0]), 10)
+                .example("lumber.fall-down-spares", x -> losses().piecesToSawWorking((int) x[0]), 24)
+                .example("lumber.fall-down", x -> losses().stagesWorking(x[0], x[1], x[2]), 128, 2.5, 0.02)
                 .example("lumber.kiln-net", x -> KilnNet.customs().get(0).netWorking(x[0]), 1000)
                 .example(
                         "lumber.japan-volume",
@@ -111,6 +114,10 @@ final class LumberExamples {
                 .example("lumber.size-within", x -> control(x).working(SizeControl.Convention.PLAIN), 1.13, 1.12)
                 .example("lumber.size-between", x -> control(x).working(SizeControl.Convention.PLAIN), 1.13, 1.12)
                 .example("lumber.size-total", x -> control(x).working(SizeControl.Convention.PLAIN), 1.13, 1.12);
+    }
+
+    private static FallDown losses() {
+        return new FallDown(Length.inches(1), 2, 4);
     }
 
     private static GreenTargetSize target(double... x) {

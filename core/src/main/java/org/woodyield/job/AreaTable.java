@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.woodyield.log.Log;
 import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
@@ -148,7 +149,7 @@ final class AreaTable {
     }
 
     /** Notes each area whose boards no log can give: none is of the wood, or none is as long as one of the boards. */
-    void refuseImpossible(List<Log> logs) {
+    void refuseImpossible(List<Log> logs, FallDown ofDrying) {
         for (Entry entry : entries) {
             Wood wood = entry.area().wood();
             Optional<Length> longest = logs.stream()
@@ -160,12 +161,14 @@ final class AreaTable {
                 continue;
             }
             List<Length> lengths = entry.area().lengths();
-            if (lengths.get(lengths.size() - 1).compareTo(longest.get()) > 0) {
+            FallDown losses = ofDrying.of(entry.area().surface());
+            if (losses.lengthToSaw(lengths.get(lengths.size() - 1)).compareTo(longest.get()) > 0) {
+                boolean trimmed = losses.endTrim().isPositive();
                 entry.row()
                         .cell(LENGTHS)
                         .refuse(
                                 "up to " + longest.get().inFeet(16, Rounding.DOWN) + ", the longest log of "
-                                        + wood.words(),
+                                        + wood.words() + (trimmed ? ", the trim of both ends included" : ""),
                                 "no log can give the longer ones; leave them out");
             }
         }

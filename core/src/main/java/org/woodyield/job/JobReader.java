@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.woodyield.log.Log;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.measure.Length;
+import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.plan.JobInput.Price;
@@ -47,6 +49,7 @@ final class JobReader {
         Optional<WorkInputs> work = settings.work();
         Optional<Length> planing = settings.planing();
         Optional<Double> undersize = settings.undersize();
+        Optional<FallDown> fallDown = settings.fallDown();
         LogTable logs = LogTable.read(
                 rows(texts, JobFile.LOGS, LogTable.COLUMNS),
                 ProfileTable.read(rows(texts, JobFile.PROFILES, ProfileTable.COLUMNS)));
@@ -56,7 +59,7 @@ final class JobReader {
         TimedCutTable timed = TimedCutTable.read(rows(texts, JobFile.TIMED_CUTS, TimedCutTable.COLUMNS));
         List<Price> prices = PriceTable.read(rows(texts, JobFile.PRICES, PriceTable.COLUMNS));
         if (problems.isEmpty()) {
-            requireSense(settings, saw, logs, wanted, areas);
+            requireSense(settings, saw, fallDown.orElse(FallDown.NONE), logs, wanted, areas);
             work = Optional.of(timed.into(work.orElseThrow(), saw.orElseThrow(), problems));
         }
         problems.stopIfAny();
@@ -75,13 +78,19 @@ final class JobReader {
                 work.orElseThrow(),
                 planing.orElseThrow(),
                 undersize.orElseThrow(),
+                new DryingYard(fallDown.orElseThrow()),
                 prices,
                 assumptions);
     }
 
     /** What holds between values that are each right by themselves. */
     private void requireSense(
-            SettingsReader settings, Optional<Saw> saw, LogTable logTable, WantedTable wanted, AreaTable areas) {
+            SettingsReader settings,
+            Optional<Saw> saw,
+            FallDown fallDown,
+            LogTable logTable,
+            WantedTable wanted,
+            AreaTable areas) {
         List<Log> logs = logTable.logs();
         if (logs.isEmpty()) {
             problems.add(JobFile.LOGS.fileName(), 0, "", "", "one log or more", "add a row for each log");
@@ -92,8 +101,8 @@ final class JobReader {
         }
         saw.ifPresent(one -> refuseWideKerf(settings, one.kerf(), logs, wanted, areas));
         if (!logs.isEmpty()) {
-            wanted.refuseImpossible(logs);
-            areas.refuseImpossible(logs);
+            wanted.refuseImpossible(logs, fallDown);
+            areas.refuseImpossible(logs, fallDown);
             logTable.refuseUnknownShrinkage(species -> Stream.concat(
                             wanted.dryMoistures(species).stream(), areas.dryMoistures(species).stream())
                     .toList());

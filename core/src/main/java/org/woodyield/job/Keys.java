@@ -26,6 +26,10 @@ final class Keys {
     static final Key FINISH_PLANING = Key.required("finish.planing", "1/32 in");
     static final Key FINISH_UNDERSIZE = Key.required("finish.undersize", "5 %");
 
+    static final Key FINISH_END_TRIM = Key.optional("finish.end-trim", "1 in");
+    static final Key FINISH_SPLITS = Key.optional("finish.splits", "2 %");
+    static final Key FINISH_WARP = Key.optional("finish.warp", "4 %");
+
     static final Key PATTERN_TURNS = Key.optional("pattern.turns", "0 deg; 45 deg");
     static final Key PATTERN_CANTS = Key.optional("pattern.cants", "yes");
     static final Key PATTERN_GRID = Key.optional("pattern.grid", "1/8 in");
@@ -50,6 +54,9 @@ final class Keys {
                 SAW_VARIATION,
                 FINISH_PLANING,
                 FINISH_UNDERSIZE,
+                FINISH_END_TRIM,
+                FINISH_SPLITS,
+                FINISH_WARP,
                 PATTERN_TURNS,
                 PATTERN_CANTS,
                 PATTERN_GRID));

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
 import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SearchSpace;
@@ -163,6 +165,30 @@ final class SettingsReader {
 
     Optional<Double> undersize() {
         return given(Keys.FINISH_UNDERSIZE, cell -> cell.quantity(Units.PERCENT, UNDERSIZE));
+    }
+
+    /** What drying loses; what is not given is not counted, and the plan says so. */
+    Optional<FallDown> fallDown() {
+        Optional<Length> trim = settings.cell(Keys.FINISH_END_TRIM)
+                .map(cell -> cell.lengthOrNoneUpTo(
+                        Length.ofInches(FallDown.END_TRIM.greatest(), Rounding.DOWN), FallDown.END_TRIM.remedy()))
+                .orElseGet(() -> Optional.of(notCounted("cut off each end for checks of drying", Length.ZERO)));
+        Optional<Double> splits = lost(Keys.FINISH_SPLITS, "pieces that split or check beyond use in drying");
+        Optional<Double> warp = lost(Keys.FINISH_WARP, "pieces that warp beyond use in drying");
+        return trim.isPresent() && splits.isPresent() && warp.isPresent()
+                ? Optional.of(new FallDown(trim.get(), splits.get(), warp.get()))
+                : Optional.empty();
+    }
+
+    private Optional<Double> lost(Key key, String what) {
+        return settings.cell(key)
+                .map(cell -> cell.quantity(Units.PERCENT, FallDown.LOSS))
+                .orElseGet(() -> Optional.of(notCounted(what, 0.0)));
+    }
+
+    private <T> T notCounted(String what, T nothing) {
+        assumptions.add(new Assumption(what, "none counted", Sources.get("definition")));
+        return nothing;
     }
 
     private static Optional<List<Double>> turns(Cell cell) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.log.Log;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
@@ -95,9 +96,9 @@ final class WantedTable {
     /**
      * Notes each piece that no log can give: none is of its wood, none is long enough, or none is thick enough at the place
      * where the piece would end, the diagonal of its finished section against the longer diameter. What passes may still be
-     * short in the plan.
+     * short in the plan. The ends that are cut off when the piece is dry count with it.
      */
-    void refuseImpossible(List<Log> logs) {
+    void refuseImpossible(List<Log> logs, FallDown ofDrying) {
         for (Entry entry : entries) {
             Product piece = entry.piece();
             List<Log> ofWood = logs.stream()
@@ -111,19 +112,22 @@ final class WantedTable {
                     .map(Log::length)
                     .max(Comparator.naturalOrder())
                     .orElseThrow();
-            if (piece.length().compareTo(longest) > 0) {
+            FallDown losses = ofDrying.of(piece.surface());
+            Length sawn = losses.lengthToSaw(piece.length());
+            if (sawn.compareTo(longest) > 0) {
+                boolean trimmed = losses.endTrim().isPositive();
                 entry.row()
                         .cell(LENGTH)
                         .refuse(
                                 "up to " + longest.inFeet(16, Rounding.DOWN) + ", the longest log of "
-                                        + piece.wood().words(),
+                                        + piece.wood().words() + (trimmed ? ", the trim of both ends included" : ""),
                                 "no log can give it; shorten or splice it");
                 continue;
             }
             double diagonal = entry.finished().diagonalMillimetres();
             double widest = ofWood.stream()
-                    .filter(log -> log.length().compareTo(piece.length()) >= 0)
-                    .mapToDouble(log -> widestMillimetres(log, piece.length()))
+                    .filter(log -> log.length().compareTo(sawn) >= 0)
+                    .mapToDouble(log -> widestMillimetres(log, sawn))
                     .max()
                     .orElseThrow();
             if (diagonal > widest) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.GreenTargetSize;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
@@ -44,6 +45,9 @@ sealed interface Item {
 
     double toSaw();
 
+    /** What is lost in drying; nothing where the pieces are finished green. */
+    FallDown fallDown();
+
     Length finishedThickness();
 
     Length finishedWidth();
@@ -54,8 +58,13 @@ sealed interface Item {
     /** How much a sawn piece counts toward the need. */
     double amount(SawnPiece piece, GreenSize green);
 
-    /** Board feet of a sawn piece by nominal size, or by finished size where there is none. */
+    /** Board feet of a sawn piece by nominal size, or by finished size where there is none, and by its trimmed length. */
     double tally(SawnPiece piece, GreenSize green);
+
+    /** Board feet in the ends that are cut off a sawn piece when it is dry. */
+    default double endFeet(SawnPiece piece, GreenSize green) {
+        return fallDown().endBoardFeet(tally(piece, green), fallDown().lengthKept(piece.length()));
+    }
 
     /** The option that stands for this at a worth for each unit of the need. */
     PieceOption option(GreenSize green, Length step, double worthPerUnit);
@@ -131,11 +140,11 @@ sealed interface Item {
     }
 
     /** Pieces of one size and length. */
-    record Pieces(Product product, Length finishedThickness, Length finishedWidth) implements Item {
+    record Pieces(Product product, FallDown fallDown, Length finishedThickness, Length finishedWidth) implements Item {
 
-        static Pieces of(Product piece) {
+        static Pieces of(Product piece, FallDown ofDrying) {
             Product.Section finished = piece.finished();
-            return new Pieces(piece, finished.thickness(), finished.width());
+            return new Pieces(piece, ofDrying.of(piece.surface()), finished.thickness(), finished.width());
         }
 
         @Override
@@ -176,7 +185,7 @@ sealed interface Item {
 
         @Override
         public double toSaw() {
-            return product.quantity();
+            return fallDown.piecesToSaw(product.quantity());
         }
 
         @Override
@@ -204,15 +213,15 @@ sealed interface Item {
                     id(),
                     green.thicknessToSaw(),
                     green.widthToSaw(),
-                    List.of(new LengthWorth(product.length(), worthPerUnit)));
+                    List.of(new LengthWorth(fallDown.lengthToSaw(product.length()), worthPerUnit)));
         }
     }
 
     /** Boards of random width for an area. */
-    record Boards(CoverArea wantedArea, Length finishedThickness) implements Item {
+    record Boards(CoverArea wantedArea, FallDown fallDown, Length finishedThickness) implements Item {
 
-        static Boards of(CoverArea area) {
-            return new Boards(area, area.finishedThickness());
+        static Boards of(CoverArea area, FallDown ofDrying) {
+            return new Boards(area, ofDrying.of(area.surface()), area.finishedThickness());
         }
 
         @Override
@@ -255,7 +264,7 @@ sealed interface Item {
 
         @Override
         public double toSaw() {
-            return wantedArea.squareMetres() * (1 + wantedArea.wastePercent() / 100);
+            return fallDown.amountToSaw(wantedArea.squareMetres() * (1 + wantedArea.wastePercent() / 100));
         }
 
         @Override
@@ -272,7 +281,7 @@ sealed interface Item {
 
         @Override
         public double amount(SawnPiece piece, GreenSize green) {
-            return wantedArea.coveredBy(finishedWidth(piece.width(), green), piece.length());
+            return wantedArea.coveredBy(finishedWidth(piece.width(), green), fallDown.lengthKept(piece.length()));
         }
 
         @Override
@@ -280,7 +289,7 @@ sealed interface Item {
             return BoardMeasure.boardFeet(
                     tallyThicknessInches(),
                     finishedWidth(piece.width(), green).toInches(),
-                    piece.length().toFeet());
+                    fallDown.lengthKept(piece.length()).toFeet());
         }
 
         /** The thickness under which boards are counted: the nominal one, or what they measure but no less than an inch. */
@@ -312,7 +321,8 @@ sealed interface Item {
             // bound.
             double most = covered;
             List<LengthWorth> lengths = wantedArea.lengths().stream()
-                    .map(length -> new LengthWorth(length, worthPerUnit * most * least.toMetres() * length.toMetres()))
+                    .map(length -> new LengthWorth(
+                            fallDown.lengthToSaw(length), worthPerUnit * most * least.toMetres() * length.toMetres()))
                     .toList();
             return new PieceOption(id(), green.thicknessToSaw(), least, greatest, widthStep, lengths, Wane.NONE);
         }

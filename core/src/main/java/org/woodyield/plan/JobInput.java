@@ -30,6 +30,7 @@ import org.woodyield.work.WorkInputs;
  * @param work time, fuel and money: the user's figures over the defaults of the kind of saw
  * @param planing what is taken off each planed face
  * @param undersizePercent share of pieces that may come out too thin to plane clean
+ * @param yard how the lumber is dried and what that loses
  * @param prices what bought lumber costs; possibly empty, and then what rests on it is left out
  * @param assumptions what nobody gave and was taken instead, work and money left aside, whose sources stand in {@code work}
  */
@@ -44,6 +45,7 @@ public record JobInput(
         WorkInputs work,
         Length planing,
         double undersizePercent,
+        DryingYard yard,
         List<Price> prices,
         List<Assumption> assumptions) {
 

@@ -2,12 +2,14 @@ package org.woodyield.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.Volume;
 import org.woodyield.sawing.WoodBalance;
 import org.woodyield.source.Source;
 import org.woodyield.wood.AirDrying;
+import org.woodyield.wood.Species;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.CashFlow;
 import org.woodyield.work.JobCost;
@@ -15,6 +17,7 @@ import org.woodyield.work.Outlook;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkEstimate;
+import org.woodyield.working.Working;
 
 /**
  * The plan of a job: how each log is sawn for what is wanted, and what that takes and yields.
@@ -23,10 +26,11 @@ import org.woodyield.work.WorkEstimate;
  * @param greenSizes what to saw green, for each thing wanted in each species that may give it
  * @param logs each log in the order of the input
  * @param supply what is wanted beside what is sawn
+ * @param fallDown what is left of each thing wanted, by its wood, sawn, dried, planed and usable
  * @param balance where the wood of the sawn logs goes
  * @param solid the solid of the sawn logs inside bark; equals the balance's sum
- * @param tally board feet sawn, by nominal size
- * @param usable board feet that are left after drying and planing
+ * @param tally board feet sawn, by nominal size and trimmed length
+ * @param usable board feet that are left after drying and planing, splits and warp taken off
  * @param choice how the cuts of the logs were chosen
  * @param work time and fuel, by log and in all
  * @param timeLine the work day by day
@@ -46,6 +50,7 @@ public record JobPlan(
         List<GreenSize> greenSizes,
         List<LogPlan> logs,
         List<Supply> supply,
+        List<Lot> fallDown,
         WoodBalance balance,
         Volume solid,
         BoardFeet tally,
@@ -68,9 +73,32 @@ public record JobPlan(
         greenSizes = List.copyOf(greenSizes);
         logs = List.copyOf(logs);
         supply = List.copyOf(supply);
+        fallDown = List.copyOf(fallDown);
         drying = List.copyOf(drying);
         notes = List.copyOf(notes);
     }
+
+    /**
+     * What is sawn of one thing wanted in one wood, and what is left of it in the mean.
+     *
+     * @param wantedId the thing wanted
+     * @param species the wood
+     * @param unit {@code pieces} or {@code m2}
+     * @param sawn how much of it is sawn
+     * @param left how much of it is usable in the mean
+     * @param tally board feet sawn, by trimmed length
+     * @param stages board feet at each stage
+     * @param working how the stages came about
+     */
+    public record Lot(
+            String wantedId,
+            Species species,
+            String unit,
+            double sawn,
+            double left,
+            double tally,
+            FallDown.Stages stages,
+            Working working) {}
 
     /**
      * How good the choice of cuts is for the whole list. Each log's pattern is the best for the prices at which it was

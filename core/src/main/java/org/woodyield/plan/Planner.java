@@ -17,6 +17,7 @@ import java.util.concurrent.Executor;
 import java.util.function.BiConsumer;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.UndersizeZ;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
@@ -93,8 +94,9 @@ public final class Planner {
         this.executor = executor;
         this.progress = progress;
         List<Item> all = new ArrayList<>();
-        input.pieces().forEach(piece -> all.add(Item.Pieces.of(piece)));
-        input.areas().forEach(area -> all.add(Item.Boards.of(area)));
+        FallDown ofDrying = input.yard().fallDown();
+        input.pieces().forEach(piece -> all.add(Item.Pieces.of(piece, ofDrying)));
+        input.areas().forEach(area -> all.add(Item.Boards.of(area, ofDrying)));
         this.items = List.copyOf(all);
         this.saw = layoutSaw(input.saw());
         this.space = layoutSpace(input);
@@ -189,6 +191,7 @@ public final class Planner {
         double[] made = new double[items.size()];
         double[] tallies = new double[items.size()];
         double[] usables = new double[items.size()];
+        Map<String, Sawn> lots = new LinkedHashMap<>();
         Volume lumber = Volume.ZERO;
         Volume kerf = Volume.ZERO;
         Volume slab = Volume.ZERO;
@@ -214,16 +217,25 @@ public final class Planner {
                 for (SawnPiece piece : sawing.get().pieces()) {
                     int index = indexOf(piece.optionId());
                     GreenSize size = green(items.get(index), log.species());
-                    double feet = items.get(index).tally(piece, size);
-                    made[index] += items.get(index).amount(piece, size);
+                    Item item = items.get(index);
+                    double feet = item.tally(piece, size);
+                    double amount = item.amount(piece, size);
+                    made[index] += amount;
                     tallies[index] += feet;
-                    usables[index] += feet * (1 - size.scantShare());
                     ofLog += feet;
+                    lots.merge(key(item, log.species()), new Sawn(amount, feet, item.endFeet(piece, size)), Sawn::plus);
                 }
             }
             tally += ofLog;
             String leftWhole = sawing.isPresent() ? "" : whyLeftWhole(i, worth, cost(costs, i));
             logs.add(logPlan(i, sawing, leftWhole, BoardFeet.tally(ofLog)));
+        }
+        List<JobPlan.Lot> fallDown = new ArrayList<>();
+        for (int i = 0; i < items.size(); i++) {
+            for (JobPlan.Lot lot : lots(items.get(i), lots)) {
+                fallDown.add(lot);
+                usables[i] += lot.stages().usable().value();
+            }
         }
         WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim, rot);
         Length kerfOfSaw = input.saw().kerf();
@@ -263,6 +275,7 @@ public final class Planner {
                 List.copyOf(green.values()),
                 logs,
                 supply,
+                fallDown,
                 balance,
                 solid,
                 BoardFeet.tally(tally),
@@ -284,6 +297,36 @@ public final class Planner {
                 ways,
                 cashFlow,
                 notes(priced));
+    }
+
+    /** What is sawn of one thing in one wood: in its unit, in board feet by trimmed length, and in the ends beyond it. */
+    private record Sawn(double amount, double tally, double ends) {
+        Sawn plus(Sawn other) {
+            return new Sawn(amount + other.amount, tally + other.tally, ends + other.ends);
+        }
+    }
+
+    /** What is left of a thing at each stage, by its wood in the order of the logs. */
+    private List<JobPlan.Lot> lots(Item item, Map<String, Sawn> sawn) {
+        List<JobPlan.Lot> lots = new ArrayList<>();
+        Set<Species> species = new LinkedHashSet<>();
+        input.logs().forEach(log -> species.add(log.species()));
+        for (Species one : species) {
+            Sawn lot = sawn.get(key(item, one));
+            if (lot != null) {
+                double scant = green(item, one).scantShare();
+                lots.add(new JobPlan.Lot(
+                        item.id(),
+                        one,
+                        item.unit(),
+                        lot.amount(),
+                        lot.amount() * item.fallDown().keptShare() * (1 - scant),
+                        lot.tally(),
+                        item.fallDown().stages(lot.tally(), lot.ends(), scant),
+                        item.fallDown().stagesWorking(lot.tally(), lot.ends(), scant)));
+            }
+        }
+        return lots;
     }
 
     /** The scale by which logs are sold, where each sawn log has one. */
@@ -582,8 +625,9 @@ public final class Planner {
                 "The weight of a log takes its bark to be as heavy as its wood, by volume.",
                 Sources.get("definition")));
         notes.add(new JobPlan.Note(
-                "Usable board feet leave out the share of pieces that the saw's scatter makes too thin to plane clean."
-                        + " Checks, warp and splits of drying come on top and are not in this figure.",
+                "Usable board feet leave out the share of pieces that the saw's scatter makes too thin to plane clean, and what"
+                        + " the job gives as lost by splits and warp of drying. Spares are sawn for splits and warp, as many as are"
+                        + " lost in the mean: chance may take more. None are sawn for pieces too thin, a share that the job accepts.",
                 Sources.get("definition")));
         if (!saw.kerf().equals(input.saw().kerf())) {
             notes.add(new JobPlan.Note(

@@ -55,6 +55,7 @@ final class PlanContent {
         List<Section> sections = new ArrayList<>();
         sections.add(inShort());
         sections.add(wanted());
+        sections.add(wood.fallDown());
         sections.add(wood.greenSizes());
         sections.add(logs.logs());
         List<String> sizes = plan.supply().stream().map(Supply::wantedId).toList();
@@ -79,11 +80,7 @@ final class PlanContent {
         List<Fact> facts = new ArrayList<>();
         long met = plan.supply().stream().filter(Supply::met).count();
         facts.add(new Fact("Wanted", met + " of " + plan.supply().size() + " met", shortages()));
-        facts.add(new Fact(
-                "Lumber sawn",
-                feet(plan.tally()),
-                "by nominal tally; " + NumberText.fixed(plan.usable().value(), 0)
-                        + " bf of it usable after drying and planing"));
+        facts.add(new Fact("Lumber sawn", feet(plan.tally()), "by nominal tally; of it " + stages() + " bf usable"));
         facts.add(new Fact(
                 "Solid recovery",
                 share(plan.balance().lumber(), plan.solid()),
@@ -121,6 +118,18 @@ final class PlanContent {
                         WorkSections.verdict("Own work counted at its wage", money.workValued())
                                 + prospect(plan.prospects().workValued())))));
         return new Section("in-short", "In short", blocks);
+    }
+
+    /** What is left of the tally when it has dried, is planed and can be used; the last without its unit. */
+    private String stages() {
+        double dried = 0;
+        double planed = 0;
+        for (JobPlan.Lot lot : plan.fallDown()) {
+            dried += lot.stages().dried().value();
+            planed += lot.stages().planed().value();
+        }
+        return NumberText.fixed(dried, 0) + " bf dried, " + NumberText.fixed(planed, 0) + " bf planed, "
+                + NumberText.fixed(plan.usable().value(), 0);
     }
 
     private String prospect(Optional<Outlook> outlook) {

@@ -11,6 +11,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.woodyield.lumber.FallDown;
+import org.woodyield.lumber.Product;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Volume;
 import org.woodyield.plan.GreenSize;
@@ -93,6 +96,70 @@ final class WoodSections {
         String lines = WorkingText.plain(working);
         Derivation same = known.get(lines);
         known.put(lines, same == null ? words.derivation(working.title() + ": " + of, working) : same.alsoOf(of));
+    }
+
+    Section fallDown() {
+        if (plan.fallDown().isEmpty()) {
+            return new Section("fall-down", "From the saw to use", List.of(new Prose(NOTHING)));
+        }
+        PlanTable.Builder table = PlanTable.of("fall-down", "Board feet sawn, dried, planed and usable")
+                .text("Wanted", "wanted")
+                .text("Wood", "species")
+                .text("Unit", "unit")
+                .number("Sawn", "sawn")
+                .number("Usable", "usable")
+                .number("Sawn green, bf", "sawn-bf")
+                .number("Dried, bf", "dried-bf")
+                .number("Planed, bf", "planed-bf")
+                .number("Usable, bf", "usable-bf");
+        Map<String, Derivation> workings = new LinkedHashMap<>();
+        FallDown losses = plan.input().yard().fallDown();
+        for (Product piece : plan.input().pieces()) {
+            once(piece.id(), losses.of(piece.surface()).piecesToSawWorking(piece.quantity()), workings);
+        }
+        FallDown.Stages sum = FallDown.NONE.stages(0, 0, 0);
+        for (JobPlan.Lot lot : plan.fallDown()) {
+            int decimals = lot.unit().equals("pieces") ? 0 : 2;
+            table.row(Stream.concat(
+                            Stream.of(
+                                    Cell.text(lot.wantedId()),
+                                    Cell.text(lot.species().commonName()),
+                                    Cell.text(lot.unit()),
+                                    Cell.number(lot.sawn(), decimals),
+                                    Cell.number(lot.left(), Math.max(1, decimals))),
+                            stages(lot.stages()))
+                    .toList());
+            sum = sum.plus(lot.stages());
+            once(lot.wantedId() + " in " + lot.species().commonName(), lot.working(), workings);
+        }
+        table.row(Stream.concat(
+                        Stream.of(Cell.text("sum"), Cell.text(""), Cell.text(""), Cell.NONE, Cell.NONE), stages(sum))
+                .toList());
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Tabular(table.build()));
+        blocks.add(new Prose(lossesInWords(losses)));
+        blocks.add(new Workings("How the spares and the board feet come about", List.copyOf(workings.values())));
+        return new Section("fall-down", "From the saw to use", blocks);
+    }
+
+    private static Stream<Cell> stages(FallDown.Stages stages) {
+        return Stream.of(stages.sawn(), stages.dried(), stages.planed(), stages.usable())
+                .map(feet -> Cell.number(feet.value(), 1, 4));
+    }
+
+    private String lossesInWords(FallDown losses) {
+        if (losses.equals(FallDown.NONE)) {
+            return "The job gives no losses of drying (finish.end-trim, finish.splits, finish.warp), so none are counted and no"
+                    + " spares are sawn: dried is what is sawn. Wood does check, split and warp, and no published share was"
+                    + " found to stand in.";
+        }
+        return "Sawn counts the whole length, " + words.lengths().size(losses.endTrim())
+                + " at each end for checks included; the tally elsewhere counts the trimmed length. Dried: the ends cut off and "
+                + NumberText.full(losses.splitPercent())
+                + " % of the pieces split. Planed: less those too thin to plane clean. Usable: less "
+                + NumberText.full(losses.warpPercent())
+                + " % warped. To saw = needed / ((1 - splits) (1 - warp)), up to the next whole piece: spares in the mean. The"
+                + " shares are the job's own; lumber dressed green loses none.";
     }
 
     Section balance() {

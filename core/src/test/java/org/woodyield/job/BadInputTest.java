@@ -335,12 +335,26 @@ class BadInputTest {
 
     @Test
     void aPieceLongerThanAnyLogOfItsWood() {
-        demo.with(WANTED, "sills,4x6,8 ft,6", "sills,4x6,9 ft,6");
+        demo.with(WANTED, "sills,4x6,8 ft,4", "sills,4x6,9 ft,4");
         expect(
                 at(WANTED, "sills", "length"),
                 "'9 ft'",
                 "8 ft 6 in, the longest log of white oak",
                 "no log can give it");
+    }
+
+    @Test
+    void aPieceThatIsTooLongOnlyWithTheTrimOfItsEnds() {
+        demo.with(PROPERTIES, "finish.end-trim = 1 in", "finish.end-trim = 4 in");
+        Run run = demo.run();
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains(at(WANTED, "sills", "length"), "the trim of both ends included");
+    }
+
+    @Test
+    void lossesOfDryingThatCannotBe() {
+        demo.with(PROPERTIES, "finish.warp = 4 %", "finish.warp = 95 %");
+        expect(at(PROPERTIES, "finish.warp", "finish.warp"), "0 to 90 %", "mend the drying");
     }
 
     @Test

@@ -27,6 +27,7 @@ final class SameJob {
                 WorkInputs.chainDefaults(),
                 job.planing(),
                 job.undersizePercent(),
+                job.yard(),
                 job.prices(),
                 job.assumptions());
     }

@@ -10,6 +10,7 @@ import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import org.woodyield.log.Log;
 import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
@@ -95,6 +96,7 @@ class PlannerTest {
                 work(),
                 Length.inches(1, 32),
                 5,
+                DryingYard.usual(),
                 prices,
                 List.of());
     }
@@ -116,7 +118,7 @@ class PlannerTest {
     @Test
     void boardsForAnAreaAreNeverPricedBelowWhatTheyCover() {
         JobInput input = job(PRICES);
-        Item.Boards boards = Item.Boards.of(input.areas().get(0));
+        Item.Boards boards = Item.Boards.of(input.areas().get(0), FallDown.NONE);
         Species pine = SpeciesCatalogue.published().find("eastern white pine");
         GreenSize green = boards.greenSize(pine, input, input.saw(), 1.645);
         PieceOption option = boards.option(green, input.saw().settingStep(), 1);
@@ -178,11 +180,51 @@ class PlannerTest {
                 input.work(),
                 input.planing(),
                 5,
+                DryingYard.usual(),
                 PRICES,
                 List.of());
         JobPlan plan = Planner.plan(beam);
         assertThat(plan.supply().get(0).sawn()).isPositive();
         assertThat(plan.drying()).allMatch(drying -> drying.days().isEmpty());
+    }
+
+    @Test
+    void lossesOfDryingMakeThePiecesLongerAskForSparesAndLowerWhatIsUsable() {
+        JobInput input = job(PRICES);
+        FallDown losses = new FallDown(Length.inches(1), 10, 20);
+        JobPlan plan = Planner.plan(new JobInput(
+                input.title(),
+                input.currency(),
+                input.logs(),
+                input.pieces(),
+                input.areas(),
+                input.saw(),
+                input.space(),
+                input.work(),
+                input.planing(),
+                input.undersizePercent(),
+                new DryingYard(losses),
+                input.prices(),
+                input.assumptions()));
+        assertThat(plan.supply().get(0).toSaw()).isEqualTo(7); // 5 / (0.9 x 0.8) = 6.94
+        assertThat(plan.supply().get(1).toSaw()).isCloseTo(4.4 / 0.72, within(1e-12));
+        assertThat(plan.logs().stream()
+                        .flatMap(log -> log.sawing().stream())
+                        .flatMap(sawing -> sawing.pieces().stream())
+                        .filter(piece -> piece.optionId().equals("stud"))
+                        .map(SawnPiece::length))
+                .isNotEmpty()
+                .containsOnly(Length.parse("8 ft 2 in"));
+        double usable = 0;
+        double tally = 0;
+        for (JobPlan.Lot lot : plan.fallDown()) {
+            usable += lot.stages().usable().value();
+            tally += lot.tally();
+            assertThat(lot.stages().dried().value()).isCloseTo(0.9 * lot.tally(), within(1e-9));
+            assertThat(lot.working().value()).isEqualTo(lot.stages().usable().value());
+        }
+        assertThat(plan.usable().value()).isCloseTo(usable, within(1e-9)).isLessThanOrEqualTo(0.72 * tally + 1e-9);
+        assertThat(plan.tally().value()).isCloseTo(tally, within(1e-9));
     }
 
     @Test

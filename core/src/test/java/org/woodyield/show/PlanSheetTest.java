@@ -17,6 +17,7 @@ import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
+import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.plan.JobInput.Price;
@@ -85,6 +86,7 @@ class PlanSheetTest {
                 work,
                 Length.inches(1, 32),
                 5,
+                DryingYard.usual(),
                 List.of(new Price(Optional.empty(), Wood.of(Wood.Kind.SOFTWOOD), 1.2)),
                 List.of(new Assumption(
                         "assumed " + NASTY,
