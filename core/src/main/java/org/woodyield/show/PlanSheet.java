@@ -25,6 +25,7 @@ public final class PlanSheet {
      */
     public static final List<String> TABLE_NAMES = List.of(
             "wanted",
+            "fall-down",
             "green-sizes",
             "logs",
             "yield",
