@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.Planner;
-import org.woodyield.plan.WhatIf;
 import org.woodyield.show.PlanSheet;
 import org.woodyield.show.PlanTable;
 import org.woodyield.source.Source;
@@ -37,11 +36,11 @@ record Outputs(PlanSheet sheet) {
             .collect(Collectors.toUnmodifiableSet());
 
     /** Plans a job and lays the plan out, if wanted with what one log would give if one thing were otherwise. */
-    static Outputs of(JobInput job, Source origin, Optional<String> whatIfLog, BiConsumer<Integer, Integer> progress) {
+    static Outputs of(JobInput job, Source origin, Optional<Question> whatIf, BiConsumer<Integer, Integer> progress) {
         JobPlan plan = planned(job, progress);
         PlanSheet sheet = PlanSheet.of(plan, origin);
         return new Outputs(
-                whatIfLog.map(log -> sheet.with(WhatIf.of(plan, log))).orElse(sheet));
+                whatIf.map(question -> sheet.with(question.answer(plan))).orElse(sheet));
     }
 
     /** The plan for the terminal. */

@@ -41,6 +41,12 @@ final class PlanCommand implements Subcommand {
                 .type(String.class)
                 .description("Also tell what this log would give with another kerf, first face or diameter.")
                 .build());
+        spec.addOption(OptionSpec.builder(Question.OPTION)
+                .paramLabel("SIZE")
+                .type(String.class)
+                .description("With --what-if: also if this size were wanted too, such as"
+                        + " '1x6, 8 ft, dressed dry, 15 %%' (size, length, surface, moisture).")
+                .build());
         spec.addOption(OptionSpec.builder("--check")
                 .type(boolean.class)
                 .description("Only read the job and tell what is wrong with it.")
@@ -61,11 +67,16 @@ final class PlanCommand implements Subcommand {
         if (replace && out.isEmpty()) {
             throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
         }
+        Optional<String> log = Optional.ofNullable(given.matchedOptionValue("--what-if", null));
+        Optional<String> size = Optional.ofNullable(given.matchedOptionValue(Question.OPTION, null));
+        if (size.isPresent() && log.isEmpty()) {
+            throw new BadInputException(Question.OPTION + " needs --what-if LOG; name the log that would give it");
+        }
+        Optional<Question> whatIf = log.map(id -> Question.read(id, size));
         JobFiles files = files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
         if (given.matchedOptionValue("--check", false)) {
             return terminal.print("summary", Outputs.summary(JobReader.read(files)));
         }
-        Optional<String> whatIf = Optional.ofNullable(given.matchedOptionValue("--what-if", null));
         return plan(files, out, replace, whatIf, terminal);
     }
 
@@ -88,7 +99,7 @@ final class PlanCommand implements Subcommand {
     }
 
     private static int plan(
-            JobFiles files, Optional<String> out, boolean replace, Optional<String> whatIf, Terminal terminal)
+            JobFiles files, Optional<String> out, boolean replace, Optional<Question> whatIf, Terminal terminal)
             throws IOException {
         // The folder is checked first, so that nobody waits for a plan that cannot be written.
         Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, Outputs.FILES, replace));

@@ -5,19 +5,23 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.woodyield.lumber.Product;
+import org.woodyield.lumber.UndersizeZ;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.sawing.PassCost;
+import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SawingSensitivity;
 import org.woodyield.sawing.SawingSensitivity.Change;
 import org.woodyield.sawing.SearchSpace;
+import org.woodyield.wood.Species;
 
 /**
- * How one log of a plan would be sawn with another kerf, another first face or another diameter, at the prices at which it
- * was sawn; the other logs do not answer to it.
+ * How one log of a plan would be sawn with another kerf, another first face or another diameter, or for one size
+ * more, at the prices at which it was sawn; the other logs do not answer to it.
  *
  * @param log its id
  * @param unit what worth is counted in
@@ -35,6 +39,25 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
      * @throws OutOfDomainException if no log has that id, or nothing is sawn from it
      */
     public static WhatIf of(JobPlan plan, String log) {
+        return of(plan, log, Optional.empty());
+    }
+
+    /**
+     * Asks the same, and for one size more.
+     *
+     * @param plan the plan
+     * @param log the id of a log from which something is sawn
+     * @param more a size that is wanted beside the list, as often as the log gives it and each time at its full price, or at
+     *     its board feet where the plan counts them; its id stands in the answer
+     * @return the answers
+     * @throws OutOfDomainException as {@link #of(JobPlan, String)}; or if the size is longer than the log, has another wood,
+     *     has the id of something that is wanted, is thinner than the kerf, or has no price though the plan counts money
+     */
+    public static WhatIf of(JobPlan plan, String log, Product more) {
+        return of(plan, log, Optional.of(more));
+    }
+
+    private static WhatIf of(JobPlan plan, String log, Optional<Product> more) {
         LogPlan one = plan.logs().stream()
                 .filter(each -> each.log().id().equals(log))
                 .findFirst()
@@ -53,10 +76,12 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
         boolean priced = plan.choice().unit().equals(input.currency());
         Function<Saw, PassCost> cost =
                 other -> priced ? Planner.passCost(input, one.log().species(), other.kerf()) : PassCost.free();
+        List<Change> changes = changes(input, sawing);
+        more.ifPresent(size -> changes.add(new Change.OneMoreSize(option(size, one, sawing, input, priced))));
         return new WhatIf(
                 log,
                 plan.choice().unit(),
-                SawingSensitivity.of(sawing.solid(), saw, sawing.options(), space, cost, changes(input, sawing)));
+                SawingSensitivity.of(sawing.solid(), saw, sawing.options(), space, cost, changes));
     }
 
     private static List<Change> changes(JobInput input, SawingPlan sawing) {
@@ -75,6 +100,51 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
         changes.add(new Change.Diameter(inch));
         changes.add(new Change.Diameter(Length.ZERO.minus(inch)));
         return changes;
+    }
+
+    /** The size as the planner would see it if it stood on the list. */
+    private static PieceOption option(
+            Product more, LogPlan log, SawingPlan sawing, JobInput input, boolean priced) {
+        Species species = log.log().species();
+        if (!more.wood().accepts(species)) {
+            throw refused(
+                    "wood of the size more", more.wood().words(), species.commonName(), "ask for it of another log");
+        }
+        if (more.length().compareTo(log.log().length()) > 0) {
+            throw refused(
+                    "length of the size more",
+                    more.length().toString(),
+                    "up to the length of log " + log.log().id() + ", " + log.log().length(),
+                    "shorten it, or name a longer log");
+        }
+        if (sawing.options().stream().anyMatch(known -> known.id().equals(more.id()))) {
+            throw refused("name of the size more", more.id(), "a name that nothing wanted has", "choose another");
+        }
+        if (more.size().thickness().compareTo(input.saw().kerf()) < 0) {
+            throw refused(
+                    "thickness of the size more",
+                    more.size().thickness().toString(),
+                    "the kerf or more, " + input.saw().kerf(),
+                    "ask for a thicker one");
+        }
+        double perBoardFoot = 1;
+        if (priced) {
+            perBoardFoot = input.price(more.size(), species)
+                    .orElseThrow(() -> refused(
+                            "size more",
+                            more.size().words() + " in " + species.commonName(),
+                            "a size with a price",
+                            "add a row for it to the prices, or one for any size"))
+                    .perBoardFoot();
+        }
+        Item.Pieces pieces = Item.Pieces.of(more);
+        GreenSize green =
+                pieces.greenSize(species, input, sawing.saw(), UndersizeZ.exact(input.undersizePercent()));
+        return pieces.option(green, input.saw().settingStep(), pieces.tallyOfOne() * perBoardFoot);
+    }
+
+    private static OutOfDomainException refused(String parameter, String value, String limits, String remedy) {
+        return new OutOfDomainException(parameter, value, "", limits, remedy);
     }
 
     private static Length laidOut(Saw saw, Length kerf) {

@@ -33,7 +33,8 @@ final class WhatIfSection {
                 List.of(
                         new Tabular(table.build()),
                         new Prose("Each line is the best pattern of its own search, at the prices at which this log was"
-                                + " sawn. The other logs and the list are left as they are.")));
+                                + " sawn; a size more counts at its full price each time. The other logs and the list are"
+                                + " left as they are.")));
     }
 
     private static void row(PlanTable.Builder table, Outcome outcome, Outcome base) {

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -145,5 +147,37 @@ class CommandsTest {
         assertThat(asked.out())
                 .contains("What if\n-------", "as planned", "kerf ", "first face at ", "thicker", "thinner");
         assertThat(Run.of().out()).doesNotContain("What if");
+    }
+
+    @Test
+    void whatIfTellsWhatOneSizeMoreWouldGive() {
+        Run asked = Run.of("--what-if", "C1", "--size", "1x4, 6 ft, dressed dry, 15 %");
+        assertThat(asked.err()).isEmpty();
+        assertThat(asked.code()).isZero();
+        Matcher line = Pattern.compile("also 1x4, 6 ft, +\\d+ +\\d+ +[\\d.]+ +[\\d.]+ +[\\d.]+ +\\+([\\d.]+)")
+                .matcher(asked.out());
+        assertThat(line.find()).isTrue();
+        assertThat(Double.parseDouble(line.group(1))).isPositive();
+        assertThat(Run.of("--what-if", "C1").out()).doesNotContain("also ");
+    }
+
+    @Test
+    void aSizeMoreMustBeOneThatTheLogCanBeAskedFor() {
+        refuses("needs --what-if LOG", "--size", "1x6, 8 ft, rough, 15 %");
+        refuses("it has 1 part", "--what-if", "P1", "--size", "1x6");
+        refuses("--size: '1z6' is not accepted", "--what-if", "P1", "--size", "1z6, 8 ft, rough, 15 %");
+        refuses("'8' is not accepted", "--what-if", "P1", "--size", "1x6, 8, rough, 15 %");
+        refuses("rough, dressed dry, dressed green", "--what-if", "P1", "--size", "1x6, 8 ft, smooth, 15 %");
+        refuses("add the unit", "--what-if", "P1", "--size", "1x6, 8 ft, rough, 15");
+        refuses("--size: '1x4' is not accepted", "--what-if", "P1", "--size", "1x4, 8 ft, rough, 15 %");
+        refuses("up to the length of log C1", "--what-if", "C1", "--size", "1x6, 8 ft, dressed dry, 15 %");
+        refuses("the kerf or more", "--what-if", "C1", "--size", "1/8 in x 4 in, 6 ft, rough, 15 %");
+    }
+
+    private static void refuses(String said, String... arguments) {
+        Run run = Run.of(arguments);
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains(said);
+        assertThat(run.out()).isEmpty();
     }
 }
