@@ -62,13 +62,7 @@ record Question(String log, Optional<Product> more) {
         }
         String name = size.get().words() + ", " + parts.get(1).text() + ", "
                 + surface.get().words();
-        return Optional.of(new Product(
-                name,
-                size.get(),
-                length.get(),
-                1,
-                Wood.of(Wood.Kind.ANY),
-                surface.get(),
-                moisture.get()));
+        return Optional.of(
+                new Product(name, size.get(), length.get(), 1, Wood.of(Wood.Kind.ANY), surface.get(), moisture.get()));
     }
 }

@@ -103,18 +103,18 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
     }
 
     /** The size as the planner would see it if it stood on the list. */
-    private static PieceOption option(
-            Product more, LogPlan log, SawingPlan sawing, JobInput input, boolean priced) {
+    private static PieceOption option(Product more, LogPlan log, SawingPlan sawing, JobInput input, boolean priced) {
         Species species = log.log().species();
         if (!more.wood().accepts(species)) {
             throw refused(
                     "wood of the size more", more.wood().words(), species.commonName(), "ask for it of another log");
         }
-        if (more.length().compareTo(log.log().length()) > 0) {
+        if (input.yard().fallDown().lengthToSaw(more.length()).compareTo(log.log().length()) > 0) {
             throw refused(
                     "length of the size more",
                     more.length().toString(),
-                    "up to the length of log " + log.log().id() + ", " + log.log().length(),
+                    "up to the length of log " + log.log().id() + ", "
+                            + log.log().length(),
                     "shorten it, or name a longer log");
         }
         if (sawing.options().stream().anyMatch(known -> known.id().equals(more.id()))) {
@@ -137,9 +137,8 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
                             "add a row for it to the prices, or one for any size"))
                     .perBoardFoot();
         }
-        Item.Pieces pieces = Item.Pieces.of(more);
-        GreenSize green =
-                pieces.greenSize(species, input, sawing.saw(), UndersizeZ.exact(input.undersizePercent()));
+        Item.Pieces pieces = Item.Pieces.of(more, input.yard().fallDown());
+        GreenSize green = pieces.greenSize(species, input, sawing.saw(), UndersizeZ.exact(input.undersizePercent()));
         return pieces.option(green, input.saw().settingStep(), pieces.tallyOfOne() * perBoardFoot);
     }
 
