@@ -109,7 +109,11 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
             throw refused(
                     "wood of the size more", more.wood().words(), species.commonName(), "ask for it of another log");
         }
-        if (input.yard().fallDown().lengthToSaw(more.length()).compareTo(log.log().length()) > 0) {
+        if (input.yard()
+                        .fallDown()
+                        .lengthToSaw(more.length())
+                        .compareTo(log.log().length())
+                > 0) {
             throw refused(
                     "length of the size more",
                     more.length().toString(),
