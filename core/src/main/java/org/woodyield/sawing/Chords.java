@@ -173,8 +173,8 @@ final class Chords {
                 for (int p = 0; p < planes.length; p++) {
                     Lie.Plane plane = planes[p];
                     if (lattice.anywhere) {
-                        double low = at - lattice.margin() * unit;
-                        double high = at + (1 + lattice.margin()) * unit;
+                        double low = at - lattice.margin * unit;
+                        double high = at + (1 + lattice.margin) * unit;
                         from[p] = upright == 0 ? plane.leftmost(low, high) : plane.lowest(low, high);
                         to[p] = upright == 0 ? plane.rightmost(low, high) : plane.highest(low, high);
                         continue;

@@ -72,6 +72,12 @@ final class Lattice {
      */
     final boolean anywhere;
 
+    /**
+     * How far beyond its step the room at a face must be looked for. Wane begins at most half a thickness from a face: of an
+     * odd thickness that is half a step beyond the last whole one.
+     */
+    final int margin;
+
     private Lattice(
             long unitNanometres,
             Saw saw,
@@ -79,7 +85,8 @@ final class Lattice {
             List<Length> lengths,
             List<Thickness> thicknesses,
             int[] cantHeights,
-            boolean anywhere) {
+            boolean anywhere,
+            int margin) {
         this.unitNanometres = unitNanometres;
         this.kerf = (int) (saw.kerf().toNanometres() / unitNanometres);
         this.grid = (int) (grid / unitNanometres);
@@ -89,6 +96,7 @@ final class Lattice {
         this.thicknesses = thicknesses;
         this.cantHeights = cantHeights;
         this.anywhere = anywhere;
+        this.margin = margin;
     }
 
     /** Grid of the first face; over a bed every face stands on the saw's own step. */
@@ -146,6 +154,7 @@ final class Lattice {
         Map<Integer, List<Entry>> byThickness = new LinkedHashMap<>();
         Map<Integer, List<Integer>> unedged = new LinkedHashMap<>();
         TreeSet<Integer> heights = new TreeSet<>();
+        int margin = 0;
         for (int o = 0; o < options.size(); o++) {
             PieceOption option = options.get(o);
             for (long extra = 0; extra <= overThick; extra++) {
@@ -170,8 +179,12 @@ final class Lattice {
                     // Wane is measured on the size that was asked for, not on what the saw's step adds to it.
                     int depth = whole(
                             option.thickness().toNanometres() * option.wane().thicknessInset() / unit, anywhere);
-                    depth = Math.min(depth, thickness / 2);
                     int side = whole(width.toNanometres() * option.wane().widthInset() / unit, anywhere);
+                    // Before the depth is cut down to whole steps: a piece of one step has wane, too.
+                    if (anywhere && depth > thickness / 2 && side > 0) {
+                        margin = 1;
+                    }
+                    depth = Math.min(depth, thickness / 2);
                     boolean square = depth == 0 || side == 0;
                     byThickness
                             .computeIfAbsent(thickness, t -> new ArrayList<>())
@@ -188,19 +201,11 @@ final class Lattice {
         int[] cants = space.cants()
                 ? heights.descendingSet().stream().mapToInt(Integer::intValue).toArray()
                 : new int[0];
-        return new Lattice(unit, saw, anywhere ? unit : grid, lengths, List.copyOf(thicknesses), cants, anywhere);
+        return new Lattice(unit, saw, anywhere ? unit : grid, lengths, List.copyOf(thicknesses), cants, anywhere, margin);
     }
 
     private static int whole(double units, boolean up) {
         return (int) (up ? Math.ceil(units) : Math.floor(units));
-    }
-
-    /**
-     * How far beyond its step the room at a face must be looked for. Wane that is rounded up can reach beyond the middle of a
-     * piece of an odd thickness, by less than a step.
-     */
-    int margin() {
-        return thicknesses.stream().anyMatch(each -> each.units() % 2 == 1 && each.deepestWane() > 0) ? 1 : 0;
     }
 
     static List<Length> widths(PieceOption option) {

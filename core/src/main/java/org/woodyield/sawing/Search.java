@@ -479,7 +479,7 @@ final class Search implements Stack.Refiner {
                 }
                 if (lattice.anywhere && room >= 0) {
                     // Rooms are moved to the lower step, and those of a flitch may be looked for further on.
-                    room += 1 + 2 * lattice.margin();
+                    room += 1 + 2 * lattice.margin;
                 }
                 long value = room < 0 ? 0 : bound[Math.min(room, chords.count - 1)];
                 live.value[classes + k][p] = positive(value);

@@ -34,6 +34,15 @@ class BoundTest {
         compare(Problem.random(seed, true), 1, 2, 4, 8);
     }
 
+    /** Wane halfway through a piece that is one step of the lattice thick. */
+    @Test
+    void norOneOfThinPiecesWithWane() {
+        Problem problem = Problem.random(-3521, true);
+        double bound = BestPattern.boundOffGrid(
+                problem.solid(), problem.saw(), problem.options(), problem.space(), problem.cost());
+        assertThat(finer(problem, 8).value()).isBetween(149.0, bound);
+    }
+
     /**
      * Rot takes away and unedged flitches add; neither lifts a finer grid over the bound. The bound leaves rot out, so it is
      * reached in about one case in a hundred only: this sample, always the same, is one in which it is reached often enough.
