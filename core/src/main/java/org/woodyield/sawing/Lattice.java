@@ -201,7 +201,8 @@ final class Lattice {
         int[] cants = space.cants()
                 ? heights.descendingSet().stream().mapToInt(Integer::intValue).toArray()
                 : new int[0];
-        return new Lattice(unit, saw, anywhere ? unit : grid, lengths, List.copyOf(thicknesses), cants, anywhere, margin);
+        return new Lattice(
+                unit, saw, anywhere ? unit : grid, lengths, List.copyOf(thicknesses), cants, anywhere, margin);
     }
 
     private static int whole(double units, boolean up) {
