@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
@@ -170,6 +171,125 @@ class VerifierTest {
         assertThat(faults(withLeastHeight(plan, lowest))).isEmpty();
         assertThat(faults(withLeastHeight(plan, lowest.plus(Length.nanometres(10_000)))))
                 .containsOnly(Fault.TOO_LOW);
+    }
+
+    private static SawingPlan cantPlan() {
+        SawingPlan plan = BestPattern.find(
+                BestPatternTest.cone(12, 13, 12),
+                BestPatternTest.saw(Saw.Reference.BED),
+                List.of(BestPatternTest.size(14, 49, 8, 12)),
+                SPACE,
+                PassCost.each(4));
+        assertThat(plan.pieces()).anyMatch(SawnPiece::fromCant);
+        return plan;
+    }
+
+    private static SawPass cantPass(SawingPlan plan, Comparator<SawPass> order) {
+        return plan.passes().stream()
+                .filter(pass -> pass.stage() == Stage.CANT)
+                .min(order)
+                .orElseThrow();
+    }
+
+    private static SawingPlan withPass(SawingPlan plan, SawPass old, SawPass other) {
+        List<SawPass> passes = new ArrayList<>(plan.passes());
+        passes.set(passes.indexOf(old), other);
+        return with(plan, plan.pieces(), passes, plan.balance(), plan.saw());
+    }
+
+    private static SawingPlan withCantPiece(UnaryOperator<SawnPiece> change) {
+        SawingPlan plan = cantPlan();
+        List<SawnPiece> pieces = new ArrayList<>(plan.pieces());
+        pieces.replaceAll(p -> p.fromCant() ? change.apply(p) : p);
+        return with(plan, pieces, plan.passes(), plan.balance(), plan.saw());
+    }
+
+    @Test
+    void aSoundPlanWithACantHasNoFault() {
+        assertThat(Verifier.verify(cantPlan())).isEmpty();
+    }
+
+    @Test
+    void aSawTooNarrowForAPassThroughACantIsFound() {
+        SawingPlan plan = cantPlan();
+        SawPass widest =
+                cantPass(plan, Comparator.comparing(SawPass::widest).reversed());
+        Verifier.Finding finding = new Verifier.Finding(Fault.SAW_TOO_NARROW, "pass " + widest.number());
+        assertThat(Verifier.verify(withWidthOfCut(plan, widest.widest()))).doesNotContain(finding);
+        assertThat(Verifier.verify(withWidthOfCut(plan, widest.widest().minus(Length.nanometres(10_000)))))
+                .contains(finding);
+    }
+
+    @Test
+    void aPassThroughACantBelowTheLeastHeightIsFound() {
+        SawingPlan plan = cantPlan();
+        SawPass lowest = cantPass(plan, Comparator.comparing(SawPass::heightOverBed));
+        Verifier.Finding finding = new Verifier.Finding(Fault.TOO_LOW, "pass " + lowest.number());
+        assertThat(Verifier.verify(withLeastHeight(plan, lowest.heightOverBed())))
+                .doesNotContain(finding);
+        assertThat(Verifier.verify(
+                        withLeastHeight(plan, lowest.heightOverBed().plus(Length.nanometres(10_000)))))
+                .contains(finding);
+    }
+
+    @Test
+    void whatIsWrongWithinACantIsFound() {
+        SawingPlan plan = cantPlan();
+        SawPass first = cantPass(plan, Comparator.comparing(SawPass::number));
+        SawPass last =
+                cantPass(plan, Comparator.comparing(SawPass::number).reversed());
+        assertThat(faults(withPass(plan, first, changed(first, first.turnDegrees() + 90, first.kerf()))))
+                .containsExactly(Fault.WRONG_TURN);
+        assertThat(faults(withPass(plan, first, changed(first, first.turnDegrees(), last.kerf()))))
+                .contains(Fault.OVERLAP);
+        Rectangle k = first.kerf();
+        assertThat(faults(withPass(
+                        plan,
+                        first,
+                        changed(
+                                first,
+                                first.turnDegrees(),
+                                new Rectangle(k.left(), k.right().plus(HALF_INCH), k.bottom(), k.top())))))
+                .contains(Fault.WRONG_KERF);
+        List<SawPass> fewer =
+                plan.passes().stream().filter(pass -> !pass.equals(first)).toList();
+        assertThat(faults(with(plan, plan.pieces(), fewer, plan.balance(), plan.saw())))
+                .contains(Fault.NO_PASS, Fault.GAP);
+        assertThat(faults(withCantPiece(p -> placed(p, moved(p.faces(), Length.inches(9), Length.ZERO)))))
+                .contains(Fault.OUTSIDE_THE_WOOD, Fault.NO_PASS);
+        assertThat(faults(withCantPiece(p -> placed(
+                        p,
+                        new Rectangle(
+                                p.faces().left().plus(HALF_INCH),
+                                p.faces().right(),
+                                p.faces().bottom(),
+                                p.faces().top())))))
+                .contains(Fault.WRONG_SIZE);
+        assertThat(faults(withCantPiece(p -> new SawnPiece(
+                        p.number(),
+                        p.optionId(),
+                        p.thickness(),
+                        p.width(),
+                        p.length(),
+                        p.faces(),
+                        p.start(),
+                        p.end().minus(HALF_INCH),
+                        p.fromCant(),
+                        p.worth()))))
+                .contains(Fault.WRONG_TRIM);
+    }
+
+    private static SawingPlan withWidthOfCut(SawingPlan plan, Length width) {
+        Saw saw = plan.saw();
+        Saw other = new Saw(
+                saw.name(),
+                saw.kerf(),
+                width,
+                saw.settingStep(),
+                saw.reference(),
+                saw.leastHeight(),
+                saw.sawingVariation());
+        return with(plan, plan.pieces(), plan.passes(), plan.balance(), other);
     }
 
     private static SawingPlan withLeastHeight(SawingPlan plan, Length height) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.woodyield.measure.Length;
 import org.woodyield.sawing.Frame;
 
@@ -31,19 +32,34 @@ final class BruteForce {
 
     /** The best row of strips of a flitch, its edges paid; clips are the sawn faces of its cant. */
     private long row(int thickness, int low, boolean upright, int clip0, int clip1) {
+        long one = row(thickness, low, upright, clip0, clip1, -space.reach, space.reach);
+        // Where rot runs through the flitch, a row on either side of it is a choice more.
+        Optional<int[]> rot = space.rot(thickness, low, upright);
+        if (rot.isEmpty()) {
+            return one;
+        }
+        int first = rot.get()[0];
+        int beyond = Math.max(rot.get()[1], first + 2 * space.kerf);
+        long left = row(thickness, low, upright, clip0, clip1, -space.reach, Math.min(first, space.reach));
+        long right = row(thickness, low, upright, clip0, clip1, Math.max(beyond, -space.reach), space.reach);
+        return left > 0 && right > 0 ? Math.max(one, left + right) : one;
+    }
+
+    /** The best single row between two places. */
+    private long row(int thickness, int low, boolean upright, int clip0, int clip1, int from, int to) {
         long edge = space.edge(thickness);
         long[] most = {Long.MIN_VALUE};
-        for (int x = Math.max(-space.reach, clip0); x <= Math.min(space.reach, clip1); x++) {
-            strips(thickness, low, upright, clip0, clip1, x, x == clip0 ? 0 : -edge, edge, most);
+        for (int x = Math.max(from, clip0); x <= Math.min(to, clip1); x++) {
+            strips(thickness, low, upright, clip1, to, x, x == clip0 ? 0 : -edge, edge, most);
         }
         return most[0];
     }
 
     private void strips(
-            int thickness, int low, boolean upright, int clip0, int clip1, int x, long soFar, long edge, long[] most) {
+            int thickness, int low, boolean upright, int clip1, int to, int x, long soFar, long edge, long[] most) {
         for (StatedSpace.Size size : space.sizes) {
             int end = x + size.width();
-            if (size.thickness() != thickness || end > Math.min(clip1, space.reach)) {
+            if (size.thickness() != thickness || end > Math.min(clip1, to)) {
                 continue;
             }
             long worth = space.strip(size, x, low, upright);
@@ -52,7 +68,7 @@ final class BruteForce {
             }
             long value = soFar + worth - (end == clip1 ? 0 : edge);
             most[0] = Math.max(most[0], value);
-            strips(thickness, low, upright, clip0, clip1, end + space.kerf, value, edge, most);
+            strips(thickness, low, upright, clip1, to, end + space.kerf, value, edge, most);
         }
     }
 

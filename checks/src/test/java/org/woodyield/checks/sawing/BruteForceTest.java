@@ -26,6 +26,22 @@ class BruteForceTest {
         compareAndCount(Problem.random(seed, true));
     }
 
+    /** Rot somewhere near the middle of the log, over a part of its length or all of it. */
+    @Property(tries = 1500)
+    void rottenLogs(@ForAll long seed) {
+        compareAndCountRot(Problem.random(seed, false).withRandomRot(seed));
+    }
+
+    @Property(tries = 300)
+    void rottenLogsAndCants(@ForAll long seed) {
+        compareAndCountRot(Problem.random(seed, true).withRandomRot(seed));
+    }
+
+    private static void compareAndCountRot(Problem problem) {
+        BruteForce.Best best = compare(problem);
+        count("rot", problem.withSolid(problem.sound()).value() > best.value() / 1e6);
+    }
+
     /** Corners that lie on the outline exactly: 3, 4 and 5. */
     @Test
     void aFaceThatOnlyTouchesTheWood() {

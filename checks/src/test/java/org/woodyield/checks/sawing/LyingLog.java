@@ -2,6 +2,8 @@ package org.woodyield.checks.sawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
@@ -112,6 +114,87 @@ final class LyingLog {
         double right = level(s, z, between(centre + heightOfRight, Math.max(low, all.from()), Math.min(high, all.to())))
                 .to();
         return new Stretch(left, right);
+    }
+
+    /**
+     * What the rot covers across within a band, from one place along the log to another; none where it keeps off. Between two
+     * stations its pith runs straight, and the distance from the band is convex along it, so that the outermost place closes in.
+     */
+    Stretch rot(double from, double to, double low, double high, boolean upright) {
+        if (solid.rot().isEmpty()) {
+            return Stretch.NONE;
+        }
+        LogSolid.Rot rot = solid.rot().get();
+        double first = Math.max(from, rot.fromMetres());
+        double last = Math.min(to, rot.toMetres());
+        TreeSet<Double> cuts = new TreeSet<>(List.of(first, last));
+        for (int i = 0; i < solid.stationCount(); i++) {
+            double z = solid.station(i).zMetres();
+            if (z > first && z < last) {
+                cuts.add(z);
+            }
+        }
+        Stretch all = Stretch.NONE;
+        Double before = null;
+        for (double z : cuts) {
+            if (before != null && first < last) {
+                double left = -farthest(rot, before, z, low, high, upright, -1);
+                double right = farthest(rot, before, z, low, high, upright, 1);
+                all = new Stretch(Math.min(all.from(), left), Math.max(all.to(), right));
+            }
+            before = z;
+        }
+        return all;
+    }
+
+    /** How far the rot reaches to one side in a band along a straight stretch; minus infinity where it keeps off. */
+    private double farthest(
+            LogSolid.Rot rot, double z0, double z1, double low, double high, boolean upright, int side) {
+        double[] pith0 = pith(rot, z0, upright);
+        double[] pith1 = pith(rot, z1, upright);
+        double r = rot.radiusMetres();
+        double rise = pith1[1] - pith0[1];
+        double a = 0;
+        double b = 1;
+        if (rise == 0) {
+            b = pith0[1] >= low - r && pith0[1] <= high + r ? 1 : -1;
+        } else {
+            double enters = (low - r - pith0[1]) / rise;
+            double leaves = (high + r - pith0[1]) / rise;
+            a = Math.max(a, Math.min(enters, leaves));
+            b = Math.min(b, Math.max(enters, leaves));
+        }
+        if (a > b) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        DoubleUnaryOperator reach = t -> {
+            double through = pith0[1] + t * rise;
+            double off = through - between(through, low, high);
+            return side * (pith0[0] + t * (pith1[0] - pith0[0])) + Math.sqrt(Math.max(0, r * r - off * off));
+        };
+        double most = Math.max(reach.applyAsDouble(a), reach.applyAsDouble(b));
+        for (int i = 0; i < 80; i++) {
+            double third = (b - a) / 3;
+            double one = reach.applyAsDouble(a + third);
+            double other = reach.applyAsDouble(b - third);
+            most = Math.max(most, Math.max(one, other));
+            if (one < other) {
+                a += third;
+            } else {
+                b -= third;
+            }
+        }
+        return most;
+    }
+
+    /** Where the pith lies across and through; across is the direction in which a row of strips runs. */
+    private double[] pith(LogSolid.Rot rot, double z, boolean upright) {
+        LogSolid.Section s = solid.section(z);
+        double x = s.centreXMetres() + rot.pithXMetres();
+        double y = s.centreYMetres() + rot.pithYMetres();
+        double u = cos * x - sin * y;
+        double v = sin * x + cos * y + liftAt(z);
+        return upright ? new double[] {v, u} : new double[] {u, v};
     }
 
     double centreHeight(LogSolid.Section s, double z) {

@@ -132,6 +132,22 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
         return new Problem(other, saw, options, space, cost);
     }
 
+    Problem withRandomRot(long seed) {
+        Random random = new Random(seed);
+        double from = random.nextInt(3);
+        return withSolid(solid.withRot(new LogSolid.Rot(
+                0.001 + 0.005 * random.nextDouble(),
+                from,
+                from + (solid.lengthMetres() - from) * random.nextDouble(),
+                0.004 * random.nextDouble() - 0.002,
+                0.004 * random.nextDouble() - 0.002)));
+    }
+
+    /** The same log without rot. */
+    LogSolid sound() {
+        return solid.withRot(new LogSolid.Rot(0, 0, 0, 0, 0));
+    }
+
     Problem withCost(PassCost other) {
         return new Problem(solid, saw, options, space, other);
     }
