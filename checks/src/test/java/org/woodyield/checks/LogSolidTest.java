@@ -63,8 +63,8 @@ class LogSolidTest {
             for (int i = 0; i <= 5; i++) {
                 double t = i / 5.0;
                 double bow = 4 * sweep * t * (1 - t);
-                stations.add(new Station(
-                        4.2 * t, small + (large - small) * t + (i == 5 ? flare : 0), bow * 0.8, bow * 0.6));
+                stations.add(
+                        new Station(4.2 * t, small + (large - small) * t + (i == 5 ? flare : 0), bow * 0.8, bow * 0.6));
             }
             double expected = integral(stations, ratio);
             assertThat(LogSolid.of(stations, ratio, Length.ZERO).volume().cubicMetres())

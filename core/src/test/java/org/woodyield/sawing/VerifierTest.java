@@ -212,8 +212,7 @@ class VerifierTest {
     @Test
     void aSawTooNarrowForAPassThroughACantIsFound() {
         SawingPlan plan = cantPlan();
-        SawPass widest =
-                cantPass(plan, Comparator.comparing(SawPass::widest).reversed());
+        SawPass widest = cantPass(plan, Comparator.comparing(SawPass::widest).reversed());
         Verifier.Finding finding = new Verifier.Finding(Fault.SAW_TOO_NARROW, "pass " + widest.number());
         assertThat(Verifier.verify(withWidthOfCut(plan, widest.widest()))).doesNotContain(finding);
         assertThat(Verifier.verify(withWidthOfCut(plan, widest.widest().minus(Length.nanometres(10_000)))))
@@ -227,8 +226,7 @@ class VerifierTest {
         Verifier.Finding finding = new Verifier.Finding(Fault.TOO_LOW, "pass " + lowest.number());
         assertThat(Verifier.verify(withLeastHeight(plan, lowest.heightOverBed())))
                 .doesNotContain(finding);
-        assertThat(Verifier.verify(
-                        withLeastHeight(plan, lowest.heightOverBed().plus(Length.nanometres(10_000)))))
+        assertThat(Verifier.verify(withLeastHeight(plan, lowest.heightOverBed().plus(Length.nanometres(10_000)))))
                 .contains(finding);
     }
 
@@ -236,8 +234,7 @@ class VerifierTest {
     void whatIsWrongWithinACantIsFound() {
         SawingPlan plan = cantPlan();
         SawPass first = cantPass(plan, Comparator.comparing(SawPass::number));
-        SawPass last =
-                cantPass(plan, Comparator.comparing(SawPass::number).reversed());
+        SawPass last = cantPass(plan, Comparator.comparing(SawPass::number).reversed());
         assertThat(faults(withPass(plan, first, changed(first, first.turnDegrees() + 90, first.kerf()))))
                 .containsExactly(Fault.WRONG_TURN);
         assertThat(faults(withPass(plan, first, changed(first, first.turnDegrees(), last.kerf()))))

@@ -265,7 +265,8 @@ final class StatedSpace {
         long most = -1;
         for (int t = 0; t < trims.size(); t++) {
             Long worth = size.worth().get(trimLengths.get(t));
-            if (worth != null && worth > most
+            if (worth != null
+                    && worth > most
                     && fits(size, from, low, trims.get(t), upright)
                     && besideTheRot(size, from, low, trims.get(t), upright)) {
                 most = worth;
@@ -276,15 +277,14 @@ final class StatedSpace {
 
     /** Along its own trim a strip lies left or right of all the rot between its faces. */
     private boolean besideTheRot(Size size, int from, int low, double[] places, boolean upright) {
-        LyingLog.Stretch rot = log.rot(
-                places[0], places[places.length - 1], metres(low), metres(low + size.thickness()), upright);
+        LyingLog.Stretch rot =
+                log.rot(places[0], places[places.length - 1], metres(low), metres(low + size.thickness()), upright);
         return !rot.any() || metres(from + size.width()) <= rot.from() || metres(from) >= rot.to();
     }
 
     /** The rot of a flitch over the whole length, rounded outward to whole units; empty if there is none. */
     Optional<int[]> rot(int thickness, int low, boolean upright) {
-        LyingLog.Stretch rot =
-                log.rot(0, log.solid.lengthMetres(), metres(low), metres(low + thickness), upright);
+        LyingLog.Stretch rot = log.rot(0, log.solid.lengthMetres(), metres(low), metres(low + thickness), upright);
         return rot.any()
                 ? Optional.of(
                         new int[] {(int) Math.floor(rot.from() / metres(1)), (int) Math.ceil(rot.to() / metres(1))})
