@@ -29,6 +29,7 @@ import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
 import org.woodyield.show.Block.Workings;
 import org.woodyield.show.PlanTable.Cell;
+import org.woodyield.wood.AirDrying;
 import org.woodyield.working.Working;
 
 /** What a plan says of the wood: sizes to saw green, where it goes, weight, drying and final size. */
@@ -250,6 +251,13 @@ final class WoodSections {
                                 .orElse("no figure is known")));
             }
             blocks.add(new Tabular(table.build()));
+            AirDrying.ThicknessExponent used = AirDrying.ThicknessExponent.TENTH_THICKER;
+            words.sources().add(used.source());
+            blocks.add(new Prose("Days are those of 1 in times thickness^" + NumberText.full(used.value())
+                    + " (one tenth thicker takes 15 % longer, secondhand). Other views are "
+                    + NumberText.full(AirDrying.ThicknessExponent.DOUBLE_THICKNESS.value()) + " (twice as thick, 2.5 times as"
+                    + " long, secondhand) and " + NumberText.full(AirDrying.ThicknessExponent.RED_OAK_KILN.value())
+                    + " (red oak in a kiln)."));
         }
         PlanTable.Builder sizes = PlanTable.of("final-sizes", "Final size after drying and planing")
                 .text("Wanted", "wanted")

@@ -110,6 +110,11 @@ class PlanSheetTest {
     }
 
     @Test
+    void theExponentOfTheDryingTimesIsStated() {
+        assertThat(sheet().html()).contains("thickness^1.47", "1.32", "1.52");
+    }
+
+    @Test
     void thePageAsksForNothingFromAnywhere() {
         Document page = Xml.parse(sheet().html());
         for (Element element : Xml.all(page, "*")) {
