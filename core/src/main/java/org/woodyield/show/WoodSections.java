@@ -255,7 +255,8 @@ final class WoodSections {
             words.sources().add(used.source());
             blocks.add(new Prose("Days are those of 1 in times thickness^" + NumberText.full(used.value())
                     + " (one tenth thicker takes 15 % longer, secondhand). Other views are "
-                    + NumberText.full(AirDrying.ThicknessExponent.DOUBLE_THICKNESS.value()) + " (twice as thick, 2.5 times as"
+                    + NumberText.full(AirDrying.ThicknessExponent.DOUBLE_THICKNESS.value())
+                    + " (twice as thick, 2.5 times as"
                     + " long, secondhand) and " + NumberText.full(AirDrying.ThicknessExponent.RED_OAK_KILN.value())
                     + " (red oak in a kiln)."));
         }
