@@ -69,7 +69,7 @@ final class PlanWriter {
                 space.words()
                         + (search.lie.solid().rot().isPresent()
                                 ? " Pieces lie beside the rot: a flitch with rot in it gives one row, or one on either side"
-                                        + " of all its rot, at least two kerfs apart."
+                                        + " of all its rot, the second no nearer than two kerfs to where the rot begins."
                                 : "")
                         + (options.stream().anyMatch(PieceOption::unedged)
                                 ? " A flitch of the live order may keep its bark edges, whole and trimmed to a length."

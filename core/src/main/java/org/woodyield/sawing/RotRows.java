@@ -7,8 +7,8 @@ import org.woodyield.sawing.Rows.Strip;
 
 /**
  * Rows of strips beside the rot. A strip lies left or right of all that the rot covers of the flitch along the strip's own
- * trim. A flitch gives one row, or where the rot runs through it two: one left of all the rot in it, one right of it, with
- * two kerfs between them at least.
+ * trim. A flitch gives one row, or where the rot runs through it two: one left of all the rot in it, one right of it, which
+ * begins no nearer than two kerfs to where the rot begins.
  */
 final class RotRows {
 

@@ -22,7 +22,8 @@ import org.woodyield.measure.Rounding;
  * be raised on a spacer.
  *
  * <p>No piece touches heart rot: along its own trim it lies left or right of all the rot between its faces. A flitch in
- * which there is rot gives one row of strips, or one on either side of all its rot, at least two kerfs apart.
+ * which there is rot gives one row of strips, or one on either side of all its rot; the second begins no nearer than two
+ * kerfs to where the rot begins.
  *
  * @param turnsDegrees turns of the log that are tried, at least one
  * @param lays frames that are tried, at least one

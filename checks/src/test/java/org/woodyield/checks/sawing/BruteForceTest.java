@@ -27,12 +27,12 @@ class BruteForceTest {
     }
 
     /** Rot somewhere near the middle of the log, over a part of its length or all of it. */
-    @Property(tries = 1500)
+    @Property(tries = 600)
     void rottenLogs(@ForAll long seed) {
         compareAndCountRot(Problem.random(seed, false).withRandomRot(seed));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     void rottenLogsAndCants(@ForAll long seed) {
         compareAndCountRot(Problem.random(seed, true).withRandomRot(seed));
     }
