@@ -17,6 +17,9 @@ import java.util.List;
  */
 final class OutputTable {
 
+    /** Up to this the product of a value with a power of ten errs by less than a millionth. */
+    private static final double MOST_QUICK = 1e6;
+
     private final List<String> columns;
     private final List<List<String>> rows = new ArrayList<>();
 
@@ -94,8 +97,36 @@ final class OutputTable {
         if (!Double.isFinite(value)) {
             throw new IllegalStateException("a table of the plan would hold " + value);
         }
+        if (decimals <= 3 && Math.abs(value) < MOST_QUICK) {
+            double scaled = Math.abs(value) * tens(decimals);
+            long below = (long) scaled;
+            // Away from a half by far more than the product can err, the shortest decimal rounds as the product does.
+            if (Math.abs(scaled - below - 0.5) > 1e-3) {
+                return quick(value < 0, scaled - below < 0.5 ? below : below + 1, decimals);
+            }
+        }
         return new BigDecimal(Double.toString(value))
                 .setScale(decimals, RoundingMode.HALF_UP)
                 .toPlainString();
+    }
+
+    private static double tens(int decimals) {
+        return switch (decimals) {
+            case 0 -> 1;
+            case 1 -> 10;
+            case 2 -> 100;
+            default -> 1000;
+        };
+    }
+
+    private static String quick(boolean negative, long scaled, int decimals) {
+        if (decimals == 0) {
+            return Long.toString(negative ? -scaled : scaled);
+        }
+        String digits = Long.toString(scaled);
+        StringBuilder text = new StringBuilder(digits.length() + 3);
+        text.append(negative && scaled != 0 ? "-" : "");
+        text.append("0".repeat(Math.max(0, decimals + 1 - digits.length()))).append(digits);
+        return text.insert(text.length() - decimals, '.').toString();
     }
 }

@@ -6,7 +6,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,12 +32,14 @@ final class Table {
     static final class Row {
         private final String file;
         private final int line;
-        private final Map<String, String> cells;
+        private final Map<String, Integer> places;
+        private final List<String> cells;
         private final Problems problems;
 
-        private Row(String file, int line, Map<String, String> cells, Problems problems) {
+        private Row(String file, int line, Map<String, Integer> places, List<String> cells, Problems problems) {
             this.file = file;
             this.line = line;
+            this.places = places;
             this.cells = cells;
             this.problems = problems;
         }
@@ -48,11 +50,12 @@ final class Table {
 
         /** This row with its problems noted elsewhere. */
         Row with(Problems elsewhere) {
-            return new Row(file, line, cells, elsewhere);
+            return new Row(file, line, places, cells, elsewhere);
         }
 
         Cell cell(String column) {
-            return new Cell(file, line, column, cells.getOrDefault(column, ""), problems);
+            Integer place = places.get(column);
+            return new Cell(file, line, column, place == null ? "" : cells.get(place), problems);
         }
 
         /** The cell, or nothing where it is empty. */
@@ -104,6 +107,11 @@ final class Table {
         if (header.isEmpty()) {
             return List.of();
         }
+        // One for all rows.
+        Map<String, Integer> places = new HashMap<>();
+        for (int i = 0; i < header.size(); i++) {
+            places.putIfAbsent(header.get(i), i);
+        }
         List<Row> rows = new ArrayList<>();
         for (CsvRecord record : records.subList(1, records.size())) {
             int line = Math.toIntExact(record.getStartingLineNumber());
@@ -121,11 +129,7 @@ final class Table {
                         "the line has " + cells.size() + "; a value with a comma needs quotes");
                 continue;
             }
-            Map<String, String> byName = new LinkedHashMap<>();
-            for (int i = 0; i < cells.size(); i++) {
-                byName.putIfAbsent(header.get(i), cells.get(i));
-            }
-            rows.add(new Row(file, line, byName, problems));
+            rows.add(new Row(file, line, places, cells, problems));
         }
         return List.copyOf(rows);
     }

@@ -7,10 +7,10 @@ final class DoyleScribner extends PublishedRule {
 
     private static final double LAST_DOYLE_INCHES = 28;
 
-    private final PublishedRule doyle;
-    private final PublishedRule scribner;
+    private final InsetRule doyle;
+    private final ScribnerDiagram scribner;
 
-    DoyleScribner(RuleCard card, PublishedRule doyle, PublishedRule scribner) {
+    DoyleScribner(RuleCard card, InsetRule doyle, ScribnerDiagram scribner) {
         super(card);
         this.doyle = doyle;
         this.scribner = scribner;
@@ -35,7 +35,11 @@ final class DoyleScribner extends PublishedRule {
     int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
         int i = from;
         while (i < to && domain.holds(diameters[i], lengths[i]) && isInPart(diameters[i])) {
-            out[i] = unrounded(diameters[i], lengths[i]);
+            double diameter = diameters[i];
+            // By their own classes, so that the compiler takes both formulas into this loop.
+            out[i] = diameter <= LAST_DOYLE_INCHES
+                    ? doyle.unrounded(diameter, lengths[i])
+                    : scribner.unrounded(diameter, lengths[i]);
             i++;
         }
         round(out, from, i);

@@ -180,7 +180,21 @@ public record KerfRule(
     public double unroundedBoardFeet(double scalingDiameterInches, double lengthFeet) {
         DIAMETER.require(scalingDiameterInches);
         LENGTH.require(lengthFeet);
+        return sum(scalingDiameterInches, lengthFeet, boardShare());
+    }
+
+    @Override
+    public void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
+        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
         double share = boardShare();
+        for (int i = 0; i < boardFeet.length; i++) {
+            DIAMETER.require(scalingDiametersInches[i]);
+            LENGTH.require(lengthsFeet[i]);
+            boardFeet[i] = sum(scalingDiametersInches[i], lengthsFeet[i], share);
+        }
+    }
+
+    private double sum(double scalingDiameterInches, double lengthFeet, double share) {
         int sections = sections(lengthFeet);
         double sum = 0;
         for (int i = 0; i < sections; i++) {

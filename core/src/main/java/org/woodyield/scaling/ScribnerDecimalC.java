@@ -1,6 +1,7 @@
 package org.woodyield.scaling;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.woodyield.measure.Rounding;
 import org.woodyield.source.PublishedTable;
@@ -29,6 +30,7 @@ final class ScribnerDecimalC extends PublishedRule {
     private final Source exceptionSource = Sources.get("bailey-1911");
     private final boolean exceptions;
     private final double[] cells;
+    private final long[] byBits = new long[WholeCells.ENTRIES * WholeCells.ENTRIES];
 
     /**
      * Computes the cells.
@@ -49,9 +51,13 @@ final class ScribnerDecimalC extends PublishedRule {
                 .toList();
         int diameters = (int) card.diameter().greatest() - LEAST_DIAMETER + 1;
         cells = new double[diameters * LENGTHS];
+        Arrays.fill(byBits, -1);
         for (int d = 0; d < diameters; d++) {
             for (int l = 0; l < LENGTHS; l++) {
-                cells[d * LENGTHS + l] = cell(LEAST_DIAMETER + d, LEAST_LENGTH + l);
+                double feet = cell(LEAST_DIAMETER + d, LEAST_LENGTH + l);
+                cells[d * LENGTHS + l] = feet;
+                int index = WholeCells.index(WholeCells.place(LEAST_DIAMETER + d), WholeCells.place(LEAST_LENGTH + l));
+                byBits[index] = Double.doubleToRawLongBits(feet);
             }
         }
     }
@@ -90,23 +96,21 @@ final class ScribnerDecimalC extends PublishedRule {
         return cells[((int) diameter - LEAST_DIAMETER) * LENGTHS + ((int) length - LEAST_LENGTH)];
     }
 
-    /** One pass: the checks find the cell on the way. */
+    /** One pass: a log outside the table has no index or an empty cell. */
     @Override
     int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
-        double[] table = cells;
-        long rows = table.length / LENGTHS;
+        long[] table = byBits;
         for (int i = from; i < to; i++) {
-            double diameter = diameters[i];
-            double length = lengths[i];
-            long row = WholeNumbers.index(diameter, LEAST_DIAMETER);
-            long column = WholeNumbers.index(length, LEAST_LENGTH);
-            if (Long.compareUnsigned(row, rows) >= 0
-                    || Long.compareUnsigned(column, LENGTHS) >= 0
-                    || !WholeNumbers.isWhole(diameter)
-                    || !WholeNumbers.isWhole(length)) {
+            long row = WholeCells.place(diameters[i]);
+            long column = WholeCells.place(lengths[i]);
+            if (((row | column) & WholeCells.MASK) != 0) {
                 return i;
             }
-            out[i] = table[(int) row * LENGTHS + (int) column];
+            long cell = table[WholeCells.index(row, column)];
+            if (cell < 0) {
+                return i;
+            }
+            out[i] = Double.longBitsToDouble(cell);
         }
         return to;
     }

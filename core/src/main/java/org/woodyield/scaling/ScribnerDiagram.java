@@ -12,6 +12,7 @@ final class ScribnerDiagram extends PublishedRule {
     private static final int LEAST_DIAMETER = 12;
 
     private final double[] column;
+    private final long[] byBits;
 
     ScribnerDiagram(RuleCard card) {
         super(card);
@@ -24,6 +25,8 @@ final class ScribnerDiagram extends PublishedRule {
             }
             column[i] = row.number("board_feet");
         }
+        byBits = WholeCells.column(
+                LEAST_DIAMETER, LEAST_DIAMETER + column.length - 1, d -> column[(int) d - LEAST_DIAMETER]);
     }
 
     @Override
@@ -39,13 +42,20 @@ final class ScribnerDiagram extends PublishedRule {
 
     @Override
     int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
-        int i = from;
-        while (i < to && domain.holds(diameters[i], lengths[i]) && WholeNumbers.isWhole(diameters[i])) {
-            out[i] = unrounded(diameters[i], lengths[i]);
-            i++;
+        int done = to;
+        long[] cells = byBits;
+        for (int i = from; i < to; i++) {
+            double length = lengths[i];
+            long place = WholeCells.place(diameters[i]);
+            long cell = (place & WholeCells.MASK) == 0 ? cells[WholeCells.index(place)] : -1;
+            if (cell < 0 || !card.length().holds(length)) {
+                done = i;
+                break;
+            }
+            out[i] = Double.longBitsToDouble(cell) * length / 16;
         }
-        round(out, from, i);
-        return i;
+        round(out, from, done);
+        return done;
     }
 
     @Override

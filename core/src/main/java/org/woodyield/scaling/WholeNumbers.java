@@ -3,15 +3,12 @@ package org.woodyield.scaling;
 import org.woodyield.measure.OutOfDomainException;
 
 /**
- * Whole numbers among doubles, for tables that have no cells between.
- *
- * <p>2^52 + x has the whole number nearest to x in its lowest bits; x is whole if taking 2^52 away again gives x. That is
- * quicker than to convert to an int and back.
+ * Whole numbers among doubles, for tables that have no cells between: 2^52 + x has no fraction, so x is whole if taking
+ * 2^52 away again gives x.
  */
 final class WholeNumbers {
 
     private static final double SHIFT = 0x1p52;
-    private static final long ZERO = Double.doubleToRawLongBits(SHIFT);
 
     private WholeNumbers() {}
 
@@ -30,10 +27,5 @@ final class WholeNumbers {
     /** Whether a number of 0 to 2^52 is whole. */
     static boolean isWhole(double value) {
         return value + SHIFT - SHIFT == value;
-    }
-
-    /** How far a whole number lies above another; beyond 2^51 up or down where it is not one of 0 to 2^52. */
-    static long index(double whole, int least) {
-        return Double.doubleToRawLongBits(whole + SHIFT) - (ZERO + least);
     }
 }

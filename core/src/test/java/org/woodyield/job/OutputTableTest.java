@@ -73,4 +73,23 @@ class OutputTableTest {
     private static String text(OutputTable table) {
         return new String(table.bytes(), StandardCharsets.UTF_8);
     }
+
+    /** The quick way against the decimals themselves, also at and beside halves. */
+    @Test
+    void numbersAreRoundedAsTheirShortestDecimal() {
+        java.util.Random random = new java.util.Random(4);
+        for (int i = 0; i < 20_000; i++) {
+            double value = i % 2 == 0
+                    ? random.nextGaussian() * Math.pow(10, random.nextInt(9) - 3)
+                    : (random.nextInt(4_000_000) - 2_000_000) / 2000.0;
+            for (double near : new double[] {value, Math.nextUp(value), Math.nextDown(value)}) {
+                for (int decimals = 0; decimals <= 4; decimals++) {
+                    assertThat(OutputTable.fixed(near, decimals))
+                            .isEqualTo(new java.math.BigDecimal(Double.toString(near))
+                                    .setScale(decimals, java.math.RoundingMode.HALF_UP)
+                                    .toPlainString());
+                }
+            }
+        }
+    }
 }

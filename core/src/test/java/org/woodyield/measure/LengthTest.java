@@ -258,4 +258,17 @@ class LengthTest {
         assertThat(Length.max(x, y).plus(Length.min(x, y))).isEqualTo(x.plus(y));
         assertThat(Integer.signum(x.compareTo(y))).isEqualTo(Long.compare(a, b));
     }
+
+    /** What is read by the short way and by the general one is the same length; the rounding parser knows the general only. */
+    @Property(tries = 500)
+    void aPlainDecimalReadsAsTheGeneralWayReadsIt(
+            @ForAll @IntRange(min = 0, max = 99999) int whole, @ForAll @IntRange(min = 0, max = 999) int thousandths) {
+        for (String unit : new String[] {"mm", "cm", "m", "in", "ft", "\"", "'"}) {
+            for (String number : new String[] {"" + whole, whole + "." + thousandths, whole + ".500"}) {
+                for (String text : new String[] {number + unit, number + "  " + unit}) {
+                    assertThat(Length.parse(text)).as(text).isEqualTo(Length.parse(text, Rounding.DOWN));
+                }
+            }
+        }
+    }
 }
