@@ -223,6 +223,11 @@ final class Book {
         files.put(
                 "references.html",
                 pages.page("references", Map.of("title", "Publications that were read", "references", references())));
+        files.put(
+                "course.html",
+                pages.page(
+                        "course",
+                        Map.of("title", "Course sheet", "sheet", CourseSheet.read().html())));
         files.put("plots.html", pages.page("plots", Map.of("title", "Plots", "plots", plotLinks)));
         for (Plot plot : plots) {
             String svg = PlotDrawing.svg(plot);
@@ -478,6 +483,7 @@ final class Book {
         for (Entry entry : entries) {
             line(out, entry.href(), entry.title(), entry.id() + " " + entry.statement());
         }
+        line(out, "course.html", "Course sheet", "exercises with answers to solve by hand");
         plots.forEach(plot -> line(out, plot.href(), plot.text(), plot.words()));
         Account.terms().forEach(term -> line(out, "symbols.html", term.term(), term.meaning()));
         Sources.all()

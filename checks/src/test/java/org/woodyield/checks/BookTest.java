@@ -59,7 +59,14 @@ class BookTest {
     }
 
     private static List<Element> elements(Document page, String name) {
-        NodeList nodes = page.getElementsByTagName(name);
+        return listed(page.getElementsByTagName(name));
+    }
+
+    private static List<Element> inMain(String name, String tag) {
+        return listed(elements(page(name), "main").get(0).getElementsByTagName(tag));
+    }
+
+    private static List<Element> listed(NodeList nodes) {
         List<Element> elements = new ArrayList<>();
         for (int i = 0; i < nodes.getLength(); i++) {
             elements.add((Element) nodes.item(i));
@@ -216,6 +223,27 @@ class BookTest {
             assertThat(elements(page, "tr")).hasSize(plot.x().size() + 1);
             assertThat(folder.resolve("plot-" + plot.id() + ".csv")).exists();
         }
+    }
+
+    @Test
+    void theCourseSheetIsAPageOfTheBookThatTheContentsLinkTo() {
+        assertThat(inMain("index.html", "a").stream().map(link -> link.getAttribute("href")))
+                .contains("course.html");
+        CourseSheet sheet = CourseSheet.read();
+        List<String> items =
+                inMain("course.html", "li").stream().map(Element::getTextContent).toList();
+        assertThat(items)
+                .hasSize(2 * (sheet.exercises().size() + sheet.variants().size()))
+                .containsAll(sheet.exercises().stream()
+                        .map(CourseSheet.Exercise::asked)
+                        .toList())
+                .containsAll(sheet.variants().stream()
+                        .map(CourseSheet.Exercise::asked)
+                        .toList());
+        sheet.exercises()
+                .forEach(exercise -> assertThat(items)
+                        .anyMatch(item -> item.contains("rounded at the end " + exercise.answer())
+                                && item.contains("(" + exercise.calculation() + ")")));
     }
 
     @Test
