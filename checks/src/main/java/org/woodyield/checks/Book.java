@@ -227,7 +227,11 @@ final class Book {
                 "course.html",
                 pages.page(
                         "course",
-                        Map.of("title", "Course sheet", "sheet", CourseSheet.read().html())));
+                        Map.of(
+                                "title",
+                                "Course sheet",
+                                "sheet",
+                                CourseSheet.read().html())));
         files.put("plots.html", pages.page("plots", Map.of("title", "Plots", "plots", plotLinks)));
         for (Plot plot : plots) {
             String svg = PlotDrawing.svg(plot);

@@ -230,8 +230,9 @@ class BookTest {
         assertThat(inMain("index.html", "a").stream().map(link -> link.getAttribute("href")))
                 .contains("course.html");
         CourseSheet sheet = CourseSheet.read();
-        List<String> items =
-                inMain("course.html", "li").stream().map(Element::getTextContent).toList();
+        List<String> items = inMain("course.html", "li").stream()
+                .map(Element::getTextContent)
+                .toList();
         assertThat(items)
                 .hasSize(2 * (sheet.exercises().size() + sheet.variants().size()))
                 .containsAll(sheet.exercises().stream()
