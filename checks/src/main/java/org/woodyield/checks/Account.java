@@ -31,6 +31,11 @@ final class Account {
         return read("unverified.csv", "calculation", row -> row.getField("reason"));
     }
 
+    /** Count by marked calculation: those with only one or two rows computed against a publication. */
+    static Map<String, Long> fewValues() {
+        return read("few-values.csv", "calculation", row -> Long.valueOf(row.getField("rows")));
+    }
+
     /** Reasons by log rule: those with fewer than three rows computed against a publication. */
     static Map<String, String> unverifiedRules() {
         return read("unverified-rules.csv", "rule", row -> row.getField("reason"));

@@ -216,6 +216,13 @@ final class Book {
                                                 titles.getOrDefault(open.getKey(), open.getKey()),
                                                 open.getValue()))
                                         .toList(),
+                                "few",
+                                Account.fewValues().entrySet().stream()
+                                        .map(few -> new Link(
+                                                few.getKey() + ".html",
+                                                titles.getOrDefault(few.getKey(), few.getKey()),
+                                                few.getValue().toString()))
+                                        .toList(),
                                 "disagreements",
                                 entries.stream()
                                         .flatMap(entry -> entry.disagreements().stream())

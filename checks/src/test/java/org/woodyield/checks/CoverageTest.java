@@ -43,12 +43,12 @@ class CoverageTest {
 
     private static final Run RUN = Run.of(Catalogue.all(), CheckTables.all());
 
-    private static final Set<String> VERIFIED = RUN.results().stream()
+    /** Rows that are computed, agree, and rest on a publication, by calculation. */
+    private static final Map<String, Long> VERIFIED = RUN.results().stream()
             .filter(result -> result.row().kind() == Kind.COMPUTED
                     && result.row().source().standing() == Standing.PUBLISHED
                     && result.verdict() == Verdict.AGREES)
-            .map(result -> result.row().calculation())
-            .collect(Collectors.toSet());
+            .collect(Collectors.groupingBy(result -> result.row().calculation(), Collectors.counting()));
 
     /** Id and where it is marked. */
     static Map<String, String> marked() {
@@ -126,11 +126,26 @@ class CoverageTest {
     void everyMarkedCalculationIsCheckedOrListedAsUnverified() {
         Map<String, String> listed = Account.unverified();
         Set<String> open = new TreeSet<>(marked().keySet());
-        open.removeAll(VERIFIED);
+        open.removeAll(VERIFIED.keySet());
         assertThat(listed.keySet())
                 .as("unverified.csv must list exactly the marked calculations without a computed row of a publication")
                 .containsExactlyInAnyOrderElementsOf(open);
         assertThat(listed.values()).noneMatch(String::isBlank);
+    }
+
+    @Test
+    void everyMarkedCalculationHasThreePublishedValuesOrIsListedWithItsCount() {
+        Map<String, Long> few = new TreeMap<>();
+        for (String id : marked().keySet()) {
+            long rows = VERIFIED.getOrDefault(id, 0L);
+            if (rows == 1 || rows == 2) {
+                few.put(id, rows);
+            }
+        }
+        assertThat(Account.fewValues())
+                .as("few-values.csv must list exactly the marked calculations with one or two published values;"
+                        + " those with none stand in unverified.csv")
+                .containsExactlyInAnyOrderEntriesOf(few);
     }
 
     @Test
