@@ -21,7 +21,12 @@ final class Commands {
 
     /** In the order in which the help lists them. */
     private static final List<Subcommand> SUBCOMMANDS = List.of(
-            new NewJobCommand(), new GreenSizeCommand(), new ScaleCommand(), new RulesCommand(), new SpeciesCommand());
+            new NewJobCommand(),
+            new GreenSizeCommand(),
+            new ScaleCommand(),
+            new RulesCommand(),
+            new CompareRulesCommand(),
+            new SpeciesCommand());
 
     private final Terminal terminal;
 

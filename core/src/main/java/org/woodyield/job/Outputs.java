@@ -85,7 +85,8 @@ record Outputs(PlanSheet sheet) {
         return "plan-" + name + ".csv";
     }
 
-    private static byte[] csv(PlanTable table) {
+    /** A table as a file. */
+    static byte[] csv(PlanTable table) {
         OutputTable out = new OutputTable(
                 table.columns().stream().map(PlanTable.Column::key).toArray(String[]::new));
         for (List<PlanTable.Cell> cells : table.rows()) {

@@ -70,7 +70,14 @@ final class ScaleCommand implements Subcommand {
 
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
-        List<LogRule> rules = rules(given.matchedOptionValue("--rules", ""));
+        List<String> problems = new ArrayList<>();
+        List<LogRule> rules = rules(given.matchedOptionValue("--rules", ""), problems);
+        if (rules.isEmpty() && problems.isEmpty()) {
+            problems.add("--rules names no rule; 'rules' lists them");
+        }
+        if (!problems.isEmpty()) {
+            throw new BadInputException(problems.toArray(String[]::new));
+        }
         Optional<String> out = Optional.ofNullable(given.matchedOptionValue("--out", null));
         boolean replace = given.matchedOptionValue("--replace", false);
         if (replace && out.isEmpty()) {
@@ -93,9 +100,12 @@ final class ScaleCommand implements Subcommand {
         return code;
     }
 
-    private static List<LogRule> rules(String ids) {
+    /** The rules of a list with commas, all problems noted; none for an empty text. */
+    static List<LogRule> rules(String ids, List<String> problems) {
         List<LogRule> rules = new ArrayList<>();
-        List<String> problems = new ArrayList<>();
+        if (ids.isBlank()) {
+            return rules;
+        }
         for (String id : ids.split(",", -1)) {
             try {
                 LogRule rule = LogRules.byId(id.strip());
@@ -106,9 +116,6 @@ final class ScaleCommand implements Subcommand {
             } catch (OutOfDomainException e) {
                 problems.add(e.getMessage());
             }
-        }
-        if (!problems.isEmpty()) {
-            throw new BadInputException(problems.toArray(String[]::new));
         }
         return rules;
     }
