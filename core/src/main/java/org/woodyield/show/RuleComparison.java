@@ -15,7 +15,6 @@ import org.woodyield.show.Block.Prose;
 import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
 import org.woodyield.show.PlanTable.Cell;
-import org.woodyield.source.Standing;
 
 /**
  * Log rules beside each other at whole inches of diameter, for one length: what each gives, and how far it moves when the
@@ -158,21 +157,16 @@ public final class RuleComparison {
                 .toArray();
     }
 
-    private static String name(LogRule rule) {
-        return rule.name()
-                + (rule.standing() == Standing.PUBLISHED
-                        ? ""
-                        : " [" + rule.standing().label() + "]");
-    }
-
     private PlanTable values() {
         PlanTable.Builder table = PlanTable.of("values", "Board feet by scale, by diameter in inches")
-                .text("Rule", "rule");
+                .text("Rule", "rule")
+                .text("Standing", "standing");
         for (int d : shown()) {
             table.number(d + " in", d + "-in");
         }
         for (LogRule rule : rules) {
-            List<Cell> cells = new ArrayList<>(List.of(Cell.text(name(rule))));
+            List<Cell> cells = new ArrayList<>(
+                    List.of(Cell.text(rule.id()), Cell.text(rule.standing().label())));
             for (int d : shown()) {
                 OptionalDouble feet = at(rule, d);
                 cells.add(feet.isPresent() ? Cell.number(feet.getAsDouble(), 0) : Cell.NONE);
@@ -187,12 +181,14 @@ public final class RuleComparison {
         PlanTable.Builder table = PlanTable.of(
                         "misread", "What a misread diameter does to a log of " + middle + " in, before rounding")
                 .text("Rule", "rule")
+                .text("Standing", "standing")
                 .number("Half an inch less, %", "half-inch-less-percent")
                 .number("Half an inch more, %", "half-inch-more-percent")
                 .number("An inch less, %", "inch-less-percent")
                 .number("An inch more, %", "inch-more-percent");
         for (LogRule rule : rules) {
-            List<Cell> cells = new ArrayList<>(List.of(Cell.text(name(rule))));
+            List<Cell> cells = new ArrayList<>(
+                    List.of(Cell.text(rule.id()), Cell.text(rule.standing().label())));
             cells.addAll(errors(error(rule, middle), 1));
             table.row(cells);
         }
@@ -211,7 +207,7 @@ public final class RuleComparison {
         List<String> elsewhere = rules.stream()
                 .filter(rule -> rule.diameterAt() != BESIDE.diameterAt())
                 .map(rule ->
-                        rule.name() + ": diameter at the " + rule.diameterAt().label() + ".")
+                        rule.id() + ": diameter at the " + rule.diameterAt().label() + ".")
                 .toList();
         if (!elsewhere.isEmpty()) {
             values.add(new Points(elsewhere));
@@ -231,8 +227,8 @@ public final class RuleComparison {
 
     private String intro() {
         return "Logs of " + NumberText.plain(lengthFeet) + " ft, " + least + " to " + greatest
-                + " in, diameter inside bark where the rule takes it. A rule that stands in brackets rests on what they name,"
-                + " not on a publication that was read.";
+                + " in, diameter inside bark where the rule takes it. Each rule stands under its key and with what it rests on; the"
+                + " command rules tells its name, limits and source.";
     }
 
     /**
@@ -275,11 +271,8 @@ public final class RuleComparison {
     }
 
     private void panel(Drawing drawing, LogRule rule, double x, double y) {
-        List<String> lines = TextTable.wrap(name(rule), 27);
-        for (int i = 0; i < Math.min(2, lines.size()); i++) {
-            String line = lines.get(i) + (i == 1 && lines.size() > 2 ? " …" : "");
-            drawing.text(x, y - NAME + 8 + i * 15, "start", line);
-        }
+        drawing.text(x, y - NAME + 8, "start", rule.id())
+                .text(x, y - NAME + 23, "start", rule.standing().label());
         drawing.rectangle(x, y, PANEL, HEIGHT, "fill", "none", "stroke", "currentColor", "stroke-width", "0.7");
         for (double share : new double[] {0.25, 0.5, 0.75, 1}) {
             drawing.path(

@@ -19,9 +19,11 @@ class CompareRulesCommandTest {
         Run run = Run.of("compare-rules", "--rules", "doyle,international-quarter", "--from", "8 in", "--to", "20 in");
         assertThat(run.code()).isZero();
         // By hand, Doyle at 16 ft: (8 - 4)^2 = 16 and (20 - 4)^2 = 256.
-        assertThat(run.out()).containsPattern("(?m)^ *Doyle +16 .* 256$").doesNotContain("Scribner");
+        assertThat(run.out())
+                .containsPattern("(?m)^ *doyle +published +16 .* 256$")
+                .doesNotContain("scribner");
         // Doyle at 15 in: (16 - 4)^2 / (15 - 4)^2 = 1.190.
-        assertThat(run.out()).containsPattern("(?m)^ *Doyle .* 19\\.0$");
+        assertThat(run.out()).containsPattern("(?m)^ *doyle .* 19\\.0$");
     }
 
     @Test
@@ -32,7 +34,7 @@ class CompareRulesCommandTest {
         List<String> lines = Files.readAllLines(out.resolve("rules.csv"));
         assertThat(lines).contains("doyle,published,small end,6,16.00,4.00,-43.75,56.25,-75.00,125.00");
         assertThat(Files.readString(out.resolve("rules.html")))
-                .contains("<svg", "International", "MEMORY")
+                .contains("<svg", "international-eighth", "MEMORY")
                 .doesNotContain("<script");
         assertThat(Run.of("compare-rules", "--out", out.toString()).code()).isEqualTo(Main.INPUT);
         assertThat(Run.of("compare-rules", "--out", out.toString(), "--replace").code())
