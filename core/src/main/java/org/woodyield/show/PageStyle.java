@@ -93,7 +93,7 @@ final class PageStyle {
             .source, .note { color: var(--soft); font-size: 0.9rem; }
             .memory { color: var(--ink); }
             @media (max-width: 40rem) {
-              td:not(.number) { min-width: 7.5rem; }
+              td:not(.number), tbody th:not(.number) { min-width: 7.5rem; }
               h1 { font-size: 1.6rem; }
               tbody th { white-space: normal; }
             }
