@@ -11,12 +11,14 @@ import org.woodyield.work.CarbonMonoxide;
 import org.woodyield.work.CashFlow;
 import org.woodyield.work.Cut;
 import org.woodyield.work.CuttingRate;
+import org.woodyield.work.EnergyFit;
 import org.woodyield.work.FellingFuel;
 import org.woodyield.work.KerfWorth;
 import org.woodyield.work.MachineRate;
 import org.woodyield.work.NoiseLimit;
 import org.woodyield.work.SawingWork;
 import org.woodyield.work.SupplyWay;
+import org.woodyield.work.TimedCut;
 import org.woodyield.work.VibrationDay;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
@@ -34,6 +36,20 @@ final class WorkExamples {
 
     private static void cutting(Examples.Builder examples) {
         examples.example("work.feed", x -> rate(x[0]).feedWorking(inches(x[1])), 0.375, 12)
+                .example("work.rated-power-needed", x -> rate(0.375).ratedKilowattsWorking(inches(x[0]), x[1]), 20, 0.5)
+                .example(
+                        "work.energy-fit",
+                        x -> EnergyFit.working(
+                                saw(),
+                                inches(0.375),
+                                false,
+                                List.of(
+                                        TimedCut.of("first", pine(), inches(x[0]), inches(x[1]), x[2]),
+                                        TimedCut.of("second", pine(), inches(16), inches(144), 310),
+                                        TimedCut.of("third", pine(), inches(20), inches(144), 370))),
+                        12,
+                        144,
+                        220)
                 .example(
                         "work.cutting-time",
                         x -> rate(0.375).cuttingSecondsWorking(new Cut(x[0], x[1], x[2])),

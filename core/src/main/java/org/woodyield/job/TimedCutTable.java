@@ -13,6 +13,7 @@ import org.woodyield.work.EnergyFit;
 import org.woodyield.work.TimedCut;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
+import org.woodyield.working.Working;
 
 /** Reads the cuts that the user timed, and puts the cutting energy that they give in place of the default. */
 final class TimedCutTable {
@@ -100,7 +101,7 @@ final class TimedCutTable {
                 try {
                     EnergyFit fit = EnergyFit.of(inputs, saw.kerf(), hardwood, cuts);
                     fitted = fit.into(fitted);
-                    note(fit);
+                    note(fit, EnergyFit.working(inputs, saw.kerf(), hardwood, cuts));
                 } catch (OutOfDomainException e) {
                     problems.add(JobFile.TIMED_CUTS.fileName(), 0, e.parameter(), e.value(), e.limits(), e.remedy());
                 }
@@ -109,7 +110,7 @@ final class TimedCutTable {
         return fitted;
     }
 
-    private void note(EnergyFit fit) {
+    private void note(EnergyFit fit, Working working) {
         String aside = fit.setAside().isEmpty()
                 ? ""
                 : "; set aside, the feed limit held: " + String.join(", ", fit.setAside());
@@ -117,6 +118,7 @@ final class TimedCutTable {
                 "timed cuts in " + (fit.hardwood() ? "hardwood" : "softwood"),
                 fit.used() + " cuts: cutting energy " + OutputTable.fixed(fit.energy(), 1) + " J/cm3, with 95 % from "
                         + OutputTable.fixed(fit.least(), 1) + " to " + OutputTable.fixed(fit.greatest(), 1) + aside,
-                Sources.get("timed-cuts")));
+                Sources.get("timed-cuts"),
+                Optional.of(working)));
     }
 }

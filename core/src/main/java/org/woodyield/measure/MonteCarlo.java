@@ -1,7 +1,10 @@
 package org.woodyield.measure;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * Propagation of distributions by drawing (after Supplement 1 to the GUM, JCGM 101). The same seed gives the same result on every
@@ -41,22 +44,39 @@ public final class MonteCarlo {
      * @throws OutOfDomainException if trials is outside, or a result is not finite
      */
     public static MonteCarlo run(ToDoubleFunction<Draws> trial, long seed, int trials) {
+        return runAll(draws -> new double[] {trial.applyAsDouble(draws)}, 1, seed, trials)
+                .get(0);
+    }
+
+    /**
+     * Draws several results of one model from the same inputs, again and again.
+     *
+     * @param trial draws the inputs from the generator and computes the results, as many as are stated
+     * @param results how many there are of each trial
+     * @param seed of the generator
+     * @param trials how often, 100 to 10 million
+     * @return each result over all trials, in the order of the trial
+     * @throws OutOfDomainException if trials is outside, or a result is not finite
+     */
+    public static List<MonteCarlo> runAll(Function<Draws, double[]> trial, int results, long seed, int trials) {
         TRIALS.require(trials);
         Draws draws = Draws.seeded(seed);
-        double[] drawn = new double[trials];
+        double[][] drawn = new double[results][trials];
         for (int i = 0; i < trials; i++) {
-            double value = trial.applyAsDouble(draws);
-            if (!Double.isFinite(value)) {
-                throw new OutOfDomainException(
-                        "result of trial " + (i + 1),
-                        Double.toString(value),
-                        "",
-                        "finite numbers",
-                        "narrow the ranges");
+            double[] values = trial.apply(draws);
+            for (int result = 0; result < results; result++) {
+                if (!Double.isFinite(values[result])) {
+                    throw new OutOfDomainException(
+                            "result of trial " + (i + 1),
+                            Double.toString(values[result]),
+                            "",
+                            "finite numbers",
+                            "narrow the ranges");
+                }
+                drawn[result][i] = values[result];
             }
-            drawn[i] = value;
         }
-        return new MonteCarlo(drawn);
+        return Stream.of(drawn).map(MonteCarlo::new).toList();
     }
 
     /**

@@ -16,6 +16,7 @@ import org.woodyield.sawing.SearchSpace;
 import org.woodyield.source.Source;
 import org.woodyield.wood.Species;
 import org.woodyield.work.WorkInputs;
+import org.woodyield.working.Working;
 
 /**
  * All that a plan is made from.
@@ -106,6 +107,18 @@ public record JobInput(
      * @param what the value in words
      * @param taken what was taken
      * @param source what that rests on
+     * @param working how it came about, where it was computed from the user's own measurements
      */
-    public record Assumption(String what, String taken, Source source) {}
+    public record Assumption(String what, String taken, Source source, Optional<Working> working) {
+        /**
+         * An assumption that was not computed.
+         *
+         * @param what the value in words
+         * @param taken what was taken
+         * @param source what that rests on
+         */
+        public Assumption(String what, String taken, Source source) {
+            this(what, taken, source, Optional.empty());
+        }
+    }
 }

@@ -1,7 +1,9 @@
 package org.woodyield.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Money;
@@ -31,19 +33,34 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
 
     private static final long SEED = 1;
 
-    /** What the job saves against buying, over the ranges; empty where a price is missing. */
-    Optional<Outlook> outlook(boolean ownWorkValued) {
-        if (saving(inputs, ownWorkValued).isEmpty()) {
-            return Optional.empty();
+    /** What the job saves against buying, over the ranges; a side is empty where a price is missing. */
+    JobPlan.Prospects prospects() {
+        BreakEven asGiven = breakEven(inputs);
+        List<ToDoubleFunction<BreakEven>> savings = new ArrayList<>();
+        boolean free = asGiven.workFree().saving().isPresent();
+        boolean valued = asGiven.workValued().saving().isPresent();
+        if (free) {
+            savings.add(drawn -> saving(drawn.workFree()));
         }
-        return Optional.of(Outlook.of(
-                inputs, drawn -> saving(drawn, ownWorkValued).orElseThrow().amount(), SEED, TRIALS));
+        if (valued) {
+            savings.add(drawn -> saving(drawn.workValued()));
+        }
+        if (savings.isEmpty()) {
+            return new JobPlan.Prospects(Optional.empty(), Optional.empty());
+        }
+        List<Outlook> outlooks = Outlook.ofAll(inputs, this::breakEven, savings, SEED, TRIALS);
+        return new JobPlan.Prospects(
+                free ? Optional.of(outlooks.get(0)) : Optional.empty(),
+                valued ? Optional.of(outlooks.get(outlooks.size() - 1)) : Optional.empty());
     }
 
-    private Optional<Money> saving(WorkInputs drawn, boolean ownWorkValued) {
+    private static double saving(BreakEven.Side side) {
+        return side.saving().orElseThrow().amount();
+    }
+
+    private BreakEven breakEven(WorkInputs drawn) {
         WorkEstimate work = WorkEstimate.of(drawn, kerf, works);
-        BreakEven money = BreakEven.of(drawn, currency, JobCost.of(drawn, currency, work, usable));
-        return (ownWorkValued ? money.workValued() : money.workFree()).saving();
+        return BreakEven.of(drawn, currency, JobCost.of(drawn, currency, work, usable));
     }
 
     JobPlan.Ways ways(JobCost cost, BoardFeet tally, Optional<BoardFeet> scale) {

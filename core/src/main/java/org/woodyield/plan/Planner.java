@@ -192,6 +192,7 @@ public final class Planner {
         double[] tallies = new double[items.size()];
         double[] usables = new double[items.size()];
         Map<String, Sawn> lots = new LinkedHashMap<>();
+        int[] pieces = new int[items.size()];
         Volume lumber = Volume.ZERO;
         Volume kerf = Volume.ZERO;
         Volume slab = Volume.ZERO;
@@ -221,6 +222,7 @@ public final class Planner {
                     double feet = item.tally(piece, size);
                     double amount = item.amount(piece, size);
                     made[index] += amount;
+                    pieces[index]++;
                     tallies[index] += feet;
                     ofLog += feet;
                     lots.merge(key(item, log.species()), new Sawn(amount, feet, item.endFeet(piece, size)), Sawn::plus);
@@ -245,7 +247,15 @@ public final class Planner {
         double usablePrice = 0;
         for (int i = 0; i < items.size(); i++) {
             Item item = items.get(i);
-            supply.add(new Supply(item.id(), item.label(), item.unit(), item.wanted(), item.toSaw(), made[i]));
+            supply.add(new Supply(
+                    item.id(),
+                    item.label(),
+                    item.unit(),
+                    item.wanted(),
+                    item.toSaw(),
+                    made[i],
+                    pieces[i],
+                    BoardFeet.usable(usables[i])));
             usable += usables[i];
             if (priced && made[i] > 0) {
                 double needed = Math.min(made[i], need[i]);
@@ -266,7 +276,7 @@ public final class Planner {
             cost = Optional.of(sum);
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
             JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, works, BoardFeet.usable(usable));
-            prospects = new JobPlan.Prospects(all.outlook(false), all.outlook(true));
+            prospects = all.prospects();
             ways = Optional.of(all.ways(sum, BoardFeet.tally(tally), scaleOfSawn(logs)));
             cashFlow = all.cashFlow(breakEven.get(), work);
         }

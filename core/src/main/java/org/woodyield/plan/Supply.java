@@ -1,5 +1,7 @@
 package org.woodyield.plan;
 
+import org.woodyield.measure.BoardFeet;
+
 /**
  * What is wanted beside what the logs give.
  *
@@ -9,8 +11,18 @@ package org.woodyield.plan;
  * @param wanted how much the job needs in the end
  * @param toSaw how much has to be sawn, waste of an area included
  * @param sawn how much the plan saws
+ * @param pieces how many pieces that is, which an area does not tell
+ * @param usable board feet of them that are left after drying and planing
  */
-public record Supply(String wantedId, String label, String unit, double wanted, double toSaw, double sawn) {
+public record Supply(
+        String wantedId,
+        String label,
+        String unit,
+        double wanted,
+        double toSaw,
+        double sawn,
+        int pieces,
+        BoardFeet usable) {
 
     /**
      * What is lacking.

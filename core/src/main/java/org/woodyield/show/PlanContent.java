@@ -17,12 +17,14 @@ import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
 import org.woodyield.plan.Supply;
 import org.woodyield.scaling.Overrun;
+import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Fact;
 import org.woodyield.show.Block.Facts;
 import org.woodyield.show.Block.Points;
 import org.woodyield.show.Block.Prose;
 import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
+import org.woodyield.show.Block.Workings;
 import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.source.Source;
 import org.woodyield.source.Standing;
@@ -250,8 +252,10 @@ final class PlanContent {
                 .text("Range", "range")
                 .text("Standing", "standing")
                 .text("Rests on", "source");
+        List<Derivation> workings = new ArrayList<>();
         plan.input().assumptions().forEach(one -> {
             words.sources().add(one.source());
+            one.working().ifPresent(working -> workings.add(words.derivation(one.what(), working)));
             table.row(
                     Cell.text(one.what()),
                     Cell.text(one.taken()),
@@ -274,6 +278,9 @@ final class PlanContent {
             }
         }
         blocks.add(new Tabular(table.build()));
+        if (!workings.isEmpty()) {
+            blocks.add(new Workings("How your own measurements were used", workings));
+        }
         return new Section("models", "Models, and what was taken for granted", blocks);
     }
 

@@ -39,6 +39,7 @@ public final class PlanSheet {
             "drying",
             "final-sizes",
             "money",
+            "piece-costs",
             "movers",
             "ways",
             "crossings",

@@ -12,6 +12,7 @@ import org.woodyield.measure.Money;
 import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
+import org.woodyield.plan.Supply;
 import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Figure;
 import org.woodyield.show.Block.Points;
@@ -253,11 +254,49 @@ final class WorkSections {
                     + money.missing().stream().map(WorkInput::label).sorted().collect(Collectors.joining(", "))
                     + ". No figure was put in its place.");
         }
-        List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build()), new Points(lines)));
+        List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build())));
+        pieceCosts(blocks, money);
+        blocks.add(new Points(lines));
         prospects(blocks);
         plan.ways().ifPresent(ways -> ways(blocks, ways));
         plan.cashFlow().ifPresent(flow -> cashFlow(blocks, flow));
         return new Section("money", "Money", blocks);
+    }
+
+    /** A piece bears the cost by its usable board feet; a running cost that lacks a kind is no figure of its own. */
+    private void pieceCosts(List<Block> blocks, BreakEven money) {
+        PlanTable.Builder table = PlanTable.of("piece-costs", words.fromMemory("What one piece costs to saw"))
+                .text("Wanted", "wanted")
+                .text("What it is", "description")
+                .number("Pieces", "pieces")
+                .number("Usable bf of one", "usable-bf")
+                .number("Own work not counted", "work-not-counted")
+                .number("Own work counted", "work-counted");
+        for (Supply supply : plan.supply()) {
+            if (supply.pieces() > 0) {
+                double feet = supply.usable().value() / supply.pieces();
+                table.row(
+                        Cell.text(supply.wantedId()),
+                        Cell.text(supply.label()),
+                        Cell.whole(supply.pieces()),
+                        Cell.number(feet, 2, 4),
+                        ofPiece(money.workFree(), feet),
+                        ofPiece(money.workValued(), feet));
+            }
+        }
+        blocks.add(new Tabular(table.build()));
+        blocks.add(new Prose("The running cost of one piece in " + plan.input().currency()
+                + ", by its usable board feet; boards of an area are a mean of their widths."));
+        for (boolean valued : new boolean[] {false, true}) {
+            if (!(valued ? money.workValued() : money.workFree()).complete()) {
+                blocks.add(new Prose("Own work " + (valued ? "counted" : "not counted")
+                        + ": a running cost is missing, so no piece is given a cost."));
+            }
+        }
+    }
+
+    private static Cell ofPiece(BreakEven.Side side, double feet) {
+        return side.complete() ? money(side.runningPerBoardFoot().times(feet)) : Cell.NONE;
     }
 
     // What the ranges of the inputs do to the verdict.

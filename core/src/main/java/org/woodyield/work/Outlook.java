@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Draws;
@@ -59,11 +60,39 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
      *     input
      */
     public static Outlook of(WorkInputs inputs, ToDoubleFunction<WorkInputs> figure, long seed, int trials) {
-        double value = figure.applyAsDouble(inputs);
+        return ofAll(inputs, Function.identity(), List.of(figure), seed, trials).get(0);
+    }
+
+    /**
+     * Looks at several figures of one model over the ranges of its inputs, with the same draws for all.
+     *
+     * @param <T> the result of the model
+     * @param inputs values and ranges
+     * @param model computes what the figures are taken from
+     * @param figures take a figure each
+     * @param seed of the draws
+     * @param trials how many draws, 100 or more
+     * @return an outlook for each figure, in the same order
+     * @throws OutOfDomainException as {@link #of}
+     */
+    public static <T> List<Outlook> ofAll(
+            WorkInputs inputs,
+            Function<WorkInputs, T> model,
+            List<ToDoubleFunction<T>> figures,
+            long seed,
+            int trials) {
         List<Map.Entry<WorkInput, InputValue>> open = inputs.values().entrySet().stream()
                 .filter(entry -> entry.getValue().hasSpread())
                 .toList();
-        List<Mover> movers = new ArrayList<>();
+        Function<WorkInputs, double[]> all = changed -> {
+            T result = model.apply(changed);
+            return figures.stream()
+                    .mapToDouble(figure -> figure.applyAsDouble(result))
+                    .toArray();
+        };
+        double[] values = all.apply(inputs);
+        List<List<Mover>> movers = new ArrayList<>();
+        figures.forEach(figure -> movers.add(new ArrayList<>()));
         for (Map.Entry<WorkInput, InputValue> entry : open) {
             WorkInput input = entry.getKey();
             InputValue given = entry.getValue();
@@ -72,17 +101,25 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
             double high = Math.min(
                     given.value() + step,
                     Math.min(given.spread().greatest(), input.domain().greatest()));
-            double lower = figure.applyAsDouble(inputs.with(input, InputValue.of(low, given.source())));
-            double upper = figure.applyAsDouble(inputs.with(input, InputValue.of(high, given.source())));
-            if (lower != upper) {
-                movers.add(new Mover(input, given, lower, upper));
+            double[] lower = all.apply(inputs.with(input, InputValue.of(low, given.source())));
+            double[] upper = all.apply(inputs.with(input, InputValue.of(high, given.source())));
+            for (int i = 0; i < values.length; i++) {
+                if (lower[i] != upper[i]) {
+                    movers.get(i).add(new Mover(input, given, lower[i], upper[i]));
+                }
             }
         }
-        movers.sort(Comparator.comparingDouble(Mover::swing).reversed().thenComparing(Mover::input));
-        Optional<MonteCarlo> drawn = movers.isEmpty()
-                ? Optional.empty()
-                : Optional.of(MonteCarlo.run(draws -> figure.applyAsDouble(draw(inputs, open, draws)), seed, trials));
-        return new Outlook(value, drawn, movers);
+        boolean moved = movers.stream().anyMatch(some -> !some.isEmpty());
+        List<MonteCarlo> drawn = moved
+                ? MonteCarlo.runAll(draws -> all.apply(draw(inputs, open, draws)), values.length, seed, trials)
+                : List.of();
+        List<Outlook> outlooks = new ArrayList<>();
+        for (int i = 0; i < values.length; i++) {
+            List<Mover> some = movers.get(i);
+            some.sort(Comparator.comparingDouble(Mover::swing).reversed().thenComparing(Mover::input));
+            outlooks.add(new Outlook(values[i], some.isEmpty() ? Optional.empty() : Optional.of(drawn.get(i)), some));
+        }
+        return outlooks;
     }
 
     private static double least(WorkInput input) {

@@ -36,6 +36,22 @@ class OutlookTest {
     }
 
     @Test
+    void figuresOfOneModelShareTheirDrawsAndAreWhatEachIsAlone() {
+        Outlook alone = Outlook.of(CuttingRateTest.CHAIN, OutlookTest::hours, 1, 500);
+        List<Outlook> both = Outlook.ofAll(
+                CuttingRateTest.CHAIN, OutlookTest::hours, List.of(hours -> -hours, hours -> hours), 1, 500);
+        assertThat(both.get(1).value()).isEqualTo(alone.value());
+        assertThat(both.get(1).movers()).isEqualTo(alone.movers());
+        assertThat(both.get(1).drawn().orElseThrow().interval(0.95))
+                .isEqualTo(alone.drawn().orElseThrow().interval(0.95));
+        // Counts of draws: shares of them are not exact.
+        long below =
+                Math.round(500 * both.get(0).probabilityAbove(-alone.value()).orElseThrow());
+        long above = Math.round(500 * alone.probabilityAbove(alone.value()).orElseThrow());
+        assertThat(below + above).isEqualTo(500);
+    }
+
+    @Test
     void whereNoRangeIsGivenThereIsNoProbability() {
         WorkInputs fixed = CuttingRateTest.CHAIN;
         for (WorkInput input : fixed.values().keySet()) {
