@@ -71,9 +71,9 @@ final class CompareRulesCommand implements Subcommand {
         }
         List<String> problems = new ArrayList<>();
         List<LogRule> rules = ScaleCommand.rules(given.matchedOptionValue("--rules", ""), problems);
-        double feet = inches("--length", given, "16 ft", problems) / 12;
-        double from = inches("--from", given, "6 in", problems);
-        double to = inches("--to", given, "30 in", problems);
+        double feet = length("--length", given, "16 ft", problems).toFeet();
+        double from = length("--from", given, "6 in", problems).toInches();
+        double to = length("--to", given, "30 in", problems).toInches();
         for (double diameter : new double[] {from, to}) {
             if (diameter != Math.rint(diameter) || Math.abs(diameter) > 1000) {
                 problems.add("diameter " + diameter + " in: allowed: whole inches, 1 to 200; round it");
@@ -97,12 +97,12 @@ final class CompareRulesCommand implements Subcommand {
         return Main.DONE;
     }
 
-    private static double inches(String option, ParseResult given, String without, List<String> problems) {
+    private static Length length(String option, ParseResult given, String without, List<String> problems) {
         try {
-            return Length.parse(given.matchedOptionValue(option, without)).toInches();
+            return Length.parse(given.matchedOptionValue(option, without));
         } catch (OutOfDomainException e) {
             problems.add(option + ": " + e.getMessage());
-            return 1;
+            return Length.inches(1);
         }
     }
 }

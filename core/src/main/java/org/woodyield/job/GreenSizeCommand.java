@@ -51,7 +51,7 @@ final class GreenSizeCommand implements Subcommand {
                 .type(String.class)
                 .description("Name of the species.")
                 .build());
-        option(spec, "--moisture", "PERCENT", "Final moisture on the oven-dry basis; 15 % if not given.");
+        option(spec, "--moisture", "PERCENT", "Final moisture on the oven-dry basis; 15 %% if not given.");
         option(
                 spec,
                 "--rings",
@@ -59,7 +59,7 @@ final class GreenSizeCommand implements Subcommand {
                 "Flat, quarter, or degrees between rings and wide face; else flat and quarter.");
         option(spec, "--planing", "LENGTH", "Planed off both faces together; 1/16 in if not given.");
         option(spec, "--variation", "LENGTH", "Standard deviation of sawn sizes; 0.03 in if not given.");
-        option(spec, "--undersize", "PERCENT", "Share that may come out scant; 5 % if not given.");
+        option(spec, "--undersize", "PERCENT", "Share that may come out scant; 5 %% if not given.");
         option(spec, "--step", "LENGTH", "Finest step of the saw's scale; 1/16 in if not given.");
         option(spec, "--model", "NAME", "straight-line, which is taken if not given, or lumber-equation.");
         option(spec, "--sawn", "SIZE", "The way back: thickness x width sawn green, in inches; is it enough?");

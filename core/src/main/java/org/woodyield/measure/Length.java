@@ -237,7 +237,14 @@ public final class Length implements Comparable<Length> {
         if (digits == 0 || digits > 8 || (point && divisor == 1)) {
             return -1;
         }
-        Long unit = UNITS.get(text.substring(at).strip());
+        int end = text.length();
+        while (at < end && text.charAt(at) == ' ') {
+            at++;
+        }
+        while (end > at && text.charAt(end - 1) == ' ') {
+            end--;
+        }
+        Long unit = UNITS.get(text.substring(at, end));
         long product = unit == null ? -1 : number * unit;
         boolean fits = product >= 0 && product % divisor == 0 && product / divisor < 1L << 53;
         return fits ? product / divisor : -1;

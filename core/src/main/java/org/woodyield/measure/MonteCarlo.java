@@ -57,6 +57,7 @@ public final class MonteCarlo {
      * @param trials how often, 100 to 10 million
      * @return each result over all trials, in the order of the trial
      * @throws OutOfDomainException if trials is outside, or a result is not finite
+     * @throws IllegalArgumentException if a trial gives more or fewer results
      */
     public static List<MonteCarlo> runAll(Function<Draws, double[]> trial, int results, long seed, int trials) {
         TRIALS.require(trials);
@@ -64,6 +65,9 @@ public final class MonteCarlo {
         double[][] drawn = new double[results][trials];
         for (int i = 0; i < trials; i++) {
             double[] values = trial.apply(draws);
+            if (values.length != results) {
+                throw new IllegalArgumentException(values.length + " results of a trial that was to give " + results);
+            }
             for (int result = 0; result < results; result++) {
                 if (!Double.isFinite(values[result])) {
                     throw new OutOfDomainException(

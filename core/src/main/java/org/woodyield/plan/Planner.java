@@ -255,7 +255,7 @@ public final class Planner {
                     item.toSaw(),
                     made[i],
                     pieces[i],
-                    BoardFeet.usable(usables[i])));
+                    BoardFeet.tally(tallies[i])));
             usable += usables[i];
             if (priced && made[i] > 0) {
                 double needed = Math.min(made[i], need[i]);

@@ -12,7 +12,7 @@ import org.woodyield.measure.BoardFeet;
  * @param toSaw how much has to be sawn, waste of an area included
  * @param sawn how much the plan saws
  * @param pieces how many pieces that is, which an area does not tell
- * @param usable board feet of them that are left after drying and planing
+ * @param tally board feet of them by tally
  */
 public record Supply(
         String wantedId,
@@ -22,7 +22,7 @@ public record Supply(
         double toSaw,
         double sawn,
         int pieces,
-        BoardFeet usable) {
+        BoardFeet tally) {
 
     /**
      * What is lacking.

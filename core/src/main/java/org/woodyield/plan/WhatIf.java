@@ -111,6 +111,7 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
         }
         if (input.yard()
                         .fallDown()
+                        .of(more.surface())
                         .lengthToSaw(more.length())
                         .compareTo(log.log().length())
                 > 0) {
@@ -118,7 +119,7 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
                     "length of the size more",
                     more.length().toString(),
                     "up to the length of log " + log.log().id() + ", "
-                            + log.log().length(),
+                            + log.log().length() + ", less what is trimmed from both ends",
                     "shorten it, or name a longer log");
         }
         if (sawing.options().stream().anyMatch(known -> known.id().equals(more.id()))) {

@@ -807,7 +807,7 @@ final class Search implements Stack.Refiner {
         for (int c = 0; c < classes; c++) {
             int t = lattice.thicknesses.get(c).units();
             long[] values = cant.value[c];
-            Arrays.fill(values, 0, t, Lattice.NONE);
+            Arrays.fill(values, 0, Math.min(t, values.length), Lattice.NONE);
             long full = positive(rooms[c].fullBound(top - bottom));
             int[] longestFrom = upright.flitchFrom[c][0];
             int[] longestTo = upright.flitchTo[c][0];

@@ -179,7 +179,8 @@ public final class RuleComparison {
     private PlanTable misread() {
         int middle = shown()[shown().length / 2];
         PlanTable.Builder table = PlanTable.of(
-                        "misread", "What a misread diameter does to a log of " + middle + " in, before rounding")
+                        "misread",
+                        "What a misread diameter does to a log of " + middle + " in, before the rule's own rounding")
                 .text("Rule", "rule")
                 .text("Standing", "standing")
                 .number("Half an inch less, %", "half-inch-less-percent")
@@ -201,7 +202,8 @@ public final class RuleComparison {
             values.add(new Figure(
                     svg(),
                     "Board feet by scale as a share of 12 board feet for each cubic foot of a cylinder of the scaling diameter;"
-                            + " the thin broken line is " + BESIDE.name() + "."));
+                            + " more than 1.1 is drawn at the upper edge; the thin broken line is " + BESIDE.name()
+                            + "."));
         }
         values.add(new Tabular(values()));
         List<String> elsewhere = rules.stream()
@@ -219,9 +221,10 @@ public final class RuleComparison {
                         "What a misread diameter does",
                         List.of(
                                 new Prose(
-                                        "Two rules that differ by less than this cannot be told apart by a tape held half an"
-                                                + " inch off. A dash stands where a rule gives no figure: outside its limits, or a"
-                                                + " table between whole inches."),
+                                        "Two rules that differ by less than this cannot be told apart by a tape that far off. A"
+                                                + " rule of rounded cells moves in its own steps. A dash stands where a rule gives no"
+                                                + " figure: near or beyond its limits, where it gives nothing, or between the whole"
+                                                + " inches of a table."),
                                 new Tabular(misread()))));
     }
 

@@ -159,7 +159,7 @@ final class WoodSections {
                 + NumberText.full(losses.splitPercent())
                 + " % of the pieces split. Planed: less those too thin to plane clean. Usable: less "
                 + NumberText.full(losses.warpPercent())
-                + " % warped. To saw = needed / ((1 - splits) (1 - warp)), up to the next whole piece: spares in the mean. The"
+                + " % warped. To saw = needed / ((1 - splits) (1 - warp)), pieces up to the next whole one, areas with their waste as they are: spares in the mean. The"
                 + " shares are the job's own; lumber dressed green loses none.";
     }
 
@@ -253,12 +253,13 @@ final class WoodSections {
             blocks.add(new Tabular(table.build()));
             AirDrying.ThicknessExponent used = AirDrying.ThicknessExponent.TENTH_THICKER;
             words.sources().add(used.source());
+            words.sources().add(AirDrying.ThicknessExponent.RED_OAK_KILN.source());
             blocks.add(new Prose("Days are those of 1 in times thickness^" + NumberText.full(used.value())
                     + " (one tenth thicker takes 15 % longer, secondhand). Other views are "
                     + NumberText.full(AirDrying.ThicknessExponent.DOUBLE_THICKNESS.value())
                     + " (twice as thick, 2.5 times as"
                     + " long, secondhand) and " + NumberText.full(AirDrying.ThicknessExponent.RED_OAK_KILN.value())
-                    + " (red oak in a kiln)."));
+                    + " (red oak in a kiln, secondhand)."));
         }
         PlanTable.Builder sizes = PlanTable.of("final-sizes", "Final size after drying and planing")
                 .text("Wanted", "wanted")

@@ -263,18 +263,19 @@ final class WorkSections {
         return new Section("money", "Money", blocks);
     }
 
-    /** A piece bears the cost by its usable board feet; a running cost that lacks a kind is no figure of its own. */
+    /** A piece that is used bears its share of the lost ones; a running cost that lacks a kind is no figure of its own. */
     private void pieceCosts(List<Block> blocks, BreakEven money) {
-        PlanTable.Builder table = PlanTable.of("piece-costs", words.fromMemory("What one piece costs to saw"))
+        PlanTable.Builder table = PlanTable.of(
+                        "piece-costs", words.fromMemory("What one piece that can be used costs to saw"))
                 .text("Wanted", "wanted")
                 .text("What it is", "description")
-                .number("Pieces", "pieces")
-                .number("Usable bf of one", "usable-bf")
+                .number("Pieces sawn", "pieces-sawn")
+                .number("Board feet of one", "piece-bf")
                 .number("Own work not counted", "work-not-counted")
                 .number("Own work counted", "work-counted");
         for (Supply supply : plan.supply()) {
             if (supply.pieces() > 0) {
-                double feet = supply.usable().value() / supply.pieces();
+                double feet = supply.tally().value() / supply.pieces();
                 table.row(
                         Cell.text(supply.wantedId()),
                         Cell.text(supply.label()),
@@ -285,8 +286,11 @@ final class WorkSections {
             }
         }
         blocks.add(new Tabular(table.build()));
-        blocks.add(new Prose("The running cost of one piece in " + plan.input().currency()
-                + ", by its usable board feet; boards of an area are a mean of their widths."));
+        blocks.add(
+                new Prose(
+                        "Its board feet at the running cost of a usable board foot, in "
+                                + plan.input().currency()
+                                + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."));
         for (boolean valued : new boolean[] {false, true}) {
             if (!(valued ? money.workValued() : money.workFree()).complete()) {
                 blocks.add(new Prose("Own work " + (valued ? "counted" : "not counted")

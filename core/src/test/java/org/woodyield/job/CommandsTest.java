@@ -174,6 +174,22 @@ class CommandsTest {
         refuses("the kerf or more", "--what-if", "C1", "--size", "1/8 in x 4 in, 6 ft, rough, 15 %");
     }
 
+    /** C1 is 6 ft 6 in long. What is dressed green loses no ends to checks, so all of that can be had. */
+    @Test
+    void aSizeMoreThatIsDressedGreenIsNotTrimmed() {
+        assertThat(Run.of("--what-if", "C1", "--size", "1x4, 6 ft 6 in, dressed green, 15 %")
+                        .out())
+                .contains("also 1x4");
+        refuses("less what is trimmed", "--what-if", "C1", "--size", "1x4, 6 ft 6 in, dressed dry, 15 %");
+    }
+
+    @Test
+    void aSizeMoreThatIsThickerThanTheLogGivesNothingMore() {
+        Run asked = Run.of("--what-if", "P1", "--size", "20 in x 20 in, 8 ft, rough, 15 %");
+        assertThat(asked.code()).isZero();
+        assertThat(asked.out()).containsPattern("also 20 in x 20 in, .* 0\\.00\n");
+    }
+
     private static void refuses(String said, String... arguments) {
         Run run = Run.of(arguments);
         assertThat(run.code()).isEqualTo(2);

@@ -99,4 +99,12 @@ class GreenSizeCommandTest {
         assertThat(dry.code()).isEqualTo(2);
         assertThat(dry.err()).contains("8 to 19 %");
     }
+
+    @Test
+    void theHelpIsShownWithoutAWord() {
+        Run help = Run.of("green-size", "--help");
+        assertThat(help.code()).isZero();
+        assertThat(help.out()).contains("15 % if not", "5 % if not");
+        assertThat(help.err()).isEmpty();
+    }
 }

@@ -54,6 +54,18 @@ class BestPatternTest {
         return List.of(size(9, 33, 8, 10, 12), size(9, 49, 8, 10, 12), size(14, 33, 8, 10, 12), size(14, 49, 8, 12));
     }
 
+    /** A size of 30 in, and the log has 14. */
+    @Test
+    void aSizeThickerThanTheLogIsLeftOut() {
+        List<PieceOption> more = new ArrayList<>(sizes());
+        more.add(size(240, 240, 8));
+        SawingPlan with = BestPattern.find(
+                cone(12, 14, 12), saw(Saw.Reference.BED), more, SPACE.withCants(true), PassCost.each(20));
+        SawingPlan without = BestPattern.find(
+                cone(12, 14, 12), saw(Saw.Reference.BED), sizes(), SPACE.withCants(true), PassCost.each(20));
+        assertThat(with.pieces()).isEqualTo(without.pieces());
+    }
+
     @ParameterizedTest
     @EnumSource
     void theWoodAddsUpAndThePiecesLieInsideTheLog(Saw.Reference reference) {
