@@ -1,5 +1,6 @@
 package org.woodyield.sawing;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import org.woodyield.measure.Length;
@@ -14,11 +15,42 @@ final class Balance {
 
     private static final int PARTS = 4;
 
+    /** A section whose integrals up to a height are worked out once: places that touch share the heights of their corners. */
+    private static final class Section {
+        final Lie.Plane plane;
+        private double[] heights = new double[16];
+        private double[] integrals = new double[16];
+        private int known;
+
+        Section(Lie.Plane plane) {
+            this.plane = plane;
+        }
+
+        /** Integral of half the chord from the centre's height. */
+        double segment(double v) {
+            // Places are walked from neighbour to neighbour, so that a height known at all stands near the end.
+            for (int i = known - 1; i >= 0; i--) {
+                if (heights[i] == v) {
+                    return integrals[i];
+                }
+            }
+            if (known == heights.length) {
+                heights = Arrays.copyOf(heights, 2 * known);
+                integrals = Arrays.copyOf(integrals, 2 * known);
+            }
+            double integral = Balance.segment(plane, v);
+            heights[known] = v;
+            integrals[known] = integral;
+            known++;
+            return integral;
+        }
+    }
+
     private final Lie lie;
     private final double[] bounds;
     private final Lie.Plane[] ends;
     /** Sections at the nodes of each stretch, made when a rectangle first needs them. */
-    private final Lie.Plane[][] nodes;
+    private final Section[][] nodes;
 
     private Balance(Lie lie, List<SawnPiece> pieces) {
         this.lie = lie;
@@ -37,7 +69,7 @@ final class Balance {
         });
         bounds = cuts.stream().mapToDouble(Double::doubleValue).toArray();
         ends = cuts.stream().map(lie::inside).toArray(Lie.Plane[]::new);
-        nodes = new Lie.Plane[bounds.length][];
+        nodes = new Section[bounds.length][];
     }
 
     private static double at(Length z, double whole) {
@@ -97,11 +129,12 @@ final class Balance {
                 continue;
             }
             double h = (bounds[i + 1] - bounds[i]) / PARTS;
-            Lie.Plane[] planes = planes(i, h);
-            for (int at = 0; at < planes.length; at++) {
-                double area = area(planes[at], u1, u2, v1, v2);
+            Section[] sections = sections(i, h);
+            for (int at = 0; at < sections.length; at++) {
+                double area = area(sections[at], u1, u2, v1, v2);
                 if (rotten) {
-                    area -= area(lie.rot(planes[at].z).orElseThrow(), u1, u2, v1, v2);
+                    Lie.Plane rot = lie.rot(sections[at].plane.z).orElseThrow();
+                    area -= area(new Section(rot), u1, u2, v1, v2);
                 }
                 sum += FivePoints.weight(at % FivePoints.COUNT) * h / 2 * area;
             }
@@ -109,14 +142,14 @@ final class Balance {
         return sum;
     }
 
-    private Lie.Plane[] planes(int stretch, double h) {
-        Lie.Plane[] known = nodes[stretch];
+    private Section[] sections(int stretch, double h) {
+        Section[] known = nodes[stretch];
         if (known == null) {
-            known = new Lie.Plane[PARTS * FivePoints.COUNT];
+            known = new Section[PARTS * FivePoints.COUNT];
             for (int at = 0; at < known.length; at++) {
                 int part = at / FivePoints.COUNT;
                 double middle = bounds[stretch] + h * (part + 0.5);
-                known[at] = lie.inside(middle + FivePoints.node(at % FivePoints.COUNT) * h / 2);
+                known[at] = new Section(lie.inside(middle + FivePoints.node(at % FivePoints.COUNT) * h / 2));
             }
             nodes[stretch] = known;
         }
@@ -134,7 +167,8 @@ final class Balance {
     }
 
     /** Area of a section within a rectangle. */
-    static double area(Lie.Plane p, double u1, double u2, double v1, double v2) {
+    private static double area(Section section, double u1, double u2, double v1, double v2) {
+        Lie.Plane p = section.plane;
         double reach = Math.sqrt(p.svv);
         double low = Math.max(v1, p.cv - reach);
         double high = Math.min(v2, p.cv + reach);
@@ -164,7 +198,7 @@ final class Balance {
                 }
             }
         }
-        java.util.Arrays.sort(heights, 0, n);
+        Arrays.sort(heights, 0, n);
         double sum = 0;
         for (int i = 0; i + 1 < n; i++) {
             double a = heights[i];
@@ -177,14 +211,13 @@ final class Balance {
             if ((leftSide ? u1 : centre - half) >= (rightSide ? u2 : centre + half)) {
                 continue;
             }
-            double bulge = leftSide && rightSide ? 0 : segment(p, b) - segment(p, a);
+            double bulge = leftSide && rightSide ? 0 : section.segment(b) - section.segment(a);
             double middles = centre * (b - a);
             sum += (rightSide ? u2 * (b - a) : middles + bulge) - (leftSide ? u1 * (b - a) : middles - bulge);
         }
         return sum;
     }
 
-    /** Integral of half the chord from the centre's height. */
     private static double segment(Lie.Plane p, double v) {
         double reach = Math.sqrt(p.svv);
         double d = Math.min(Math.max((v - p.cv) / reach, -1), 1);

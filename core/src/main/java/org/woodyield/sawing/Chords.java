@@ -28,6 +28,12 @@ final class Chords {
     final int[][] levelTo;
     final int[][] uprightFrom;
     final int[][] uprightTo;
+    /** Level and upright rooms are then the same arrays. */
+    final boolean alikeBothWays;
+
+    /** Upright rooms on the left are then the mirror image of those on the right. */
+    final boolean mirroredUpright;
+
     final Optional<RotShadow> rot;
     /** Those too that are never needed for a straight-edged piece. */
     final Trim[] allTrims;
@@ -62,7 +68,10 @@ final class Chords {
         }
         centre = (int) half + lattice.kerf + lattice.step + 2;
         count = 2 * centre + 1;
-        int[][][] rooms = new int[4][all.length][count];
+        int[][][] rooms = new int[4][][];
+        alikeBothWays = Arrays.stream(planes).allMatch(Lie.Plane::alikeBothWays);
+        // Steps of a bound reach from one place to the next, so that they have no image among themselves.
+        mirroredUpright = !lattice.anywhere && Arrays.stream(planes).allMatch(Lie.Plane::mirroredUpright);
         fill(planes, lattice, all, rooms);
         Optional<RotShadow> shadow = RotShadow.of(lie, lattice, all, centre, count);
         int[] kept = IntStream.range(0, all.length)
@@ -93,6 +102,8 @@ final class Chords {
         levelTo = rooms[1];
         uprightFrom = rooms[2];
         uprightTo = rooms[3];
+        alikeBothWays = false;
+        mirroredUpright = false;
         rot = Optional.empty();
         allTrims = trims;
         rotOfAll = Optional.empty();
@@ -106,12 +117,12 @@ final class Chords {
     }
 
     /** Whether a trim of the same length has no less room anywhere and no more rot, so that the other is never needed; of equals the first. */
-    private static boolean better(Trim[] all, int[][][] rooms, Optional<RotShadow> shadow, int one, int other) {
+    private boolean better(Trim[] all, int[][][] rooms, Optional<RotShadow> shadow, int one, int other) {
         if (one == other || all[one].length() != all[other].length()) {
             return false;
         }
         boolean same = true;
-        for (int side = 0; side < 4; side++) {
+        for (int side = 0; side < (alikeBothWays ? 2 : 4); side++) {
             int[] a = rooms[side][one];
             int[] b = rooms[side][other];
             int sign = side % 2 == 0 ? 1 : -1;
@@ -148,9 +159,6 @@ final class Chords {
     }
 
     private void fill(Lie.Plane[] planes, Lattice lattice, Trim[] all, int[][][] rooms) {
-        double unit = lattice.unitNanometres / 1e9;
-        double[] from = new double[planes.length];
-        double[] to = new double[planes.length];
         int[] first = new int[all.length];
         int[] last = new int[all.length];
         double whole = planes[planes.length - 1].z;
@@ -165,44 +173,72 @@ final class Chords {
                 last[t]++;
             }
         }
-        for (int upright = 0; upright < 2; upright++) {
-            int[][] into = rooms[2 * upright];
-            int[][] out = rooms[2 * upright + 1];
-            for (int i = 0; i < count; i++) {
-                double at = (i - centre) * (double) lattice.unitNanometres / 1e9;
-                for (int p = 0; p < planes.length; p++) {
-                    Lie.Plane plane = planes[p];
-                    if (lattice.anywhere) {
-                        double low = at - lattice.margin * unit;
-                        double high = at + (1 + lattice.margin) * unit;
-                        from[p] = upright == 0 ? plane.leftmost(low, high) : plane.lowest(low, high);
-                        to[p] = upright == 0 ? plane.rightmost(low, high) : plane.highest(low, high);
-                        continue;
-                    }
-                    double h = upright == 0 ? plane.halfLevel(at) : plane.halfUpright(at);
-                    double m = upright == 0 ? plane.midLevel(at) : plane.midUpright(at);
-                    from[p] = h < 0 ? Double.POSITIVE_INFINITY : m - h;
-                    to[p] = h < 0 ? Double.NEGATIVE_INFINITY : m + h;
+        boolean mirroredLevel = !lattice.anywhere && Arrays.stream(planes).allMatch(Lie.Plane::mirroredLevel);
+        rooms[0] = new int[all.length][count];
+        rooms[1] = new int[all.length][count];
+        fill(planes, lattice, false, mirroredLevel, first, last, rooms[0], rooms[1]);
+        if (alikeBothWays) {
+            rooms[2] = rooms[0];
+            rooms[3] = rooms[1];
+        } else {
+            rooms[2] = new int[all.length][count];
+            rooms[3] = new int[all.length][count];
+            fill(planes, lattice, true, mirroredUpright, first, last, rooms[2], rooms[3]);
+        }
+    }
+
+    private void fill(
+            Lie.Plane[] planes,
+            Lattice lattice,
+            boolean upright,
+            boolean mirrored,
+            int[] firstPlane,
+            int[] lastPlane,
+            int[][] into,
+            int[][] out) {
+        double unit = lattice.unitNanometres / 1e9;
+        double[] from = new double[planes.length];
+        double[] to = new double[planes.length];
+        for (int i = 0; i < (mirrored ? centre + 1 : count); i++) {
+            double at = (i - centre) * (double) lattice.unitNanometres / 1e9;
+            for (int p = 0; p < planes.length; p++) {
+                Lie.Plane plane = planes[p];
+                if (lattice.anywhere) {
+                    double low = at - lattice.margin * unit;
+                    double high = at + (1 + lattice.margin) * unit;
+                    from[p] = upright ? plane.lowest(low, high) : plane.leftmost(low, high);
+                    to[p] = upright ? plane.highest(low, high) : plane.rightmost(low, high);
+                    continue;
                 }
-                for (int t = 0; t < all.length; t++) {
-                    double a = Double.NEGATIVE_INFINITY;
-                    double b = Double.POSITIVE_INFINITY;
-                    for (int p = first[t]; p <= last[t]; p++) {
-                        a = Math.max(a, from[p]);
-                        b = Math.min(b, to[p]);
-                    }
-                    if (a <= b && lattice.anywhere) {
-                        // A row of strips that stands between two steps is moved to the lower one.
-                        into[t][i] = centre + (int) Math.floor(a / unit + 1e-9);
-                        out[t][i] = centre + (int) Math.floor(b / unit + 1e-9);
-                    } else if (a <= b) {
-                        into[t][i] = centre + (int) Math.ceil(a / unit);
-                        out[t][i] = centre + (int) Math.floor(b / unit);
-                    } else {
-                        into[t][i] = EMPTY;
-                        out[t][i] = -EMPTY;
-                    }
+                double h = upright ? plane.halfUpright(at) : plane.halfLevel(at);
+                double m = upright ? plane.midUpright(at) : plane.midLevel(at);
+                from[p] = h < 0 ? Double.POSITIVE_INFINITY : m - h;
+                to[p] = h < 0 ? Double.NEGATIVE_INFINITY : m + h;
+            }
+            for (int t = 0; t < into.length; t++) {
+                double a = Double.NEGATIVE_INFINITY;
+                double b = Double.POSITIVE_INFINITY;
+                for (int p = firstPlane[t]; p <= lastPlane[t]; p++) {
+                    a = Math.max(a, from[p]);
+                    b = Math.min(b, to[p]);
                 }
+                if (a <= b && lattice.anywhere) {
+                    // A row of strips that stands between two steps is moved to the lower one.
+                    into[t][i] = centre + (int) Math.floor(a / unit + 1e-9);
+                    out[t][i] = centre + (int) Math.floor(b / unit + 1e-9);
+                } else if (a <= b) {
+                    into[t][i] = centre + (int) Math.ceil(a / unit);
+                    out[t][i] = centre + (int) Math.floor(b / unit);
+                } else {
+                    into[t][i] = EMPTY;
+                    out[t][i] = -EMPTY;
+                }
+            }
+        }
+        for (int i = centre + 1; mirrored && i < count; i++) {
+            for (int t = 0; t < into.length; t++) {
+                into[t][i] = into[t][2 * centre - i];
+                out[t][i] = out[t][2 * centre - i];
             }
         }
     }

@@ -56,6 +56,21 @@ final class Lie {
             return cv + leanUpright * (u - cu);
         }
 
+        /** Whether a level chord and the upright one at the same distance from the axis are one and the same, bit for bit. */
+        boolean alikeBothWays() {
+            return cu == cv && suu == svv;
+        }
+
+        /** Whether level chords above and below the axis are mirror images, bit for bit. */
+        boolean mirroredLevel() {
+            return cv == 0 && suv == 0;
+        }
+
+        /** Whether upright chords left and right of the axis are mirror images, bit for bit. */
+        boolean mirroredUpright() {
+            return cu == 0 && suv == 0;
+        }
+
         /** The leftmost place between two heights; infinite if the section has none there. */
         double leftmost(double from, double to) {
             double v = Math.min(Math.max(cv - suv / Math.sqrt(suu), from), to);
@@ -89,10 +104,16 @@ final class Lie {
     private final double cos;
     private final double sin;
     private final double lift;
+    /** Distances from station to station. */
+    private final double[] stretches;
 
     Lie(LogSolid solid, double turnDegrees, double liftMetres) {
         this.solid = solid;
         this.lift = liftMetres;
+        stretches = new double[solid.stationCount() - 1];
+        for (int i = 0; i < stretches.length; i++) {
+            stretches[i] = solid.station(i + 1).zMetres() - solid.station(i).zMetres();
+        }
         double quarters = turnDegrees / 90;
         if (quarters == Math.rint(quarters)) {
             int q = Math.floorMod((int) quarters, 4);
@@ -175,9 +196,8 @@ final class Lie {
     /** Simpson's mean of values at the measuring planes over the length. */
     double mean(double[] values) {
         double sum = 0;
-        for (int i = 0; i + 2 < values.length; i += 2) {
-            double h = solid.station(i / 2 + 1).zMetres() - solid.station(i / 2).zMetres();
-            sum += h * (values[i] + 4 * values[i + 1] + values[i + 2]) / 6;
+        for (int i = 0; i < stretches.length; i++) {
+            sum += stretches[i] * (values[2 * i] + 4 * values[2 * i + 1] + values[2 * i + 2]) / 6;
         }
         return sum / solid.lengthMetres();
     }

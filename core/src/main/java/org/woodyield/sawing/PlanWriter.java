@@ -335,18 +335,9 @@ final class PlanWriter {
 
     private void upright(
             int kerfLow, int bottom, int top, Length setting, String from, double bed, String off, String rest) {
-        Lie.Plane[] planes = search.measuring;
-        double[] widths = new double[planes.length];
-        double left = lattice.metres(kerfLow);
-        double right = lattice.metres(kerfLow + lattice.kerf);
-        double b = lattice.metres(bottom);
-        double t = lattice.metres(top);
-        double widest = 0;
-        for (int i = 0; i < planes.length; i++) {
-            Lie.Plane p = planes[i];
-            widths[i] = Search.clipped(p, (left + right) / 2, b, t);
-            widest = Math.max(widest, Search.clipped(p, Math.min(Math.max(p.cu, left), right), b, t));
-        }
+        double[] widths = new double[search.measuring.length];
+        double widest = search.cantWidths(
+                kerfLow + search.chords.centre, lattice.metres(bottom), lattice.metres(top), widths);
         Rectangle kerf = rectangle(kerfLow, kerfLow + lattice.kerf, bottom, top);
         add(Stage.CANT, frame.turnDegrees() + 90, setting, from, kerfLow, bed, kerf, widths, widest, off, rest);
     }

@@ -76,18 +76,18 @@ final class Rooms {
     /**
      * The bound of a flitch.
      *
-     * @param from by length, the first index of the room that it and all longer ones lie in
+     * @param from from an index on, by length the first index of the room that it and all longer ones lie in
      * @param to by length, the last index
-     * @param at index of the flitch
+     * @param at the index of the longest length
      * @param clip0 first index inside the cant, or of no wood
      * @param clip1 last index inside the cant, or of no wood
      * @param further how many steps the cant may also stand above that
      */
-    long bound(int[][] from, int[][] to, int at, int clip0, int clip1, int further) {
-        int widest = layers - 1;
-        int hullFrom = from[widest][at] - further;
-        int hullTo = to[widest][at];
-        if (hullFrom > hullTo || hullFrom > clip1 || hullTo < clip0) {
+    long bound(int[] from, int[] to, int at, int clip0, int clip1, int further) {
+        int widest = at + layers - 1;
+        int hullFrom = from[widest] - further;
+        int hullTo = to[widest];
+        if (from[widest] > hullTo || hullFrom > clip1 || hullTo < clip0) {
             return Lattice.NONE;
         }
         int sawnSides = (hullFrom <= clip0 ? 1 : 0) + (hullTo >= clip1 ? 1 : 0);
@@ -95,7 +95,7 @@ final class Rooms {
         long sum = 0;
         long full = 0;
         for (int i = 0; i < layers; i++) {
-            int room = Math.min(to[i][at], clip1) - Math.max(from[i][at] - further, clip0);
+            int room = Math.min(to[at + i], clip1) - Math.max(from[at + i] - further, clip0);
             if (room < 0) {
                 continue;
             }

@@ -38,6 +38,7 @@ final class Search implements Stack.Refiner {
     private final PassCost passCost;
     private final double widestMetres;
     private final double bedMetres;
+    private final double leastHeightMetres;
     private final long[] edgeCost;
     private final Rows rows;
     private final Optional<RotRows> besideRot;
@@ -55,13 +56,9 @@ final class Search implements Stack.Refiner {
     private final boolean mirrored;
     private final int classes;
     private final long[][] costOfWidth;
-    private final Upright[] uprights;
-    /** By place of an upright pass: heights between which every measuring plane is cut whole, and any at all. */
-    private final double[] wholeFrom;
+    /** None where no cants are tried. */
+    private final Optional<CantPasses> cantPasses;
 
-    private final double[] wholeTo;
-    private final double[] someFrom;
-    private final double[] someTo;
     /** By class, the depths below a face at which the room counts: the face, and where wane may begin. */
     private final int[][] depths;
 
@@ -90,6 +87,7 @@ final class Search implements Stack.Refiner {
         this.saw = saw;
         this.passCost = passCost;
         this.widestMetres = widest;
+        leastHeightMetres = saw.leastHeight().toMetres();
         chords = new Chords(lie, lattice, space, logLength);
         measuring = lie.measuringPlanes();
         rows = new Rows(lattice, chords);
@@ -104,24 +102,6 @@ final class Search implements Stack.Refiner {
             Arrays.fill(each, -1);
         }
         widths = new double[measuring.length];
-        uprights = new Upright[measuring.length];
-        for (int i = 0; i < uprights.length; i++) {
-            uprights[i] = upright(measuring[i]);
-        }
-        wholeFrom = new double[chords.count];
-        wholeTo = new double[chords.count];
-        someFrom = new double[chords.count];
-        someTo = new double[chords.count];
-        for (int q = 0; q < chords.count; q++) {
-            wholeFrom[q] = someTo[q] = Double.NEGATIVE_INFINITY;
-            wholeTo[q] = someFrom[q] = Double.POSITIVE_INFINITY;
-            for (Upright p : uprights) {
-                wholeFrom[q] = Math.max(wholeFrom[q], Math.max(p.low[q], p.widestLow[q]));
-                wholeTo[q] = Math.min(wholeTo[q], Math.min(p.high[q], p.widestHigh[q]));
-                someFrom[q] = Math.min(someFrom[q], Math.min(p.low[q], p.widestLow[q]));
-                someTo[q] = Math.max(someTo[q], Math.max(p.high[q], p.widestHigh[q]));
-            }
-        }
         classes = lattice.thicknesses.size();
         int kinds = classes + lattice.cantHeights.length;
         int[] sizes = new int[kinds];
@@ -143,7 +123,9 @@ final class Search implements Stack.Refiner {
             rooms[c] = new Rooms(lattice, lattice.thicknesses.get(c), chords.count, edgeCost[c]);
         }
         level = new Hulls(chords.levelFrom, chords.levelTo);
-        upright = new Hulls(chords.uprightFrom, chords.uprightTo);
+        boolean cants = lattice.cantHeights.length > 0;
+        upright = chords.alikeBothWays || !cants ? level : new Hulls(chords.uprightFrom, chords.uprightTo);
+        cantPasses = cants ? Optional.of(new CantPasses(this, widest)) : Optional.empty();
         mirrored = mirrored();
         depths = lattice.thicknesses.stream()
                 .map(each -> IntStream.concat(
@@ -194,57 +176,8 @@ final class Search implements Stack.Refiner {
         return Lattice.millionths(cost);
     }
 
-    private boolean free() {
+    boolean free() {
         return passCost == PassCost.free();
-    }
-
-    /** Upright chords of one measuring plane at each place of a pass: in its middle, and where it is widest. */
-    private static final class Upright {
-        final double[] low;
-        final double[] high;
-        final double[] widestLow;
-        final double[] widestHigh;
-
-        Upright(int count) {
-            low = new double[count];
-            high = new double[count];
-            widestLow = new double[count];
-            widestHigh = new double[count];
-        }
-
-        /** The least width in the middle of a pass for a cant here or anywhere up to a step above. */
-        double middle(int q, double bottom, double top, double unit) {
-            return Math.min(clipped(low[q], high[q], bottom, top), clipped(low[q], high[q], bottom + unit, top + unit));
-        }
-
-        /** The same where the pass is widest. */
-        double widest(int q, double bottom, double top, double unit) {
-            return Math.min(
-                    clipped(widestLow[q], widestHigh[q], bottom, top),
-                    clipped(widestLow[q], widestHigh[q], bottom + unit, top + unit));
-        }
-
-        static double clipped(double low, double high, double bottom, double top) {
-            return Math.max(0, Math.min(high, top) - Math.max(low, bottom));
-        }
-    }
-
-    private Upright upright(Lie.Plane p) {
-        int count = chords.count;
-        Upright upright = new Upright(count);
-        for (int q = 0; q < count; q++) {
-            double left = metres(q);
-            double right = metres(q + lattice.kerf);
-            double middle = (left + right) / 2;
-            double nearest = Math.min(Math.max(p.cu, left), right);
-            double half = p.halfUpright(middle);
-            double widest = p.halfUpright(nearest);
-            upright.low[q] = half < 0 ? 0 : p.midUpright(middle) - half;
-            upright.high[q] = half < 0 ? 0 : p.midUpright(middle) + half;
-            upright.widestLow[q] = widest < 0 ? 0 : p.midUpright(nearest) - widest;
-            upright.widestHigh[q] = widest < 0 ? 0 : p.midUpright(nearest) + widest;
-        }
-        return upright;
     }
 
     /** A pass through nothing is no pass: it would only move a face off the grid for nothing. */
@@ -253,11 +186,10 @@ final class Search implements Stack.Refiner {
             levelPassesAtLeast();
             return;
         }
-        double least = saw.leastHeight().toMetres();
         for (int q = 0; q < chords.count; q++) {
             double low = metres(q);
             double widest = levelWidths(low, metres(q + lattice.kerf), widths);
-            boolean possible = widest > 0 && widest <= widestMetres && low - bedMetres >= least - 1e-12;
+            boolean possible = widest > 0 && widest <= widestMetres && overLeastHeight(low - bedMetres);
             live.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.LIVE, lie.mean(widths));
         }
     }
@@ -296,109 +228,20 @@ final class Search implements Stack.Refiner {
         }
     }
 
-    private boolean allowed(double widest, double overBed) {
-        return widest <= widestMetres + 1e-9 && overBed >= saw.leastHeight().toMetres() - 1e-9;
+    boolean allowed(double widest, double overBed) {
+        return widest <= widestMetres + 1e-9 && overBed >= leastHeightMetres - 1e-9;
     }
 
-    /** Width of an upright pass through a cant at a measuring plane. */
-    static double clipped(Lie.Plane p, double u, double bottom, double top) {
-        double half = p.halfUpright(u);
-        if (half < 0) {
-            return 0;
-        }
-        double mid = p.midUpright(u);
-        return Math.max(0, Math.min(mid + half, top) - Math.max(mid - half, bottom));
+    boolean overLeastHeight(double overBed) {
+        return overBed >= leastHeightMetres - 1e-12;
     }
 
-    private void cantPasses(int low, int high) {
-        if (lattice.anywhere) {
-            cantPassesWithinAStep(low, high);
-            return;
-        }
-        double bottom = metres(low);
-        double top = metres(high);
-        double least = saw.leastHeight().toMetres();
-        double bed = bed(bottom, top, false);
-        Arrays.fill(widths, Upright.clipped(bottom, top, bottom, top));
-        long whole = top - bottom > widestMetres ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.CANT, lie.mean(widths));
-        for (int q = 0; q < chords.count; q++) {
-            if (metres(q) - bed < least - 1e-12) {
-                cant.pass[q] = Stack.FORBIDDEN;
-            } else if (wholeFrom[q] <= bottom && wholeTo[q] >= top) {
-                cant.pass[q] = whole;
-            } else if (someFrom[q] >= top || someTo[q] <= bottom) {
-                cant.pass[q] = Stack.FORBIDDEN;
-            } else {
-                double widest = 0;
-                for (int i = 0; i < widths.length; i++) {
-                    Upright p = uprights[i];
-                    widths[i] = Upright.clipped(p.low[q], p.high[q], bottom, top);
-                    widest = Math.max(widest, Upright.clipped(p.widestLow[q], p.widestHigh[q], bottom, top));
-                }
-                boolean possible = widest > 0 && widest <= widestMetres;
-                cant.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.CANT, lie.mean(widths));
-            }
-        }
+    /** The widths of an upright pass through a cant, and its widest place. */
+    double cantWidths(int q, double bottom, double top, double[] widths) {
+        return cantPasses.orElseThrow().widths(q, bottom, top, widths);
     }
 
-    /** What passes cost at least where cant and pass stand anywhere between their steps and the next ones. */
-    private void cantPassesWithinAStep(int low, int high) {
-        double unit = lattice.metres(1);
-        double bottom = metres(low);
-        double top = metres(high);
-        double bed = bed(bottom, top + unit, false);
-        Arrays.fill(widths, top - bottom);
-        long whole = cost(Stage.CANT, lie.mean(widths));
-        for (int q = 0; q < chords.count; q++) {
-            int next = Math.min(q + 1, chords.count - 1);
-            double widest = 0;
-            boolean cutWhole = Math.max(wholeFrom[q], wholeFrom[next]) <= bottom
-                    && Math.min(wholeTo[q], wholeTo[next]) >= top + unit;
-            if (cutWhole) {
-                widest = top - bottom;
-            } else {
-                for (int i = 0; i < widths.length; i++) {
-                    Upright p = uprights[i];
-                    widths[i] = Math.min(p.middle(q, bottom, top, unit), p.middle(next, bottom, top, unit));
-                    widest = Math.max(
-                            widest, Math.min(p.widest(q, bottom, top, unit), p.widest(next, bottom, top, unit)));
-                }
-            }
-            cant.pass[q] = !allowed(widest, metres(q) + unit - bed)
-                    ? Stack.FORBIDDEN
-                    : cutWhole ? whole : cost(Stage.CANT, lie.mean(widths));
-        }
-    }
-
-    /**
-     * What passes cost at least in any of the cants from one that lies between two heights to one so many steps above it.
-     */
-    private void cantPassesAtLeast(int low, int high, int further) {
-        double bottom = metres(low);
-        double top = metres(high + further + (lattice.anywhere ? 1 : 0));
-        double height = metres(high) - bottom;
-        long least = leastCantPass(high - low);
-        Arrays.fill(widths, height);
-        long whole = height > widestMetres + 1e-9
-                ? Stack.FORBIDDEN
-                : Math.min(cost(Stage.CANT, lie.mean(widths)), cost(Stage.CANT, height - 1e-12));
-        for (int q = 0; q < chords.count; q++) {
-            int next = lattice.anywhere ? Math.min(q + 1, chords.count - 1) : q;
-            boolean cutWhole =
-                    Math.max(wholeFrom[q], wholeFrom[next]) <= bottom && Math.min(wholeTo[q], wholeTo[next]) >= top;
-            cant.pass[q] = cutWhole ? whole : least;
-        }
-    }
-
-    private long leastCantPass(int height) {
-        long least = Stack.FORBIDDEN;
-        for (int w = 0; w <= height + 1; w++) {
-            least = Math.min(least, cost(Stage.CANT, lattice.metres(w)));
-        }
-        return least;
-    }
-
-    private double metres(int index) {
+    double metres(int index) {
         return lattice.metres(index - chords.centre);
     }
 
@@ -406,10 +249,10 @@ final class Search implements Stack.Refiner {
     private final class Hulls {
         final int[][] from;
         final int[][] to;
-        /** By thickness, by length, by the flitch's upper face. */
-        final int[][][] flitchFrom;
+        /** By thickness; by the flitch's upper face, the lengths of each side by side. */
+        final int[][] flitchFrom;
 
-        final int[][][] flitchTo;
+        final int[][] flitchTo;
 
         Hulls(int[][] roomFrom, int[][] roomTo) {
             int layers = lattice.lengths.size();
@@ -427,20 +270,16 @@ final class Search implements Stack.Refiner {
                     }
                 }
             }
-            flitchFrom = new int[classes][layers][];
-            flitchTo = new int[classes][layers][];
+            flitchFrom = new int[classes][chords.count * layers];
+            flitchTo = new int[classes][chords.count * layers];
             for (int c = 0; c < classes; c++) {
                 int t = lattice.thicknesses.get(c).units();
                 int wane = Math.min(lattice.thicknesses.get(c).deepestWane(), t / 2);
-                for (int i = 0; i < layers; i++) {
-                    int[] first = filled(Chords.EMPTY);
-                    int[] last = filled(-Chords.EMPTY);
-                    for (int p = t; p < chords.count; p++) {
-                        first[p] = Math.max(from[i][p - wane], from[i][p - t + wane]);
-                        last[p] = Math.min(to[i][p - wane], to[i][p - t + wane]);
+                for (int p = t; p < chords.count; p++) {
+                    for (int i = 0; i < layers; i++) {
+                        flitchFrom[c][p * layers + i] = Math.max(from[i][p - wane], from[i][p - t + wane]);
+                        flitchTo[c][p * layers + i] = Math.min(to[i][p - wane], to[i][p - t + wane]);
                     }
-                    flitchFrom[c][i] = first;
-                    flitchTo[c][i] = last;
                 }
             }
         }
@@ -456,7 +295,7 @@ final class Search implements Stack.Refiner {
         int layers = lattice.lengths.size();
         for (int c = 0; c < classes; c++) {
             for (int p = lattice.thicknesses.get(c).units(); p < chords.count; p++) {
-                long edged = rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p, Rows.NO_CLIP, -Rows.NO_CLIP, 0);
+                long edged = rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p * layers, Rows.NO_CLIP, -Rows.NO_CLIP, 0);
                 live.value[c][p] = positive(Math.max(edged, unedged(c, p)));
             }
         }
@@ -557,7 +396,7 @@ final class Search implements Stack.Refiner {
             long[] values = live.value[classes + k];
             for (int top = height; top < chords.count; top++) {
                 cantsOpened++;
-                cantPasses(top - height, top);
+                cantPasses.orElseThrow().exactly(top - height, top, cant.pass);
                 fillExactly(cant, false, top - height, top);
                 values[top] = positive(cant.sweep(0, classes));
             }
@@ -643,7 +482,7 @@ final class Search implements Stack.Refiner {
     /** What no cant exceeds whose upper face is the given one or one of so many above it. */
     private long boundOfCants(int kind, int top, int further) {
         int bottom = top - lattice.cantHeights[kind - classes];
-        cantPassesAtLeast(bottom, top, further);
+        cantPasses.orElseThrow().atLeast(bottom, top, further, cant.pass);
         boundCant(bottom, top, further);
         return cant.sweep(0, classes);
     }
@@ -795,7 +634,7 @@ final class Search implements Stack.Refiner {
     private void openCant(int bottom, int top) {
         cantBottom = bottom;
         cantTop = top;
-        cantPasses(bottom, top);
+        cantPasses.orElseThrow().exactly(bottom, top, cant.pass);
         for (boolean[] each : knownInCant) {
             Arrays.fill(each, false);
         }
@@ -804,24 +643,24 @@ final class Search implements Stack.Refiner {
 
     /** Bounds of the flitches of a cant, or of any of the cants up to one so many steps above it. */
     private void boundCant(int bottom, int top, int further) {
+        int layers = lattice.lengths.size();
         for (int c = 0; c < classes; c++) {
             int t = lattice.thicknesses.get(c).units();
             long[] values = cant.value[c];
-            Arrays.fill(values, 0, Math.min(t, values.length), Lattice.NONE);
+            int[] from = upright.flitchFrom[c];
+            int[] to = upright.flitchTo[c];
             long full = positive(rooms[c].fullBound(top - bottom));
-            int[] longestFrom = upright.flitchFrom[c][0];
-            int[] longestTo = upright.flitchTo[c][0];
-            int[] anyFrom = upright.flitchFrom[c][upright.from.length - 1];
-            int[] anyTo = upright.flitchTo[c][upright.from.length - 1];
-            for (int x = t; x < values.length; x++) {
-                if (longestFrom[x] - further <= bottom && longestTo[x] >= top) {
-                    values[x] = full;
-                } else if (anyFrom[x] > anyTo[x]) {
-                    values[x] = Lattice.NONE;
-                } else {
-                    values[x] = positive(
-                            rooms[c].bound(upright.flitchFrom[c], upright.flitchTo[c], x, bottom, top, further));
-                }
+            // The image of a flitch of a mirrored log has the same room; its upper face is where the flitch's lower one was.
+            int image = 2 * chords.centre + t;
+            int last = chords.mirroredUpright ? image / 2 : values.length - 1;
+            for (int x = t; x <= last; x++) {
+                int longest = x * layers;
+                values[x] = from[longest] - further <= bottom && to[longest] >= top
+                        ? full
+                        : positive(rooms[c].bound(from, to, longest, bottom, top, further));
+            }
+            for (int x = last + 1; x < values.length; x++) {
+                values[x] = values[image - x];
             }
         }
     }

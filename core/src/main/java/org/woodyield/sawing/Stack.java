@@ -113,6 +113,8 @@ final class Stack {
                     bestItem[p] = Math.max(bestItem[p], values[p] + sawn[p - reach]);
                 }
             }
+            // The last one is carried along by hand: where the step is one, reading it back would hold up every place.
+            long before = step == 1 && first > 0 ? afterSlab[first - 1] : Lattice.NONE;
             for (int p = first; p < end; p++) {
                 long item = bestItem[p];
                 // What follows a slab is an item: two slabs would be one pass too many, and leave the saw's step.
@@ -120,7 +122,11 @@ final class Stack {
                 best[p] = slabbed;
                 sawn[p] = slabbed - pass[p];
                 long here = item - pass[p];
-                afterSlab[p] = p >= step ? Math.max(here, afterSlab[p - step]) : here;
+                if (step > 1) {
+                    before = p >= step ? afterSlab[p - step] : Lattice.NONE;
+                }
+                before = Math.max(here, before);
+                afterSlab[p] = before;
             }
         }
         long top = Lattice.NONE;
