@@ -185,8 +185,7 @@ final class CantPasses {
 
     /** The least width of a chord in a cant here or anywhere up to a step above. */
     private static double withinAStep(double[] low, double[] high, int at, double bottom, double top, double unit) {
-        return Math.min(
-                clipped(low[at], high[at], bottom, top), clipped(low[at], high[at], bottom + unit, top + unit));
+        return Math.min(clipped(low[at], high[at], bottom, top), clipped(low[at], high[at], bottom + unit, top + unit));
     }
 
     /**
@@ -200,8 +199,7 @@ final class CantPasses {
         Arrays.fill(widths, height);
         long whole = height > widestMetres + 1e-9
                 ? Stack.FORBIDDEN
-                : Math.min(
-                        search.cost(Stage.CANT, search.lie.mean(widths)), search.cost(Stage.CANT, height - 1e-12));
+                : Math.min(search.cost(Stage.CANT, search.lie.mean(widths)), search.cost(Stage.CANT, height - 1e-12));
         for (int q = 0; q < count; q++) {
             int next = lattice.anywhere ? Math.min(q + 1, count - 1) : q;
             boolean cutWhole =

@@ -336,8 +336,8 @@ final class PlanWriter {
     private void upright(
             int kerfLow, int bottom, int top, Length setting, String from, double bed, String off, String rest) {
         double[] widths = new double[search.measuring.length];
-        double widest = search.cantWidths(
-                kerfLow + search.chords.centre, lattice.metres(bottom), lattice.metres(top), widths);
+        double widest =
+                search.cantWidths(kerfLow + search.chords.centre, lattice.metres(bottom), lattice.metres(top), widths);
         Rectangle kerf = rectangle(kerfLow, kerfLow + lattice.kerf, bottom, top);
         add(Stage.CANT, frame.turnDegrees() + 90, setting, from, kerfLow, bed, kerf, widths, widest, off, rest);
     }

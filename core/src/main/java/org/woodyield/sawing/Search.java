@@ -295,7 +295,8 @@ final class Search implements Stack.Refiner {
         int layers = lattice.lengths.size();
         for (int c = 0; c < classes; c++) {
             for (int p = lattice.thicknesses.get(c).units(); p < chords.count; p++) {
-                long edged = rooms[c].bound(level.flitchFrom[c], level.flitchTo[c], p * layers, Rows.NO_CLIP, -Rows.NO_CLIP, 0);
+                long edged = rooms[c].bound(
+                        level.flitchFrom[c], level.flitchTo[c], p * layers, Rows.NO_CLIP, -Rows.NO_CLIP, 0);
                 live.value[c][p] = positive(Math.max(edged, unedged(c, p)));
             }
         }
@@ -650,7 +651,8 @@ final class Search implements Stack.Refiner {
             int[] from = upright.flitchFrom[c];
             int[] to = upright.flitchTo[c];
             long full = positive(rooms[c].fullBound(top - bottom));
-            // The image of a flitch of a mirrored log has the same room; its upper face is where the flitch's lower one was.
+            // The image of a flitch of a mirrored log has the same room; its upper face is where the flitch's lower one
+            // was.
             int image = 2 * chords.centre + t;
             int last = chords.mirroredUpright ? image / 2 : values.length - 1;
             for (int x = t; x <= last; x++) {
