@@ -48,7 +48,6 @@ final class AreaTable {
     private static final Domain AREAS = Domain.of("area", "m2", 0.01, 100_000);
     private static final Domain WASTES = Domain.of("waste", "%", 0, 100);
     private static final double USUAL_WASTE = 10;
-    private static final Length LONGEST = Length.millimetres(30_000);
     private static final Length WIDEST = Length.millimetres(1000);
 
     private record Entry(CoverArea area, Table.Row row) {}
@@ -178,7 +177,12 @@ final class AreaTable {
         List<Length> lengths = new ArrayList<>();
         List<Cell> parts = cell.split(';');
         for (Cell part : parts) {
-            part.lengthUpTo(LONGEST, "write the lengths as 6 ft; 8 ft; 10 ft").ifPresent(lengths::add);
+            part.length(
+                            Sizes.SHORTEST,
+                            Sizes.LONGEST,
+                            Sizes.LENGTHS,
+                            "write the lengths as 6 ft; 8 ft; 10 ft; cut shorter ones from longer ones")
+                    .ifPresent(lengths::add);
         }
         return lengths.size() == parts.size()
                 ? Optional.of(lengths.stream().distinct().sorted().toList())

@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.woodyield.plan.JobInput;
+import org.woodyield.source.Source;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -49,7 +51,7 @@ final class PlanCommand implements Subcommand {
                 .build());
         spec.addOption(OptionSpec.builder("--check")
                 .type(boolean.class)
-                .description("Only read the job and tell what is wrong with it.")
+                .description("Only read the job, and what is written beside it, and tell what is wrong; plan and write nothing.")
                 .build());
         spec.usageMessage()
                 .description("Plans how to saw your logs into the lumber you want, and prints the plan.")
@@ -74,10 +76,14 @@ final class PlanCommand implements Subcommand {
         }
         Optional<Question> whatIf = log.map(id -> Question.read(id, size));
         JobFiles files = files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
+        // The folder and the question are checked first, so that nobody waits for a plan that is of no use.
+        Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, Outputs.FILES, replace));
+        JobInput job = JobReader.read(files);
+        Optional<Question> asked = whatIf.map(question -> question.of(job));
         if (given.matchedOptionValue("--check", false)) {
-            return terminal.print("summary", Outputs.summary(JobReader.read(files)));
+            return terminal.print("summary", Outputs.summary(job));
         }
-        return plan(files, out, replace, whatIf, terminal);
+        return plan(job, files.origin(), folder, asked, terminal);
     }
 
     private static JobFiles files(Optional<String> job) {
@@ -99,14 +105,11 @@ final class PlanCommand implements Subcommand {
     }
 
     private static int plan(
-            JobFiles files, Optional<String> out, boolean replace, Optional<Question> whatIf, Terminal terminal)
-            throws IOException {
-        // The folder is checked first, so that nobody waits for a plan that cannot be written.
-        Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, Outputs.FILES, replace));
+            JobInput job, Source origin, Optional<PlanFolder> folder, Optional<Question> whatIf, Terminal terminal) {
         Outputs outputs;
         Progress progress = Progress.of("planning", terminal.messages(), Progress.isWatched());
         try {
-            outputs = Outputs.of(JobReader.read(files), files.origin(), whatIf, progress::reached);
+            outputs = Outputs.of(job, origin, whatIf, progress::reached);
         } finally {
             progress.end();
         }

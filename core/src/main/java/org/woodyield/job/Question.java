@@ -7,6 +7,7 @@ import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
+import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.WhatIf;
 
@@ -22,7 +23,6 @@ record Question(String log, Optional<Product> more) {
 
     private static final String FORM = "size, length, surface and moisture as in wanted.csv, with commas between:"
             + " 1x6, 8 ft, dressed dry, 15 %";
-    private static final Length LONGEST = Length.millimetres(30_000);
 
     /**
      * Reads a question.
@@ -39,6 +39,30 @@ record Question(String log, Optional<Product> more) {
         return new Question(log, more);
     }
 
+    /**
+     * The same question as it is asked of a job: the size has a name that nothing wanted there has.
+     *
+     * @throws org.woodyield.measure.OutOfDomainException if no plan of the job could answer it
+     */
+    Question of(JobInput job) {
+        Optional<Product> named = more.map(size -> named(size, job));
+        WhatIf.requireAnswerable(job, log, named);
+        return new Question(log, named);
+    }
+
+    private static Product named(Product size, JobInput job) {
+        String name = size.id();
+        while (taken(name, job)) {
+            name += " more";
+        }
+        return size.named(name);
+    }
+
+    private static boolean taken(String name, JobInput job) {
+        return job.pieces().stream().anyMatch(piece -> piece.id().equals(name))
+                || job.areas().stream().anyMatch(area -> area.id().equals(name));
+    }
+
     WhatIf answer(JobPlan plan) {
         return more.map(size -> WhatIf.of(plan, log, size)).orElseGet(() -> WhatIf.of(plan, log));
     }
@@ -50,7 +74,7 @@ record Question(String log, Optional<Product> more) {
             return Optional.empty();
         }
         Optional<Size> size = Sizes.size(parts.get(0));
-        Optional<Length> length = parts.get(1).lengthUpTo(LONGEST, "check the unit");
+        Optional<Length> length = parts.get(1).length(Sizes.SHORTEST, Sizes.LONGEST, Sizes.LENGTHS, Sizes.OTHER_LENGTH);
         Optional<Surface> surface = parts.get(2).choice(Choices.SURFACE);
         Optional<Double> moisture = Woods.moisture(parts.get(3));
         if (size.isEmpty()

@@ -22,6 +22,9 @@ final class SettingsReader {
 
     static final Domain UNDERSIZE = Domain.of("undersize", "%", 0.1, 50);
     private static final Domain TURN = Domain.of("turn", "degrees", -360, 360);
+    /** Finer steps make a search of hours, and no saw is set so. */
+    private static final Length FINEST_STEP = Length.nanometres(250_000);
+
     private static final int MOST_TURNS = 24;
 
     private final Settings settings;
@@ -82,7 +85,12 @@ final class SettingsReader {
         Optional<Length> kerf = kerf();
         Optional<Length> width = given(
                 Keys.SAW_WIDTH, cell -> cell.lengthUpTo(Length.millimetres(5000), "give the widest cut, over bark"));
-        Optional<Length> step = given(Keys.SAW_STEP, cell -> cell.lengthUpTo(Length.inches(1), "give the finest step"));
+        Optional<Length> step = given(Keys.SAW_STEP, cell -> cell.length(
+                        FINEST_STEP,
+                        Length.inches(1),
+                        "0.25 mm to 1 in",
+                        "give the step by which you set the saw; a scale that reads finer is set to a multiple, such as"
+                                + " 0.5 mm or 1/64 in, and a finer step only makes the search long"));
         Optional<Saw.Reference> rides = given(Keys.SAW_RIDES, cell -> cell.choice(Choices.RIDES));
         Optional<Length> variation = given(
                 Keys.SAW_VARIATION, cell -> cell.lengthOrNoneUpTo(Length.inches(1, 2), "give a standard deviation"));

@@ -21,6 +21,13 @@ final class Sizes {
     private static final Pattern NOMINAL_THICKNESS = Pattern.compile(NUMBER);
     private static final String ALLOWED =
             "a nominal size such as 2x4 or 5/4x6, or a measured one such as 45 mm x 145 mm, the thickness first";
+    /** The lengths that may be wanted: a log is not sawn into pieces shorter than a hand is wide. */
+    static final Length SHORTEST = Length.millimetres(100);
+
+    static final Length LONGEST = Length.millimetres(30_000);
+    static final String LENGTHS = "100 mm (about 4 in) to 30 m";
+    static final String OTHER_LENGTH = "check the unit; want one longer piece and cut shorter ones from it";
+
     private static final Length GREATEST = Length.millimetres(1000);
 
     private Sizes() {}

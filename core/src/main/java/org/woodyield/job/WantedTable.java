@@ -34,7 +34,6 @@ final class WantedTable {
             Table.Column.required(SURFACE),
             Table.Column.required(MOISTURE));
 
-    private static final Length LONGEST = Length.millimetres(30_000);
     private static final int MOST = 100_000;
 
     private record Entry(Product piece, Product.Section finished, Table.Row row) {}
@@ -54,7 +53,8 @@ final class WantedTable {
     private void row(Table.Row row, Names names) {
         Optional<String> id = names.read(row.cell(ID), "a name of your own for the pieces");
         Optional<Size> size = Sizes.size(row.cell(SIZE));
-        Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "check the unit");
+        Optional<Length> length = row.cell(LENGTH)
+                .length(Sizes.SHORTEST, Sizes.LONGEST, Sizes.LENGTHS, Sizes.OTHER_LENGTH);
         Optional<Integer> quantity = row.cell(QUANTITY).count(1, MOST);
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
         Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);
@@ -127,7 +127,7 @@ final class WantedTable {
             double diagonal = entry.finished().diagonalMillimetres();
             double widest = ofWood.stream()
                     .filter(log -> log.length().compareTo(sawn) >= 0)
-                    .mapToDouble(log -> widestMillimetres(log, sawn))
+                    .mapToDouble(log -> log.longestDiagonal(sawn).toMillimetres())
                     .max()
                     .orElseThrow();
             if (diagonal > widest) {
@@ -138,14 +138,5 @@ final class WantedTable {
                                 "no log can give it; choose a lesser size or length");
             }
         }
-    }
-
-    /** The longer diameter at the thin end of a piece that ends with the large end of the log. */
-    private static double widestMillimetres(Log log, Length pieceLength) {
-        double small = log.smallEndMean().toMillimetres();
-        double large = log.largeEndMean().toMillimetres();
-        double share = 1 - pieceLength.toMetres() / log.length().toMetres();
-        double mean = small + (large - small) * share;
-        return mean * log.smallEndLong().toMillimetres() / small;
     }
 }

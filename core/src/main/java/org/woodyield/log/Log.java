@@ -200,6 +200,22 @@ public record Log(
         return mean(smallEndLong, smallEndShort);
     }
 
+    /**
+     * The longer diameter at the thin end of a piece that ends with the large end: no piece of that length has a longer
+     * diagonal, unless the log swells between its ends.
+     *
+     * @param piece a length up to the log's
+     * @return the diameter inside bark
+     * @throws OutOfDomainException if the piece is not above zero or longer than the log
+     */
+    public Length longestDiagonal(Length piece) {
+        within("length of the piece", piece, Length.ZERO, length, "name a longer log");
+        double small = smallEndMean().toMetres();
+        double large = largeEndMean.toMetres();
+        double mean = small + (large - small) * (1 - piece.toMetres() / length.toMetres());
+        return Length.ofMetres(mean * smallEndLong.toMetres() / small, Rounding.UP);
+    }
+
     private static void checkProfile(List<ProfileStation> profile, Length length, Length smallMean, Length largeMean) {
         for (int i = 0; i < profile.size(); i++) {
             ProfileStation station = profile.get(i);

@@ -53,7 +53,7 @@ public record CoverArea(
      *     takes the whole of the least width
      */
     public CoverArea {
-        Product.named(id);
+        Product.requireName(id);
         Domain.of("area of " + id, "m2", Double.MIN_VALUE, 100_000).require(squareMetres);
         Domain.of("waste of " + id, "%", 0, 100).require(wastePercent);
         Product.moisture(moisturePercent);

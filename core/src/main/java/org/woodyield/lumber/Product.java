@@ -34,7 +34,7 @@ public record Product(
      * @throws OutOfDomainException if the id is blank, or length, quantity or moisture is outside
      */
     public Product {
-        named(id);
+        requireName(id);
         within("width of " + id, size.width(), GREATEST);
         within("length of " + id, length, LONGEST);
         QUANTITY.require(quantity);
@@ -73,7 +73,18 @@ public record Product(
         return Volume.ofPiece(section.thickness(), section.width(), length);
     }
 
-    static void named(String id) {
+    /**
+     * The same under another name.
+     *
+     * @param other the name
+     * @return a new product
+     * @throws OutOfDomainException if the name is blank
+     */
+    public Product named(String other) {
+        return new Product(other, size, length, quantity, wood, surface, moisturePercent);
+    }
+
+    static void requireName(String id) {
         if (id.isBlank()) {
             throw new OutOfDomainException("id", "empty", "", "a name for what is wanted", "");
         }

@@ -315,10 +315,8 @@ sealed interface Item {
                 greatest = greatest.plus(widthStep);
                 covered = Math.max(covered, perWidth(greatest, green));
             }
-            // What a board covers is not in proportion to its width: the overlap is lost once. Every width is priced by
-            // the
-            // one that covers most for its width, so that the worth of no pattern is taken too low for the plan's
-            // bound.
+            // What a board covers is not in proportion to its width: the overlap is lost once. Every width is
+            // priced by the one that covers most for its width, so that no pattern's worth is taken too low.
             double most = covered;
             List<LengthWorth> lengths = wantedArea.lengths().stream()
                     .map(length -> new LengthWorth(

@@ -93,11 +93,7 @@ public final class Planner {
         this.input = input;
         this.executor = executor;
         this.progress = progress;
-        List<Item> all = new ArrayList<>();
-        FallDown ofDrying = input.yard().fallDown();
-        input.pieces().forEach(piece -> all.add(Item.Pieces.of(piece, ofDrying)));
-        input.areas().forEach(area -> all.add(Item.Boards.of(area, ofDrying)));
-        this.items = List.copyOf(all);
+        this.items = items(input);
         this.saw = layoutSaw(input.saw());
         this.space = layoutSpace(input);
         this.solids = input.logs().stream().map(LogSolid::of).toList();
@@ -156,6 +152,20 @@ public final class Planner {
         return input.space().withGrid(Length.max(step, input.space().grid().roundedTo(step, Rounding.HALF_UP)));
     }
 
+    /** All that is wanted. */
+    static List<Item> items(JobInput input) {
+        List<Item> all = new ArrayList<>();
+        FallDown ofDrying = input.yard().fallDown();
+        input.pieces().forEach(piece -> all.add(Item.Pieces.of(piece, ofDrying)));
+        input.areas().forEach(area -> all.add(Item.Boards.of(area, ofDrying)));
+        return List.copyOf(all);
+    }
+
+    /** Whether all that is wanted has a price, so that patterns are chosen by money. */
+    static boolean isPriced(JobInput input) {
+        return items(input).stream().allMatch(item -> hasPrices(input, item));
+    }
+
     private static String key(Item item, Species species) {
         return item.id() + "\n" + species.id();
     }
@@ -169,7 +179,7 @@ public final class Planner {
     }
 
     private JobPlan make() {
-        boolean priced = items.stream().allMatch(this::hasPrices);
+        boolean priced = isPriced(input);
         double[] need = items.stream().mapToDouble(Item::toSaw).toArray();
         double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
         Map<String, PassCost> costs = new HashMap<>();
@@ -371,7 +381,7 @@ public final class Planner {
         throw new IllegalArgumentException("nothing wanted is called " + id);
     }
 
-    private boolean hasPrices(Item item) {
+    private static boolean hasPrices(JobInput input, Item item) {
         return input.logs().stream()
                 .map(Log::species)
                 .filter(item.wood()::accepts)
@@ -639,6 +649,13 @@ public final class Planner {
                         + " the job gives as lost by splits and warp of drying. Spares are sawn for splits and warp, as many as are"
                         + " lost in the mean: chance may take more. None are sawn for pieces too thin, a share that the job accepts.",
                 Sources.get("definition")));
+        if (!space.grid().equals(input.space().grid())) {
+            notes.add(new JobPlan.Note(
+                    "The first face is moved in steps of " + space.grid() + ", not of the "
+                            + input.space().grid() + " of the job: steps are whole ones of the saw's scale, "
+                            + saw.settingStep() + ".",
+                    Sources.get("definition")));
+        }
         if (!saw.kerf().equals(input.saw().kerf())) {
             notes.add(new JobPlan.Note(
                     "Faces are laid out with a kerf of " + saw.kerf()

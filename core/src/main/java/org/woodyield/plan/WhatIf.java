@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.woodyield.log.Log;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.UndersizeZ;
 import org.woodyield.measure.Length;
@@ -57,16 +58,33 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
         return of(plan, log, Optional.of(more));
     }
 
-    private static WhatIf of(JobPlan plan, String log, Optional<Product> more) {
-        LogPlan one = plan.logs().stream()
-                .filter(each -> each.log().id().equals(log))
+    /**
+     * Refuses what no plan of a job could answer, so that nobody waits for a plan first.
+     *
+     * @param input the job
+     * @param log the id of a log
+     * @param more a size that would be wanted beside the list, if one is named
+     * @throws OutOfDomainException as {@link #of(JobPlan, String, Product)}, but for a log from which nothing is sawn
+     */
+    public static void requireAnswerable(JobInput input, String log, Optional<Product> more) {
+        Log one = input.logs().stream()
+                .filter(each -> each.id().equals(log))
                 .findFirst()
                 .orElseThrow(() -> new OutOfDomainException(
                         "log",
                         log,
                         "",
-                        plan.logs().stream().map(each -> each.log().id()).collect(Collectors.joining(", ")),
+                        input.logs().stream().map(Log::id).collect(Collectors.joining(", ")),
                         "name one of these"));
+        more.ifPresent(size -> requireOf(one, size, input));
+    }
+
+    private static WhatIf of(JobPlan plan, String log, Optional<Product> more) {
+        requireAnswerable(plan.input(), log, more);
+        LogPlan one = plan.logs().stream()
+                .filter(each -> each.log().id().equals(log))
+                .findFirst()
+                .orElseThrow();
         SawingPlan sawing = one.sawing()
                 .orElseThrow(() -> new OutOfDomainException(
                         "log", log, "", "one from which something is sawn", "left whole: " + one.leftWhole()));
@@ -102,27 +120,31 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
         return changes;
     }
 
-    /** The size as the planner would see it if it stood on the list. */
-    private static PieceOption option(Product more, LogPlan log, SawingPlan sawing, JobInput input, boolean priced) {
-        Species species = log.log().species();
+    private static void requireOf(Log log, Product more, JobInput input) {
+        Species species = log.species();
         if (!more.wood().accepts(species)) {
             throw refused(
                     "wood of the size more", more.wood().words(), species.commonName(), "ask for it of another log");
         }
-        if (input.yard()
-                        .fallDown()
-                        .of(more.surface())
-                        .lengthToSaw(more.length())
-                        .compareTo(log.log().length())
-                > 0) {
+        Length sawn = input.yard().fallDown().of(more.surface()).lengthToSaw(more.length());
+        if (sawn.compareTo(log.length()) > 0) {
             throw refused(
                     "length of the size more",
                     more.length().toString(),
-                    "up to the length of log " + log.log().id() + ", "
-                            + log.log().length() + ", less what is trimmed from both ends",
+                    "up to the length of log " + log.id() + ", " + log.length()
+                            + ", less what is trimmed from both ends",
                     "shorten it, or name a longer log");
         }
-        if (sawing.options().stream().anyMatch(known -> known.id().equals(more.id()))) {
+        double diagonal = more.finished().diagonalMillimetres();
+        double widest = log.longestDiagonal(sawn).toMillimetres();
+        if (diagonal > widest) {
+            throw refused(
+                    "size more",
+                    more.size().words() + ", " + Math.round(diagonal) + " mm from corner to corner",
+                    "up to " + (long) widest + " mm in this length of log " + log.id(),
+                    "choose a lesser size or length, or name a thicker log");
+        }
+        if (Planner.items(input).stream().anyMatch(item -> item.id().equals(more.id()))) {
             throw refused("name of the size more", more.id(), "a name that nothing wanted has", "choose another");
         }
         if (more.size().thickness().compareTo(input.saw().kerf()) < 0) {
@@ -132,16 +154,19 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
                     "the kerf or more, " + input.saw().kerf(),
                     "ask for a thicker one");
         }
-        double perBoardFoot = 1;
-        if (priced) {
-            perBoardFoot = input.price(more.size(), species)
-                    .orElseThrow(() -> refused(
-                            "size more",
-                            more.size().words() + " in " + species.commonName(),
-                            "a size with a price",
-                            "add a row for it to the prices, or one for any size"))
-                    .perBoardFoot();
+        if (Planner.isPriced(input) && input.price(more.size(), species).isEmpty()) {
+            throw refused(
+                    "size more",
+                    more.size().words() + " in " + species.commonName(),
+                    "a size with a price",
+                    "add a row for it to the prices, or one for any size");
         }
+    }
+
+    /** The size as the planner would see it if it stood on the list. */
+    private static PieceOption option(Product more, LogPlan log, SawingPlan sawing, JobInput input, boolean priced) {
+        Species species = log.log().species();
+        double perBoardFoot = priced ? input.price(more.size(), species).orElseThrow().perBoardFoot() : 1;
         Item.Pieces pieces = Item.Pieces.of(more, input.yard().fallDown());
         GreenSize green = pieces.greenSize(species, input, sawing.saw(), UndersizeZ.exact(input.undersizePercent()));
         return pieces.option(green, input.saw().settingStep(), pieces.tallyOfOne() * perBoardFoot);

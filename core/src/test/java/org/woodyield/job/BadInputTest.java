@@ -102,6 +102,21 @@ class BadInputTest {
         expect("job.properties, line ", "saw.kind: 'band'", "each key once");
     }
 
+    /** So fine a step makes a search of hours; the step that the remedy names is taken. */
+    @Test
+    void aSettingStepThatNobodySetsASawBy() {
+        demo.with(PROPERTIES, "saw.setting-step = 1/8 in", "saw.setting-step = 0.001 in");
+        expect("saw.setting-step: '0.001 in'", "allowed: 0.25 mm to 1 in", "0.5 mm");
+        demo.with(PROPERTIES, "saw.setting-step = 0.001 in", "saw.setting-step = 0.5 mm");
+        assertThat(demo.run("--check").code()).isZero();
+    }
+
+    @Test
+    void aPieceShorterThanAHandIsWide() {
+        demo.with("wanted.csv", "studs,2x4,8 ft", "studs,2x4,8 mm");
+        expect(at("wanted.csv", "studs", "length"), "'8 mm' is not accepted", "100 mm", "cut shorter ones from it");
+    }
+
     @Test
     void anUnknownSpecies() {
         demo.with(LOGS, "P1,eastern white pine", "P1,eastern wite pine");

@@ -142,6 +142,7 @@ class CommandsTest {
         Run run = Run.of("--what-if", "NONE");
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("log is NONE", "name one of these");
+        assertThat(run.out()).isEmpty();
         Run asked = Run.of("--what-if", "P1");
         assertThat(asked.code()).isZero();
         assertThat(asked.out())
@@ -184,10 +185,27 @@ class CommandsTest {
     }
 
     @Test
-    void aSizeMoreThatIsThickerThanTheLogGivesNothingMore() {
-        Run asked = Run.of("--what-if", "P1", "--size", "20 in x 20 in, 8 ft, rough, 15 %");
-        assertThat(asked.code()).isZero();
-        assertThat(asked.out()).containsPattern("also 20 in x 20 in, .* 0\\.00\n");
+    void aSizeMoreThatIsThickerThanTheLogIsRefusedByItsDiagonal() {
+        refuses("from corner to corner", "--what-if", "P1", "--size", "20 in x 20 in, 8 ft, rough, 15 %");
+    }
+
+    /** A size more has no name of its own, so the user could not choose another. */
+    @Test
+    void aSizeMoreThatIsNamedLikeSomethingWantedIsAskedAllTheSame() throws IOException {
+        Run asked = EditedDemo.small(folder)
+                .with("wanted.csv", "stud,", "\"2x4, 8 ft, dressed dry\",")
+                .run("--what-if", "A", "--size", "2x4, 8 ft, dressed dry, 15 %");
+        assertThat(asked.err()).isEmpty();
+        assertThat(asked.out()).contains("also 2x4");
+    }
+
+    @Test
+    void checkAlsoChecksWhatIsWrittenBesideIt() {
+        refuses("name one of these", "--check", "--what-if", "NONE");
+        refuses("has no folder above it", "--check", "--out", folder.resolve("no/such").toString());
+        Run run = Run.of("--check", "--out", folder.resolve("plan").toString(), "--what-if", "P1");
+        assertThat(run.code()).isZero();
+        assertThat(folder.resolve("plan")).doesNotExist();
     }
 
     private static void refuses(String said, String... arguments) {
