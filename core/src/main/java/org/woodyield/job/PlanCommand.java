@@ -51,7 +51,8 @@ final class PlanCommand implements Subcommand {
                 .build());
         spec.addOption(OptionSpec.builder("--check")
                 .type(boolean.class)
-                .description("Only read the job, and what is written beside it, and tell what is wrong; plan and write nothing.")
+                .description(
+                        "Only read the job, and what is written beside it, and tell what is wrong; plan and write nothing.")
                 .build());
         spec.usageMessage()
                 .description("Plans how to saw your logs into the lumber you want, and prints the plan.")

@@ -85,7 +85,9 @@ final class SettingsReader {
         Optional<Length> kerf = kerf();
         Optional<Length> width = given(
                 Keys.SAW_WIDTH, cell -> cell.lengthUpTo(Length.millimetres(5000), "give the widest cut, over bark"));
-        Optional<Length> step = given(Keys.SAW_STEP, cell -> cell.length(
+        Optional<Length> step = given(
+                Keys.SAW_STEP,
+                cell -> cell.length(
                         FINEST_STEP,
                         Length.inches(1),
                         "0.25 mm to 1 in",

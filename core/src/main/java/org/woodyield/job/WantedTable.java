@@ -53,8 +53,8 @@ final class WantedTable {
     private void row(Table.Row row, Names names) {
         Optional<String> id = names.read(row.cell(ID), "a name of your own for the pieces");
         Optional<Size> size = Sizes.size(row.cell(SIZE));
-        Optional<Length> length = row.cell(LENGTH)
-                .length(Sizes.SHORTEST, Sizes.LONGEST, Sizes.LENGTHS, Sizes.OTHER_LENGTH);
+        Optional<Length> length =
+                row.cell(LENGTH).length(Sizes.SHORTEST, Sizes.LONGEST, Sizes.LENGTHS, Sizes.OTHER_LENGTH);
         Optional<Integer> quantity = row.cell(QUANTITY).count(1, MOST);
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
         Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);

@@ -166,7 +166,8 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
     /** The size as the planner would see it if it stood on the list. */
     private static PieceOption option(Product more, LogPlan log, SawingPlan sawing, JobInput input, boolean priced) {
         Species species = log.log().species();
-        double perBoardFoot = priced ? input.price(more.size(), species).orElseThrow().perBoardFoot() : 1;
+        double perBoardFoot =
+                priced ? input.price(more.size(), species).orElseThrow().perBoardFoot() : 1;
         Item.Pieces pieces = Item.Pieces.of(more, input.yard().fallDown());
         GreenSize green = pieces.greenSize(species, input, sawing.saw(), UndersizeZ.exact(input.undersizePercent()));
         return pieces.option(green, input.saw().settingStep(), pieces.tallyOfOne() * perBoardFoot);

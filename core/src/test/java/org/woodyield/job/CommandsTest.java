@@ -202,7 +202,11 @@ class CommandsTest {
     @Test
     void checkAlsoChecksWhatIsWrittenBesideIt() {
         refuses("name one of these", "--check", "--what-if", "NONE");
-        refuses("has no folder above it", "--check", "--out", folder.resolve("no/such").toString());
+        refuses(
+                "has no folder above it",
+                "--check",
+                "--out",
+                folder.resolve("no/such").toString());
         Run run = Run.of("--check", "--out", folder.resolve("plan").toString(), "--what-if", "P1");
         assertThat(run.code()).isZero();
         assertThat(folder.resolve("plan")).doesNotExist();
