@@ -31,9 +31,25 @@ final class Account {
         return read("unverified.csv", "calculation", row -> row.getField("reason"));
     }
 
-    /** Count by marked calculation: those with only one or two rows computed against a publication. */
-    static Map<String, Long> fewValues() {
-        return read("few-values.csv", "calculation", row -> Long.valueOf(row.getField("rows")));
+    /**
+     * How few published values a calculation has.
+     *
+     * @param rows rows computed against a publication, one or two
+     * @param reason why there are not three
+     */
+    record Few(long rows, String reason) {}
+
+    /** By marked calculation: those with only one or two rows computed against a publication. */
+    static Map<String, Few> fewValues() {
+        return read(
+                "few-values.csv",
+                "calculation",
+                row -> new Few(Long.parseLong(row.getField("rows")), row.getField("reason")));
+    }
+
+    /** When a copy of a source was read, by its id, as year, month and day; those whose day nobody noted are not here. */
+    static Map<String, String> datesRead() {
+        return read("dates-read.csv", "source", row -> row.getField("date"));
     }
 
     /** Reasons by log rule: those with fewer than three rows computed against a publication. */

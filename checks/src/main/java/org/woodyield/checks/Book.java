@@ -112,6 +112,7 @@ final class Book {
             String edition,
             String place,
             String standing,
+            String read,
             List<Link> used,
             List<Count> counts) {}
 
@@ -132,6 +133,7 @@ final class Book {
     private final Examples examples;
     private final Map<String, Account.Statement> statements = Account.statements();
     private final Map<String, String> unverified = Account.unverified();
+    private final Map<String, String> datesRead = Account.datesRead();
     private final Map<String, List<Result>> results;
     private final Map<String, Working> workings = new TreeMap<>();
     private final Set<String> marked;
@@ -221,7 +223,8 @@ final class Book {
                                         .map(few -> new Link(
                                                 few.getKey() + ".html",
                                                 titles.getOrDefault(few.getKey(), few.getKey()),
-                                                few.getValue().toString()))
+                                                few.getValue().rows() + ": "
+                                                        + few.getValue().reason()))
                                         .toList(),
                                 "disagreements",
                                 entries.stream()
@@ -424,11 +427,20 @@ final class Book {
                         source.edition(),
                         source.place(),
                         source.standing().label(),
+                        read(source),
                         used.getOrDefault(source, Set.of()).stream()
                                 .map(this::calculation)
                                 .toList(),
                         counts(rows.getOrDefault(source, List.of()))))
                 .toList();
+    }
+
+    private String read(Source source) {
+        return switch (source.standing()) {
+            case PUBLISHED, SECONDHAND -> datesRead.getOrDefault(source.id(), "not recorded");
+            case MEMORY -> "not read";
+            case COMMON_PRACTICE, DERIVED, GIVEN, INVENTED -> "nothing to read";
+        };
     }
 
     private List<Symbol> symbols() {

@@ -12,6 +12,7 @@ import java.util.stream.DoubleStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
+import org.woodyield.source.Sources;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.SpeciesCatalogue;
 import org.woodyield.working.Working;
@@ -39,7 +40,7 @@ final class Examples {
         }
 
         Working working() {
-            return call.apply(numbers());
+            return call.apply(numbers()).givenBy(Sources.get("example"));
         }
 
         private double[] numbers() {

@@ -3,7 +3,9 @@ package org.woodyield.checks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,12 +15,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -115,6 +120,41 @@ class BookTest {
                 .noneMatch(said -> said.name().isBlank() || said.statement().isBlank());
         assertThat(Account.statements().values().stream().map(Account.Statement::name))
                 .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void theStatementsStandInTheOrderOfTheirCalculations() throws IOException {
+        try (InputStream in = Objects.requireNonNull(Account.class.getResourceAsStream("statements.csv"))) {
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(text.lines().skip(1).map(line -> line.substring(0, line.indexOf(','))))
+                    .isSorted();
+        }
+    }
+
+    @Test
+    void whatAnExampleIsGivenIsSaidToBeChosen() {
+        assertThat(shown()).allSatisfy(id -> assertThat(page(id + ".html")
+                        .getDocumentElement()
+                        .getTextContent())
+                .doesNotContain("Given in the job folder", "Given to the calculation"));
+        assertThat(page("scaling.log-rule.html").getDocumentElement().getTextContent())
+                .contains("Chosen for this example");
+    }
+
+    @Test
+    void aSourceTellsWhenItWasReadOrThatNobodyNotedIt() {
+        Map<String, String> dates = Account.datesRead();
+        Set<String> ids = Sources.all().stream().map(Source::id).collect(Collectors.toSet());
+        assertThat(ids).containsAll(dates.keySet());
+        assertThat(dates.values()).allMatch(date -> date.matches("20\\d\\d-\\d\\d-\\d\\d"));
+        List<Element> entries = inMain("sources.html", "section");
+        assertThat(entries).hasSameSizeAs(ids).allSatisfy(entry -> {
+            String text = entry.getTextContent();
+            assertThat(text).contains("Date read");
+            if (text.contains("Standingpublished")) {
+                assertThat(text).containsPattern("Date read(not recorded|20\\d\\d-\\d\\d-\\d\\d)");
+            }
+        });
     }
 
     @Test

@@ -142,7 +142,11 @@ class CoverageTest {
                 few.put(id, rows);
             }
         }
-        assertThat(Account.fewValues())
+        Map<String, Account.Few> listed = Account.fewValues();
+        Map<String, Long> counts = new TreeMap<>();
+        listed.forEach((id, one) -> counts.put(id, one.rows()));
+        assertThat(listed.values()).extracting(Account.Few::reason).noneMatch(String::isBlank);
+        assertThat(counts)
                 .as("few-values.csv must list exactly the marked calculations with one or two published values;"
                         + " those with none stand in unverified.csv")
                 .containsExactlyInAnyOrderEntriesOf(few);

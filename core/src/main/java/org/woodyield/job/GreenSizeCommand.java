@@ -13,10 +13,12 @@ import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.show.NumberText;
 import org.woodyield.show.WorkingText;
+import org.woodyield.source.Sources;
 import org.woodyield.wood.Face;
 import org.woodyield.wood.ShrinkageModel;
 import org.woodyield.wood.SizeChange;
 import org.woodyield.wood.Species;
+import org.woodyield.working.Working;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -134,9 +136,13 @@ final class GreenSizeCommand implements Subcommand {
             out.append(NumberText.percent(green.scantShare(setting))).append(" come out scant\n");
         }
         for (Face face : FACES) {
-            out.append('\n').append(WorkingText.plain(chain.settingWorking(face, step)));
+            out.append('\n').append(working(chain.settingWorking(face, step)));
         }
         return out.toString();
+    }
+
+    private static String working(Working working) {
+        return WorkingText.plain(working.givenBy(Sources.get("command-line")));
     }
 
     private static String back(SizeChain chain, List<Length> sawn) {
@@ -154,8 +160,8 @@ final class GreenSizeCommand implements Subcommand {
             out.append(NumberText.percent(green.scantShare(sawn.get(i)))).append(" come out scant\n");
         }
         for (int i = 0; i < FACES.size(); i++) {
-            out.append('\n').append(WorkingText.plain(chain.planedWorking(FACES.get(i), sawn.get(i))));
-            out.append('\n').append(WorkingText.plain(chain.green(FACES.get(i)).scantWorking(sawn.get(i))));
+            out.append('\n').append(working(chain.planedWorking(FACES.get(i), sawn.get(i))));
+            out.append('\n').append(working(chain.green(FACES.get(i)).scantWorking(sawn.get(i))));
         }
         return out.toString();
     }

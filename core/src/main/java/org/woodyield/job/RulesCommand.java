@@ -8,6 +8,7 @@ import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.LogRules;
 import org.woodyield.show.RuleText;
 import org.woodyield.show.WorkingText;
+import org.woodyield.source.Sources;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -64,7 +65,8 @@ final class RulesCommand implements Subcommand {
                 "working",
                 WorkingText.plain(rule.working(
                         parsed("DIAMETER", diameter).toInches(),
-                        parsed("LENGTH", length).toInches() / 12)));
+                                parsed("LENGTH", length).toInches() / 12)
+                        .givenBy(Sources.get("command-line"))));
     }
 
     private static Length parsed(String what, String text) {

@@ -69,7 +69,7 @@ public final class MetricSizeChange {
                                         ? "en-1313-1-france"
                                         : fibreSaturationPercent == FIBRE_SATURATION
                                                 ? "fibre-saturation-memory"
-                                                : "user"))
+                                                : "given"))
                 .step("s", "size", "d * (1 + 0.0025 * (min(M, FSP) - 20))", "mm", Sources.get("en-1313-1"))
                 .note("Thickness and width only; lengths do not change. The same for all softwoods.")
                 .build();

@@ -11,6 +11,7 @@ import org.woodyield.plan.JobPlan;
 import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
 import org.woodyield.source.Standing;
 import org.woodyield.working.Working;
 
@@ -41,7 +42,8 @@ final class PlanWords {
         return sources;
     }
 
-    Derivation derivation(String title, Working working) {
+    Derivation derivation(String title, Working derived) {
+        Working working = derived.givenBy(Sources.get("user"));
         working.lines().forEach(line -> sources.add(line.source()));
         return new Derivation(title, working);
     }

@@ -5,8 +5,8 @@ package org.woodyield.source;
  *
  * @param id short stable key, lower case with hyphens
  * @param standing how far it can be trusted
- * @param author author or agency; empty for {@link Standing#COMMON_PRACTICE}, {@link Standing#DERIVED} and {@link
- *     Standing#INVENTED}
+ * @param author author or agency; empty for {@link Standing#COMMON_PRACTICE}, {@link Standing#DERIVED}, {@link
+ *     Standing#GIVEN} and {@link Standing#INVENTED}
  * @param title title of the publication, or a statement of what was derived, practised or invented
  * @param edition year or edition; empty where there is none
  * @param place table, section or page; empty where the whole is meant
@@ -32,7 +32,7 @@ public record Source(String id, Standing standing, String author, String title, 
     }
 
     /**
-     * The citation on one line, with the standing in brackets unless it is published.
+     * The citation on one line, with the standing in brackets unless it is published or a given value.
      *
      * @return for example {@code Purdue Extension, Log scaling, 2018, p. 3}
      */
@@ -43,7 +43,7 @@ public record Source(String id, Standing standing, String author, String title, 
                 line.append(line.isEmpty() ? "" : ", ").append(part);
             }
         }
-        if (standing != Standing.PUBLISHED) {
+        if (standing != Standing.PUBLISHED && standing != Standing.GIVEN) {
             line.append(" [").append(standing.label()).append(']');
         }
         return line.toString();

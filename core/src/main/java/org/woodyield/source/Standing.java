@@ -12,6 +12,8 @@ public enum Standing {
     COMMON_PRACTICE("common practice, no source"),
     /** Arithmetic on other values, or a definition. */
     DERIVED("derived"),
+    /** A value that somebody gave to a calculation; it claims nothing. */
+    GIVEN("given"),
     /** Made up for the demonstration. */
     INVENTED("invented for the demo");
 

@@ -111,7 +111,7 @@ public record EnergyFit(
             working.given("f_" + n, point.id + ": what wood and edge make of the energy", point.factor, "")
                     .given("w_" + n, point.id + ": width", point.width, "cm")
                     .given("L_" + n, point.id + ": length", point.length, "cm")
-                    .constant("t_" + n, point.id + ": time in the wood", point.seconds, "s", Sources.get("user"))
+                    .given("t_" + n, point.id + ": time in the wood", point.seconds, "s")
                     .step(
                             "x_" + n,
                             point.id + ": time for each J/cm3",

@@ -94,7 +94,7 @@ public final class WorkInputs {
      * @throws OutOfDomainException if the value is outside the input's limits
      */
     public WorkInputs with(WorkInput input, double value) {
-        return with(input, InputValue.of(value, Sources.get("user")));
+        return with(input, InputValue.of(value, Sources.get("given")));
     }
 
     WorkInputs withAll(Map<WorkInput, InputValue> changed) {

@@ -131,6 +131,8 @@ public final class Working {
             Source source)
             implements Line {}
 
+    private static final String GIVEN = "given";
+
     private final String title;
     private final List<Line> lines;
     private final List<String> notes;
@@ -188,6 +190,24 @@ public final class Working {
     }
 
     /**
+     * This working, with what was given to it said to come from somewhere.
+     *
+     * @param origin who gave the values, such as a job folder or a command line
+     * @return a copy in which this origin stands in place of the one that {@link Builder#given} knows
+     */
+    public Working givenBy(Source origin) {
+        Source unknown = Sources.get(GIVEN);
+        List<Line> told = new ArrayList<>();
+        for (Line line : lines) {
+            told.add(
+                    line instanceof Given given && given.source().equals(unknown)
+                            ? new Given(given.symbol(), given.name(), given.value(), given.unit(), origin)
+                            : line);
+        }
+        return new Working(title, told, notes);
+    }
+
+    /**
      * The value of the result.
      *
      * @return the last line's value
@@ -224,7 +244,7 @@ public final class Working {
         }
 
         /**
-         * A value given by the caller.
+         * A value given by the caller; {@link Working#givenBy} says who that was.
          *
          * @param symbol its symbol
          * @param name what it stands for
@@ -233,7 +253,7 @@ public final class Working {
          * @return this
          */
         public Builder given(String symbol, String name, double value, String unit) {
-            return constant(symbol, name, value, unit, Sources.get("user"));
+            return constant(symbol, name, value, unit, Sources.get(GIVEN));
         }
 
         /**

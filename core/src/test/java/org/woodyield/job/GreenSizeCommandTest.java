@@ -54,6 +54,7 @@ class GreenSizeCommandTest {
         Run run = Run.of("green-size", "2x4", "white oak");
         assertThat(run.out()).contains("white oak, flat-sawn", "white oak, quarter-sawn");
         assertThat(run.out()).contains("softwoods but redwood and cedars");
+        assertThat(run.out()).contains("Given on the command line").doesNotContain("job folder");
     }
 
     @Test

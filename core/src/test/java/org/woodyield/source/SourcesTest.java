@@ -20,11 +20,12 @@ class SourcesTest {
     }
 
     @Test
-    void theStandingIsShownUnlessPublished() {
+    void theStandingIsShownUnlessPublishedOrGiven() {
         for (Standing standing : Standing.values()) {
             String citation = new Source("a-b", standing, "A", "T", "1999", "p. 3").citation();
             assertThat(citation).startsWith("A, T, 1999, p. 3");
-            assertThat(citation.endsWith(" [" + standing.label() + "]")).isEqualTo(standing != Standing.PUBLISHED);
+            assertThat(citation.endsWith(" [" + standing.label() + "]"))
+                    .isEqualTo(standing != Standing.PUBLISHED && standing != Standing.GIVEN);
         }
     }
 
