@@ -22,11 +22,11 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.woodyield.source.Source;
-import org.woodyield.source.Sources;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
 import org.xml.sax.InputSource;
 
 /** The check book as its readers get it. */
@@ -133,10 +133,10 @@ class BookTest {
 
     @Test
     void whatAnExampleIsGivenIsSaidToBeChosen() {
-        assertThat(shown()).allSatisfy(id -> assertThat(page(id + ".html")
-                        .getDocumentElement()
-                        .getTextContent())
-                .doesNotContain("Given in the job folder", "Given to the calculation"));
+        assertThat(shown())
+                .allSatisfy(
+                        id -> assertThat(page(id + ".html").getDocumentElement().getTextContent())
+                                .doesNotContain("Given in the job folder", "Given to the calculation"));
         assertThat(page("scaling.log-rule.html").getDocumentElement().getTextContent())
                 .contains("Chosen for this example");
     }

@@ -64,7 +64,7 @@ final class RulesCommand implements Subcommand {
         return terminal.print(
                 "working",
                 WorkingText.plain(rule.working(
-                        parsed("DIAMETER", diameter).toInches(),
+                                parsed("DIAMETER", diameter).toInches(),
                                 parsed("LENGTH", length).toInches() / 12)
                         .givenBy(Sources.get("command-line"))));
     }

@@ -241,7 +241,8 @@ final class PlanContent {
         for (JobPlan.Note note : plan.notes()) {
             words.sources().add(note.source());
             notes.add(
-                    note.source().standing() == Standing.DERIVED || note.source().standing() == Standing.GIVEN
+                    note.source().standing() == Standing.DERIVED
+                                    || note.source().standing() == Standing.GIVEN
                             ? note.text()
                             : note.text() + " (" + note.source().citation() + ")");
         }

@@ -117,7 +117,8 @@ class ScaleCommandTest {
         assertThat(Run.of("rules").out().lines())
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(Run.of("rules", "doyle").out()).contains("Diameter inside bark: 1 to 120 in", "Does not hold: ");
-        assertThat(Run.of("rules", "doyle", "14 in", "16 ft").out()).contains("(14 - 4)^2 * 16 / 16", "100 bf", "Given on the command line")
+        assertThat(Run.of("rules", "doyle", "14 in", "16 ft").out())
+                .contains("(14 - 4)^2 * 16 / 16", "100 bf", "Given on the command line")
                 .doesNotContain("job folder");
         assertThat(Run.of("rules", "doyle", "14 in").code()).isEqualTo(2);
         assertThat(Run.of("rules", "doyle", "14", "16 ft").err()).contains("DIAMETER");

@@ -36,10 +36,13 @@ class WorkingTest {
         assertThat(working.notes()).containsExactly("widths are nominal");
         assertThat(working.lines().get(0).source().id()).isEqualTo("given");
         Working told = working.givenBy(Sources.get("user"));
-        assertThat(told.lines()).extracting(line -> line.source().id()).doesNotContain("given").contains("user");
-        assertThat(told.lines()).extracting(Working.Line::value).isEqualTo(working.lines().stream()
-                .map(Working.Line::value)
-                .toList());
+        assertThat(told.lines())
+                .extracting(line -> line.source().id())
+                .doesNotContain("given")
+                .contains("user");
+        assertThat(told.lines())
+                .extracting(Working.Line::value)
+                .isEqualTo(working.lines().stream().map(Working.Line::value).toList());
         assertThat(told.notes()).isEqualTo(working.notes());
         assertThat(working.lines().get(2).source()).isEqualTo(TRADE);
         assertThatThrownBy(() -> working.value("x")).isInstanceOf(IllegalArgumentException.class);
