@@ -198,7 +198,9 @@ final class Balance {
                 }
             }
         }
-        Arrays.sort(heights, 0, n);
+        if (n > 2) {
+            Arrays.sort(heights, 0, n);
+        }
         double sum = 0;
         for (int i = 0; i + 1 < n; i++) {
             double a = heights[i];

@@ -59,13 +59,21 @@ final class Rooms {
 
     /** By room: the greatest sum over strips that stand a kerf apart in it. */
     private static long[] filling(List<Lattice.Entry> entries, long[] worth, int count, int kerf) {
+        int[] steps = new int[worth.length];
+        long[] gains = new long[worth.length];
+        int gaining = 0;
+        for (int e = 0; e < worth.length; e++) {
+            if (worth[e] > 0) {
+                steps[gaining] = entries.get(e).width() + kerf;
+                gains[gaining++] = worth[e];
+            }
+        }
         long[] best = new long[count + kerf];
         for (int w = 1; w < best.length; w++) {
             long top = best[w - 1];
-            for (int e = 0; e < worth.length; e++) {
-                int step = entries.get(e).width() + kerf;
-                if (worth[e] > 0 && step <= w) {
-                    top = Math.max(top, worth[e] + best[w - step]);
+            for (int e = 0; e < gaining; e++) {
+                if (steps[e] <= w) {
+                    top = Math.max(top, gains[e] + best[w - steps[e]]);
                 }
             }
             best[w] = top;

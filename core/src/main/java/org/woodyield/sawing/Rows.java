@@ -40,6 +40,10 @@ final class Rows {
     /** Of the entries: width, and where the places that fit begin in the lists of places. */
     private final int[] entryWidth;
 
+    /** The stretch from the first to the last index of all places of an entry. */
+    private final int[] entryFrom;
+
+    private final int[] entryTo;
     private final int[] firstPlace;
     private final int[] placeFrom;
     private final int[] placeTo;
@@ -73,6 +77,8 @@ final class Rows {
         }
         int places = most * chords.trims.length;
         entryWidth = new int[most];
+        entryFrom = new int[most];
+        entryTo = new int[most];
         firstPlace = new int[most + 1];
         placeFrom = new int[places];
         placeTo = new int[places];
@@ -211,9 +217,13 @@ final class Rows {
             Lattice.Entry entry = entries.get(e);
             entryWidth[e] = entry.width();
             firstPlace[e] = places;
+            entryFrom[e] = Integer.MAX_VALUE;
+            entryTo[e] = Integer.MIN_VALUE;
             for (int t : worthiest[c][e]) {
                 int slot = e * trims + t;
                 if (from[slot] != Integer.MAX_VALUE) {
+                    entryFrom[e] = Math.min(entryFrom[e], from[slot]);
+                    entryTo[e] = Math.max(entryTo[e], to[slot]);
                     placeFrom[places] = from[slot];
                     placeTo[places] = to[slot];
                     placeTrim[places] = t;
@@ -226,6 +236,9 @@ final class Rows {
 
     /** The worthiest place of an entry that holds a stretch, -1 if none does. */
     private int place(int e, int begin, int end) {
+        if (begin < entryFrom[e] || end > entryTo[e]) {
+            return -1;
+        }
         for (int i = firstPlace[e]; i < firstPlace[e + 1]; i++) {
             if (placeFrom[i] <= begin && end <= placeTo[i]) {
                 return i;

@@ -329,7 +329,7 @@ final class Search implements Stack.Refiner {
     }
 
     private long unedged(int c, int top) {
-        return unedged.map(each -> each.value(c, top)).orElse(Lattice.NONE);
+        return unedged.isEmpty() ? Lattice.NONE : unedged.get().value(c, top);
     }
 
     private static long positive(long value) {
