@@ -119,7 +119,7 @@ final class Cell {
 
     /** A number without a unit. */
     Optional<Double> number(Domain domain) {
-        return number(text, domain, "");
+        return number(text, domain);
     }
 
     /** A whole number. */
@@ -163,12 +163,16 @@ final class Cell {
                             : commaRemedy(text));
             return Optional.empty();
         }
-        Optional<Double> value = number(matcher.group(1), Domain.of("", "", -Double.MAX_VALUE, Double.MAX_VALUE), "");
-        if (value.isPresent() && !domain.holds(value.get() * factor)) {
+        if (!NUMBER.matcher(matcher.group(1)).matches()) {
+            refuse("a number, " + ways, commaRemedy(text));
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(matcher.group(1)) * factor;
+        if (!domain.holds(value)) {
             refuse(domain.limits(), domain.remedy());
             return Optional.empty();
         }
-        return value.map(number -> number * factor);
+        return Optional.of(value);
     }
 
     /** A number for each unit, such as {@code 18 per h}; the value is for one unit in which the job is computed. */
@@ -189,12 +193,16 @@ final class Cell {
             refuse(ways, "the unit '" + matcher.group(2) + "' is not known here");
             return Optional.empty();
         }
-        Optional<Double> value = number(matcher.group(1), Domain.of("", "", -Double.MAX_VALUE, Double.MAX_VALUE), "");
-        if (value.isPresent() && !domain.holds(value.get() / factor)) {
+        if (!NUMBER.matcher(matcher.group(1)).matches()) {
+            refuse("a number, " + ways, commaRemedy(text));
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(matcher.group(1)) / factor;
+        if (!domain.holds(value)) {
             refuse(domain.limits(), domain.remedy());
             return Optional.empty();
         }
-        return value.map(number -> number / factor);
+        return Optional.of(value);
     }
 
     /** A length for each length, such as {@code 1/8 in per ft}, as a pure ratio. */
@@ -240,9 +248,9 @@ final class Cell {
         return Optional.empty();
     }
 
-    private Optional<Double> number(String digits, Domain domain, String remedy) {
+    private Optional<Double> number(String digits, Domain domain) {
         if (digits.isEmpty()) {
-            return missing(domain.limits(), remedy);
+            return missing(domain.limits(), "");
         }
         if (!NUMBER.matcher(digits).matches()) {
             refuse("a number, " + domain.limits(), commaRemedy(digits));

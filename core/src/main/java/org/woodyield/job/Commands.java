@@ -2,6 +2,7 @@ package org.woodyield.job;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -30,7 +31,7 @@ final class Commands {
 
     private final Terminal terminal;
 
-    Commands(PrintStream results, PrintStream messages) {
+    Commands(OutputStream results, PrintStream messages) {
         terminal = new Terminal(results, messages);
     }
 
@@ -38,6 +39,9 @@ final class Commands {
     int run(List<String> arguments) {
         try {
             return run(commandLine().parseArgs(arguments.toArray(String[]::new)));
+        } catch (CommandLine.UnmatchedArgumentException e) {
+            terminal.say(unmatched(e));
+            return Main.INPUT;
         } catch (CommandLine.ParameterException e) {
             terminal.say(e.getMessage() + "; see --help");
             return Main.INPUT;
@@ -58,6 +62,16 @@ final class Commands {
             e.printStackTrace(terminal.messages());
             return Main.OUR_FAULT;
         }
+    }
+
+    /** A measure below zero looks like an option, and is not one that anybody meant. */
+    private static String unmatched(CommandLine.UnmatchedArgumentException e) {
+        return e.getUnmatched().stream()
+                .filter(argument -> argument.matches("-\\s*[.\\d].*"))
+                .findFirst()
+                .map(argument ->
+                        "'" + argument + "' is not accepted; allowed: measures above 0; write it without the minus")
+                .orElse(e.getMessage() + "; see --help");
     }
 
     private static CommandLine commandLine() {

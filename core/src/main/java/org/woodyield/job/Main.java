@@ -48,8 +48,7 @@ public final class Main {
     }
 
     static int run(List<String> arguments, OutputStream out, OutputStream err) {
-        try (PrintStream results = utf8(out);
-                PrintStream messages = utf8(err)) {
+        try (PrintStream messages = utf8(err)) {
             for (Library library : NEEDED) {
                 if (!isThere(library.className())) {
                     messages.println("woodyield: the library " + library.coordinates()
@@ -57,7 +56,7 @@ public final class Main {
                     return OUR_FAULT;
                 }
             }
-            return new Commands(results, messages).run(arguments);
+            return new Commands(out, messages).run(arguments);
         }
     }
 

@@ -1,7 +1,6 @@
 package org.woodyield.job;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -92,11 +91,11 @@ final class ScaleCommand implements Subcommand {
             terminal.say((refused.size() - SHOWN) + " more problems"
                     + (folder.isPresent() ? ", all in " + REFUSED : "; --out FOLDER writes all of them"));
         }
-        int code = terminal.print(
-                "scale", folder.isPresent() ? scaled.totals() : new String(scaled.table(), StandardCharsets.UTF_8));
+        byte[] table = scaled.table();
+        int code = folder.isPresent() ? terminal.print("scale", scaled.totals()) : terminal.print("scale", table);
         terminal.say(scaled.count());
         folder.ifPresent(target -> terminal.say(
-                "the scales stand in " + target.write(Map.of(SCALES, scaled.table(), REFUSED, scaled.refusedTable()))));
+                "the scales stand in " + target.write(Map.of(SCALES, table, REFUSED, scaled.refusedTable()))));
         return code;
     }
 

@@ -1,7 +1,9 @@
 package org.woodyield.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +36,7 @@ final class ScaledLogs {
     private static final ScalingConvention CONVENTION = ScalingConvention.plain();
 
     /** A log's scales, empty where the rule takes no such log; then why is said. */
-    private record Scaled(String id, List<Optional<Double>> boardFeet, String notScaled) {}
+    private record Scaled(String id, List<Optional<Double>> boardFeet, String notScaled, String caution) {}
 
     private final List<LogRule> rules;
     private final List<Scaled> scaled = new ArrayList<>();
@@ -43,6 +45,8 @@ final class ScaledLogs {
     private final int[] counts;
     private final int read;
     private int inPart;
+    private int repeated;
+    private final Map<String, Integer> firstLines = new HashMap<>();
 
     private ScaledLogs(String file, String text, List<LogRule> rules) {
         this.rules = rules;
@@ -52,6 +56,9 @@ final class ScaledLogs {
         List<Table.Row> rows = Table.read(file, text, COLUMNS, ofTable);
         List<Problem> found = ofTable.inOrder();
         // A row with too many or too few cells is one bad row; any other fault of the table makes all of it doubtful.
+        if (rows.isEmpty() && found.isEmpty()) {
+            ofTable.add(file, 0, "", "", "a row for each log below the header", "the table has none; add the logs");
+        }
         if (rows.isEmpty() || found.stream().anyMatch(problem -> !problem.ofOneRow())) {
             ofTable.stopIfAny();
         }
@@ -63,11 +70,12 @@ final class ScaledLogs {
             Problems ofRow = new Problems();
             Optional<Log> log = log(row, any, ofRow);
             if (log.isPresent()) {
-                scale(log.get());
+                scale(log.get(), row.line());
             } else {
                 refused.addAll(ofRow.inOrder());
             }
         }
+        refused.sort(Comparator.comparingInt(Problem::line));
     }
 
     static ScaledLogs of(String file, String text, List<LogRule> rules) {
@@ -113,34 +121,45 @@ final class ScaledLogs {
         return cell.lengthUpTo(WIDEST, "check the unit");
     }
 
-    private void scale(Log log) {
+    private void scale(Log log, int line) {
         List<Optional<Double>> feet = new ArrayList<>();
         StringBuilder why = new StringBuilder();
+        StringBuilder caution = new StringBuilder();
+        Integer first = firstLines.putIfAbsent(log.id(), line);
+        if (first != null) {
+            repeated++;
+            caution.append("line ").append(first).append(" has this id too; both count");
+        }
         // Rules that take the diameter at the same place share the segments.
         Map<DiameterAt, List<ScalingConvention.Segment>> segments = new EnumMap<>(DiameterAt.class);
         for (int i = 0; i < rules.size(); i++) {
             LogRule rule = rules.get(i);
             try {
-                double value = new Scale(
-                                log,
-                                rule,
-                                CONVENTION,
-                                segments.computeIfAbsent(rule.diameterAt(), where -> CONVENTION.segments(log, where)))
-                        .boardFeet()
-                        .value();
+                Scale scale = new Scale(
+                        log,
+                        rule,
+                        CONVENTION,
+                        segments.computeIfAbsent(rule.diameterAt(), where -> CONVENTION.segments(log, where)));
+                double value = scale.boardFeet().value();
+                scale.caution().ifPresent(words -> join(caution, words));
                 sums[i] += value;
                 counts[i]++;
                 feet.add(Optional.of(value));
             } catch (OutOfDomainException e) {
                 feet.add(Optional.empty());
-                why.append(why.isEmpty() ? "" : "; ")
-                        .append(rule.id())
-                        .append(": ")
-                        .append(e.getMessage());
+                join(why, rule.id() + ": " + e.getMessage());
             }
         }
         inPart += why.isEmpty() ? 0 : 1;
-        scaled.add(new Scaled(log.id(), feet, why.toString()));
+        scaled.add(new Scaled(log.id(), feet, why.toString(), caution.toString()));
+    }
+
+    private static void join(StringBuilder all, String words) {
+        all.append(all.isEmpty() ? "" : "; ").append(words);
+    }
+
+    private static String logs(int count) {
+        return count == 1 ? "1 log" : count + " logs";
     }
 
     /** What is wrong with the rows that were not scaled, in the order of the table. */
@@ -150,8 +169,9 @@ final class ScaledLogs {
 
     /** How many rows went where; none is lost. */
     String count() {
-        return read + " rows: " + scaled.size() + " scaled, " + inPart + " of them not by every rule; "
-                + (read - scaled.size()) + " refused";
+        return (read == 1 ? "1 row: " : read + " rows: ") + scaled.size() + " scaled, " + inPart
+                + " of them not by every rule; " + (read - scaled.size()) + " refused"
+                + (repeated == 0 ? "" : "; " + repeated + " with an id that stands before, counted all the same");
     }
 
     /** The logs and a row of sums. */
@@ -159,6 +179,7 @@ final class ScaledLogs {
         List<String> columns = new ArrayList<>(List.of("row", "id"));
         rules.forEach(rule -> columns.add(rule.id() + "-bf-scale"));
         columns.add("not-scaled");
+        columns.add("caution");
         OutputTable table = new OutputTable(columns.toArray(String[]::new));
         for (Scaled log : scaled) {
             OutputTable.Row row = table.row().text("log").text(log.id());
@@ -169,13 +190,14 @@ final class ScaledLogs {
                     row.empty();
                 }
             }
-            row.text(log.notScaled());
+            row.text(log.notScaled()).text(log.caution());
         }
-        OutputTable.Row total = table.row().text("total").text(scaled.size() + " logs");
+        OutputTable.Row total = table.row().text("total").text(logs(scaled.size()));
         for (double sum : sums) {
             feet(total, sum);
         }
-        total.text(inPart == 0 ? "" : inPart + " logs are not in every sum");
+        total.text(inPart == 0 ? "" : inPart == 1 ? "1 log is not in every sum" : inPart + " logs are not in every sum")
+                .text(repeated == 0 ? "" : repeated == 1 ? "1 id stands twice" : repeated + " ids stand again");
         return table.bytes();
     }
 
@@ -212,8 +234,8 @@ final class ScaledLogs {
                     .append("]: ")
                     .append(OutputTable.fixed(sums[i], sums[i] == Math.rint(sums[i]) ? 0 : 3))
                     .append(" bf scale of ")
-                    .append(counts[i])
-                    .append(" logs\n");
+                    .append(logs(counts[i]))
+                    .append('\n');
         }
         return text.toString();
     }

@@ -216,6 +216,44 @@ public record Log(
         return Length.ofMetres(mean * smallEndLong.toMetres() / small, Rounding.UP);
     }
 
+    /**
+     * The mean diameter at a place along the log: of the profile, straight between its stations, or straight between the
+     * ends where there is none.
+     *
+     * @param fromSmallEnd distance from the small end, 0 to the log's length
+     * @return to the nanometre, down
+     * @throws OutOfDomainException beyond the log
+     */
+    public Length meanDiameter(Length fromSmallEnd) {
+        if (fromSmallEnd.compareTo(Length.ZERO) < 0 || fromSmallEnd.compareTo(length) > 0) {
+            throw new OutOfDomainException(
+                    "distance from the small end of log " + id,
+                    fromSmallEnd.toString(),
+                    "",
+                    "0 to the log's length, " + length,
+                    "measure from the small end");
+        }
+        if (profile.isEmpty()) {
+            return between(smallEndMean(), largeEndMean, fromSmallEnd, length);
+        }
+        int i = 1;
+        while (profile.get(i).distance().compareTo(fromSmallEnd) < 0) {
+            i++;
+        }
+        ProfileStation before = profile.get(i - 1);
+        ProfileStation behind = profile.get(i);
+        return between(
+                before.diameter(),
+                behind.diameter(),
+                fromSmallEnd.minus(before.distance()),
+                behind.distance().minus(before.distance()));
+    }
+
+    private static Length between(Length first, Length last, Length along, Length whole) {
+        double grown = last.minus(first).toMetres() * (along.toMetres() / whole.toMetres());
+        return first.plus(Length.ofMetres(grown, Rounding.DOWN));
+    }
+
     private static void checkProfile(List<ProfileStation> profile, Length length, Length smallMean, Length largeMean) {
         for (int i = 0; i < profile.size(); i++) {
             ProfileStation station = profile.get(i);

@@ -91,6 +91,9 @@ public record Domain(String parameter, String unit, double least, double greates
     public String limits() {
         String tail = unit.isEmpty() ? "" : " " + unit;
         boolean open = greatest >= Double.MAX_VALUE;
+        if (least <= -Double.MAX_VALUE) {
+            return (open ? "any number" : "up to " + plain(greatest)) + tail;
+        }
         if (least == Double.MIN_VALUE) {
             return (open ? "above 0" : "above 0, up to " + plain(greatest)) + tail;
         }

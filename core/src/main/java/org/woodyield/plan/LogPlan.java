@@ -47,6 +47,7 @@ public record LogPlan(
      * @param standing how far its figures can be trusted
      * @param scale its board feet; empty where the log is outside its domain
      * @param refusal why it gives none; empty where it does
+     * @param caution what to know of the figure; empty for most logs
      * @param overrunPercent what is sawn over what it says, by nominal tally; empty where it says nothing
      * @param working how the scale came about
      */
@@ -56,6 +57,7 @@ public record LogPlan(
             Standing standing,
             Optional<BoardFeet> scale,
             String refusal,
+            Optional<String> caution,
             Optional<Double> overrunPercent,
             Optional<Working> working) {}
 

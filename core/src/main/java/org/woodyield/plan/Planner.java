@@ -551,6 +551,7 @@ public final class Planner {
                     rule.standing(),
                     Optional.of(feet),
                     "",
+                    scale.caution(),
                     overrun,
                     Optional.of(scale.working()));
         } catch (OutOfDomainException e) {
@@ -560,6 +561,7 @@ public final class Planner {
                     rule.standing(),
                     Optional.empty(),
                     e.getMessage(),
+                    Optional.empty(),
                     Optional.empty(),
                     Optional.empty());
         }

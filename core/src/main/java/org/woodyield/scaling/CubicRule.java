@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.woodyield.log.Log;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -18,7 +19,8 @@ import org.woodyield.working.Working;
 /**
  * The cubic rules of countries: cubic metres of a log from one diameter or girth in centimetres and the length in metres.
  *
- * <p>{@link #centimetres} and {@link #metres} take readings to the rule's classes; {@link #cubicMetres} computes and rounds.
+ * <p>{@link #centimetres(Length...)} and {@link #metres} take readings to the rule's classes; {@link
+ * #cubicMetres(double, double)} computes and rounds, {@link #cubicMetres(Log)} does all of it for a log.
  * Where no rounding is stated nothing is rounded. Lengths go to the nearest centimetre, so that an exact half is one.
  */
 @Calculation("scaling.cubic-rule")
@@ -78,13 +80,14 @@ public enum CubicRule {
         GIRTH("girth at mid-length", 9, 950);
 
         private final String label;
-        private final double least;
-        private final double greatest;
+
+        // Immutable; the compiler's check does not know records.
+        @SuppressWarnings("ImmutableEnumChecker")
+        private final Domain domain;
 
         Place(String label, double least, double greatest) {
             this.label = label;
-            this.least = least;
-            this.greatest = greatest;
+            domain = new Domain(label, "cm", least, greatest, "give it in centimetres, and measure again");
         }
 
         /**
@@ -95,14 +98,11 @@ public enum CubicRule {
         public String label() {
             return label;
         }
-
-        private Domain domain() {
-            return new Domain(label, "cm", least, greatest, "give it in centimetres, and measure again");
-        }
     }
 
     private static final Domain LENGTH = new Domain("length", "m", 0.5, 30, "give it in metres, of one log");
     private static final Length CENTIMETRE = Length.millimetres(10);
+    private static final Length FROM_BUTT = Length.millimetres(2500);
 
     /** The Russian table; read when it is first asked for. */
     private static final class Gost {
@@ -251,7 +251,7 @@ public enum CubicRule {
      * @return in centimetres
      */
     public Domain domainCentimetres() {
-        return place.domain();
+        return place.domain;
     }
 
     /**
@@ -387,6 +387,96 @@ public enum CubicRule {
     }
 
     /**
+     * Scales many logs; each value has the bits of {@link #cubicMetres(double, double)}. Nothing is allocated for each log.
+     *
+     * @param centimetres diameter or girth, one for each log
+     * @param lengthsMetres one for each log
+     * @param cubicMetres receives the volumes; may be one of the other two arrays
+     * @throws IllegalArgumentException if the arrays differ in length
+     * @throws OutOfDomainException at the first log outside the domain; what lies before it is already written
+     */
+    public void cubicMetres(double[] centimetres, double[] lengthsMetres, double[] cubicMetres) {
+        LogRules.requireSameLength(centimetres, lengthsMetres, cubicMetres);
+        for (int i = 0; i < cubicMetres.length; i++) {
+            cubicMetres[i] = cubicMetres(centimetres[i], lengthsMetres[i]);
+        }
+    }
+
+    /**
+     * The diameter or girth by which the rule scales a log, in whose ends the readings are taken: at the small end its two
+     * diameters, at the large end the mean for both, elsewhere the mean off the log's profile or its straight taper. A
+     * girth is that of a round section of the mean diameter.
+     *
+     * @param log inside bark
+     * @return in centimetres
+     * @throws OutOfDomainException if the log ends before the rule's place
+     */
+    public double centimetres(Log log) {
+        return switch (place) {
+            case LEAST_SMALL_END, MEAN_SMALL_END -> centimetres(log.smallEndLong(), log.smallEndShort());
+            case MEAN_OF_ENDS ->
+                centimetres(log.smallEndLong(), log.smallEndShort(), log.largeEndMean(), log.largeEndMean());
+            case MIDDLE -> centimetres(middle(log));
+            case TEN_FROM_TOP -> centimetres(log.meanDiameter(CENTIMETRE.times(10)));
+            case NEAR_BUTT -> centimetres(log.meanDiameter(log.length().minus(FROM_BUTT)));
+            case GIRTH ->
+                centimetres(Length.ofMetres(StrictMath.PI * middle(log).toMetres(), Rounding.DOWN));
+        };
+    }
+
+    private static Length middle(Log log) {
+        return log.meanDiameter(log.length().dividedBy(2, Rounding.DOWN));
+    }
+
+    /**
+     * The volume of a log, rounded as the rule rounds, by {@link #centimetres(Log)} and {@link #metres}.
+     *
+     * @param log inside bark
+     * @return in cubic metres
+     * @throws OutOfDomainException outside the rule's domain
+     */
+    public double cubicMetres(Log log) {
+        return cubicMetres(centimetres(log), metres(log.length()));
+    }
+
+    /**
+     * The working of {@link #cubicMetres(Log)}.
+     *
+     * @param log inside bark
+     * @return a working with the same value
+     * @throws OutOfDomainException outside the rule's domain
+     */
+    public Working working(Log log) {
+        Working of = working(centimetres(log), metres(log.length()));
+        Working.Builder working = Working.of(of.title() + ", log " + log.id())
+                .given("a", "longest small-end diameter", log.smallEndLong().toMillimetres() / 10, "cm")
+                .given("b", "shortest small-end diameter", log.smallEndShort().toMillimetres() / 10, "cm");
+        if (asksTaper()) {
+            working.given("e", "mean large-end diameter", log.largeEndMean().toMillimetres() / 10, "cm");
+        }
+        working.given("M", "length as measured", log.length().toMetres(), "m")
+                .include(of)
+                .note("Readings: " + place.label + (place == Place.GIRTH ? ", of a round section" : "")
+                        + (asksTaper() && place != Place.MEAN_OF_ENDS
+                                ? (log.profile().isEmpty()
+                                        ? ", straight between the ends"
+                                        : ", off the measured profile")
+                                : "")
+                        + ". Taken to the rule's classes as stated in: "
+                        + classSource().citation() + ".");
+        return working.build();
+    }
+
+    /**
+     * Whether the rule looks elsewhere than at the small end, so that the large end has to be known.
+     *
+     * @return false for the rules of the small end
+     */
+    public boolean asksTaper() {
+        return place != Place.LEAST_SMALL_END && place != Place.MEAN_SMALL_END;
+    }
+
+    /**
      * The volume before the rule's rounding; of a table the cell.
      *
      * @param centimetres diameter or girth
@@ -445,7 +535,7 @@ public enum CubicRule {
     }
 
     private void require(double d, double l) {
-        place.domain().require(d);
+        place.domain.require(d);
         LENGTH.require(l);
         boolean between = switch (this) {
             case CHINA -> d < 4 || (d > 12 && d < 14) || (d > 6 && d < 8);
@@ -463,7 +553,7 @@ public enum CubicRule {
     }
 
     /**
-     * The working of {@link #cubicMetres}.
+     * The working of {@link #cubicMetres(double, double)}.
      *
      * @param centimetres diameter or girth
      * @param lengthMetres length

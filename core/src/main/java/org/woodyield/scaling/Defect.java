@@ -1,5 +1,6 @@
 package org.woodyield.scaling;
 
+import java.util.Optional;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -54,6 +55,27 @@ public sealed interface Defect {
      * @throws OutOfDomainException if the defect does not fit the log, or for NaN
      */
     double cubicFeet(double gross, double diameterInches, double lengthFeet);
+
+    /**
+     * What of this defect lies in a part of a log that is scaled in several.
+     *
+     * @param begins where the defect begins, from the log's small end
+     * @param from where the part begins
+     * @param to where the part ends
+     * @param thicker by how much the part's scaling diameter exceeds that of the small end
+     * @return the defect of the part; empty if none of it lies there
+     * @throws OutOfDomainException if the defect cannot be shared out
+     */
+    default Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+        return Optional.of(this);
+    }
+
+    /** The stretch that two have in common; empty if they have none. */
+    private static Optional<Length> common(Length begins, Length affected, Length from, Length to) {
+        Length start = Length.max(begins, from);
+        Length end = Length.min(begins.plus(affected), to);
+        return end.compareTo(start) > 0 ? Optional.of(end.minus(start)) : Optional.empty();
+    }
 
     /**
      * Adds the lines of the deduction to a working that has G, D and L; the last is the symbol d.
@@ -149,6 +171,11 @@ public sealed interface Defect {
         }
 
         @Override
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+            return common(begins, affected, from, to).map(LengthCut::new);
+        }
+
+        @Override
         public Source source() {
             return Sources.get("grosenbaugh-1952-memory");
         }
@@ -192,6 +219,11 @@ public sealed interface Defect {
         }
 
         @Override
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+            return common(begins, affected, from, to).map(here -> new Sector(here, degrees));
+        }
+
+        @Override
         public Source source() {
             return Sources.get("grosenbaugh-1952-memory");
         }
@@ -226,6 +258,11 @@ public sealed interface Defect {
         @Override
         public String label() {
             return "squared defect";
+        }
+
+        @Override
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+            return common(begins, affected, from, to).map(here -> new SquaredDefect(width, height, here));
         }
 
         @Override
@@ -274,6 +311,11 @@ public sealed interface Defect {
         }
 
         @Override
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+            return common(begins, affected, from, to).map(here -> new Interior(width, height, here));
+        }
+
+        @Override
         public Source source() {
             return Sources.get("grosenbaugh-1952-memory");
         }
@@ -316,6 +358,11 @@ public sealed interface Defect {
         @Override
         public String label() {
             return "perimeter defect";
+        }
+
+        @Override
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+            return Optional.of(new Perimeter(soundDiameter.plus(thicker)));
         }
 
         @Override
@@ -363,6 +410,16 @@ public sealed interface Defect {
         }
 
         @Override
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+            throw new OutOfDomainException(
+                    "sweep",
+                    departure.toString(),
+                    "",
+                    "a log that is scaled in one part",
+                    "measure the sweep of each part and scale the parts as logs of their own");
+        }
+
+        @Override
         public Source source() {
             return Sources.get("sweep-crook-memory");
         }
@@ -406,6 +463,11 @@ public sealed interface Defect {
         @Override
         public String label() {
             return "crook";
+        }
+
+        @Override
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+            return common(begins, affected, from, to).map(here -> new Crook(deflection, here));
         }
 
         @Override

@@ -32,6 +32,15 @@ final class DoyleScribner extends PublishedRule {
     }
 
     @Override
+    int firstRefused(double[] diameters, double[] lengths, int from, int to) {
+        int i = from;
+        while (i < to && domain.holds(diameters[i], lengths[i]) && isInPart(diameters[i])) {
+            i++;
+        }
+        return i;
+    }
+
+    @Override
     int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
         int i = from;
         while (i < to && domain.holds(diameters[i], lengths[i]) && isInPart(diameters[i])) {

@@ -1,5 +1,6 @@
 package org.woodyield.scaling;
 
+import java.util.Optional;
 import org.woodyield.source.Source;
 import org.woodyield.working.Working;
 
@@ -43,6 +44,14 @@ final class InsetRule extends PublishedRule {
             double side = diameters[i] - inset;
             out[i] = factor * (side * side) * lengths[i] * reciprocal;
         }
+    }
+
+    @Override
+    public Optional<String> caution(double scalingDiameterInches, double lengthFeet) {
+        return scalingDiameterInches < inset
+                ? Optional.of("below " + literal(inset) + " in the formula of " + card.name()
+                        + " rises again as the log gets thinner; the figure says nothing of what the log gives")
+                : Optional.empty();
     }
 
     @Override

@@ -73,7 +73,7 @@ public enum Jurisdiction {
             "vt-9-2693",
             Taken.of(Rounding.HALF_DOWN, 1, 12).wholeFromSmallEnd(),
             Notes.HALVES,
-            "The diameter of a lower section comes from the log's own taper, straight from end to end."),
+            "The diameter of a lower section comes from the log's own taper: its measured profile, or without one the straight line from end to end."),
     /** Vermont: International 1/4-inch, which the law allows beside its own rule. */
     VERMONT_INTERNATIONAL(
             "vermont-international",

@@ -1,6 +1,7 @@
 package org.woodyield.scaling;
 
 import java.util.List;
+import java.util.Optional;
 import org.woodyield.measure.Domain;
 import org.woodyield.source.Source;
 import org.woodyield.source.Standing;
@@ -110,6 +111,35 @@ public interface LogRule {
      * @throws org.woodyield.measure.OutOfDomainException outside the rule's domain, or for NaN
      */
     Working working(double scalingDiameterInches, double lengthFeet);
+
+    /**
+     * What a reader should know of this one figure before using it.
+     *
+     * @param scalingDiameterInches inside bark
+     * @param lengthFeet scaling length
+     * @return a sentence to show beside the figure; empty for most logs
+     */
+    default Optional<String> caution(double scalingDiameterInches, double lengthFeet) {
+        return Optional.empty();
+    }
+
+    /**
+     * The values before the rule's rounding of many logs; each has the bits of {@link #unroundedBoardFeet(double, double)}.
+     * Nothing is allocated for each log.
+     *
+     * @param scalingDiametersInches one for each log
+     * @param lengthsFeet one for each log
+     * @param boardFeet receives the values; may be one of the other two arrays
+     * @throws IllegalArgumentException if the arrays differ in length
+     * @throws org.woodyield.measure.OutOfDomainException at the first log outside the domain; what lies before it is
+     *     already written
+     */
+    default void unroundedBoardFeet(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
+        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
+        for (int i = 0; i < boardFeet.length; i++) {
+            boardFeet[i] = unroundedBoardFeet(scalingDiametersInches[i], lengthsFeet[i]);
+        }
+    }
 
     /**
      * Scales many logs; each value has the bits of {@link #boardFeet}. Nothing is allocated for each log.

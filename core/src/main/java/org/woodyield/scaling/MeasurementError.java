@@ -8,8 +8,10 @@ import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
- * How much the scale of a log changes when its diameter is misread, before the rule's own rounding. A comparison of two
- * rules says little where they differ by less than this.
+ * How much the scale of a log changes when its diameter is misread. It rests on {@link LogRule#unroundedBoardFeet}:
+ * of a formula the value before the rule's rounding, of a table its cells, which are rounded as they stand, so that the
+ * change is one from cell to cell and moves in their steps. A comparison of two rules says little where they differ by
+ * less than this.
  *
  * @param rule the rule
  * @param diameterInches the scaling diameter
@@ -45,7 +47,7 @@ public record MeasurementError(LogRule rule, double diameterInches, double lengt
     /**
      * The value at the diameter itself.
      *
-     * @return board feet before rounding
+     * @return board feet before rounding; of a table the cell
      */
     public double boardFeet() {
         return rule.unroundedBoardFeet(diameterInches, lengthFeet);
@@ -115,7 +117,7 @@ public record MeasurementError(LogRule rule, double diameterInches, double lengt
                         "bf",
                         source)
                 .step("e", "change", "100 * (M / B - 1)", "%", source)
-                .note("Before the rule's own rounding.")
+                .note("Before the rule's own rounding; of a table from cell to cell, and cells are rounded.")
                 .build();
     }
 }

@@ -1,9 +1,11 @@
 package org.woodyield.scaling;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.source.Sources;
@@ -13,43 +15,72 @@ import org.woodyield.working.Working;
 /**
  * The net scale of a log: what a rule gives, less its defects.
  *
- * <p>Each defect is reckoned from the gross scale and rounded to the step, an exact half up; the deductions are added, from
- * the least, and are together never more than the gross scale. So the order in which defects are named does not matter, and
- * wood with two defects may be taken off twice, but never more than there is: name only the worse of two that overlap.
+ * <p>A log is scaled in one part or, where the convention divides it, in several; a defect counts in the part where it
+ * lies. Each is reckoned from the gross scale of its part and rounded to the step, an exact half up; the deductions of a part
+ * are added, from the least, and are together never more than its gross scale. So the order in which defects are named does
+ * not matter, and wood with two defects may be taken off twice, but never more than there is: name only the worse of two
+ * that overlap.
  *
  * @param rule the rule
- * @param scalingDiameterInches the log's scaling diameter
- * @param lengthFeet its scaling length
- * @param defects its defects, possibly none
+ * @param parts the parts that are scaled as one, from the small end, with the defects of each
  * @param deductionStepBoardFeet deductions go to multiples of this
  */
 @Calculation("scaling.net-scale")
-public record NetScale(
-        LogRule rule,
-        double scalingDiameterInches,
-        double lengthFeet,
-        List<Defect> defects,
-        double deductionStepBoardFeet) {
+public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoardFeet) {
 
     /** The least share of sound wood of a softwood saw log: a third of its gross scale. Recalled with medium confidence. */
     public static final double SOFTWOOD_LEAST_SHARE = 1.0 / 3;
 
     /**
-     * Keeps an immutable copy and scales once.
+     * A part that is scaled as one.
      *
-     * @throws OutOfDomainException if the rule refuses the log, a defect does not fit it, or the step is not above zero
+     * @param segment its scaling diameter and length
+     * @param defects its defects, possibly none
      */
-    public NetScale {
-        defects = List.copyOf(defects);
-        Domain.positive("step of deductions", "bf").require(deductionStepBoardFeet);
-        double gross = rule.boardFeet(scalingDiameterInches, lengthFeet);
-        for (Defect defect : defects) {
-            defect.boardFeet(gross, scalingDiameterInches, lengthFeet);
+    public record Part(ScalingConvention.Segment segment, List<Defect> defects) {
+
+        /** Keeps an immutable copy. */
+        public Part {
+            defects = List.copyOf(defects);
+        }
+
+        private double deduction(Defect defect, double gross, double step) {
+            return Rounding.HALF_UP.toStep(
+                    defect.boardFeet(gross, segment.diameterInches(), segment.lengthFeet()), step);
         }
     }
 
     /**
-     * A net scale with deductions in whole board feet, by Scribner Decimal C in its tens.
+     * A defect and where it lies on its log.
+     *
+     * @param defect the defect
+     * @param fromSmallEnd where it begins; without meaning for a defect of the whole length
+     */
+    public record Placed(Defect defect, Length fromSmallEnd) {}
+
+    /**
+     * Keeps an immutable copy and scales once.
+     *
+     * @throws OutOfDomainException if there is no part, the rule refuses one, a defect does not fit its part, or the step is
+     *     not above zero
+     */
+    public NetScale {
+        parts = List.copyOf(parts);
+        Domain.positive("step of deductions", "bf").require(deductionStepBoardFeet);
+        if (parts.isEmpty()) {
+            throw new OutOfDomainException(
+                    "parts of a log", "none", "", "one or more", "give the log's diameter and length");
+        }
+        for (Part part : parts) {
+            double gross = gross(rule, part);
+            for (Defect defect : part.defects()) {
+                part.deduction(defect, gross, deductionStepBoardFeet);
+            }
+        }
+    }
+
+    /**
+     * A log scaled as one, with deductions in whole board feet, by the Scribner rules whose cells are tens in tens.
      *
      * @param rule the rule
      * @param scalingDiameterInches the log's scaling diameter
@@ -59,20 +90,77 @@ public record NetScale(
      * @throws OutOfDomainException if the rule refuses the log or a defect does not fit it
      */
     public static NetScale of(LogRule rule, double scalingDiameterInches, double lengthFeet, List<Defect> defects) {
-        return new NetScale(
-                rule, scalingDiameterInches, lengthFeet, defects, rule.id().equals("scribner-decimal-c") ? 10 : 1);
+        Part whole = new Part(new ScalingConvention.Segment(scalingDiameterInches, lengthFeet), defects);
+        return new NetScale(rule, List.of(whole), step(rule));
     }
 
+    /**
+     * A log scaled in the parts of its scale, with the same steps as {@link #of(LogRule, double, double, List)}.
+     *
+     * <p>In a log of one part every defect counts as it is. In one of several a defect with a length of its own is shared
+     * out by where it lies, from the small end; what lies beyond the scaling length, in the trim, counts nothing. A perimeter
+     * defect takes as thick a ring off each part; sweep belongs to a part and is refused.
+     *
+     * @param scale the gross scale
+     * @param defects its defects, possibly none
+     * @return the net scale
+     * @throws OutOfDomainException if a defect does not fit the log
+     */
+    public static NetScale of(Scale scale, List<Placed> defects) {
+        List<ScalingConvention.Segment> segments = scale.segments();
+        if (segments.size() == 1) {
+            ScalingConvention.Segment one = segments.get(0);
+            return of(
+                    scale.rule(),
+                    one.diameterInches(),
+                    one.lengthFeet(),
+                    defects.stream().map(Placed::defect).toList());
+        }
+        double top = segments.get(0).diameterInches();
+        double end = segments.stream()
+                .mapToDouble(ScalingConvention.Segment::lengthFeet)
+                .sum();
+        for (Placed placed : defects) {
+            Domain.of("beginning of the " + placed.defect().label(), "ft", 0, end)
+                    .require(placed.fromSmallEnd().toFeet());
+        }
+        List<Part> parts = new ArrayList<>();
+        Length from = Length.ZERO;
+        for (ScalingConvention.Segment segment : segments) {
+            Length to = from.plus(Length.ofFeet(segment.lengthFeet(), Rounding.HALF_UP));
+            Length ring = Length.ofInches(segment.diameterInches() - top, Rounding.DOWN);
+            List<Defect> here = new ArrayList<>();
+            for (Placed placed : defects) {
+                placed.defect().between(placed.fromSmallEnd(), from, to, ring).ifPresent(here::add);
+            }
+            parts.add(new Part(segment, here));
+            from = to;
+        }
+        return new NetScale(scale.rule(), parts, step(scale.rule()));
+    }
+
+    private static double step(LogRule rule) {
+        return rule.id().equals("scribner-decimal-c") || rule.id().equals("scribner-factors") ? 10 : 1;
+    }
+
+    private static double gross(LogRule rule, Part part) {
+        return rule.boardFeet(part.segment().diameterInches(), part.segment().lengthFeet());
+    }
+
+    /** In the order of the parts, as their scale adds them. */
     private double grossBoardFeet() {
-        return rule.boardFeet(scalingDiameterInches, lengthFeet);
+        double sum = 0;
+        for (Part part : parts) {
+            sum += gross(rule, part);
+        }
+        return sum;
     }
 
-    /** As the defects stand, rounded. */
-    private double[] deductions() {
-        double gross = grossBoardFeet();
-        return defects.stream()
-                .mapToDouble(defect -> Rounding.HALF_UP.toStep(
-                        defect.boardFeet(gross, scalingDiameterInches, lengthFeet), deductionStepBoardFeet))
+    /** As the defects of a part stand, rounded. */
+    private double[] deductions(Part part) {
+        double gross = gross(rule, part);
+        return part.defects().stream()
+                .mapToDouble(defect -> part.deduction(defect, gross, deductionStepBoardFeet))
                 .toArray();
     }
 
@@ -100,8 +188,12 @@ public record NetScale(
     }
 
     private double net() {
-        double gross = grossBoardFeet();
-        return gross - Math.min(gross, sum(deductions()));
+        double sum = 0;
+        for (Part part : parts) {
+            double gross = gross(rule, part);
+            sum += gross - Math.min(gross, sum(deductions(part)));
+        }
+        return sum;
     }
 
     /**
@@ -178,15 +270,34 @@ public record NetScale(
     }
 
     private Working.Builder lines() {
-        Working gross = rule.working(scalingDiameterInches, lengthFeet);
-        Working.Builder working = Working.of("Net scale by " + rule.name())
-                .include(gross)
-                .step("G", "gross scale", gross.result().symbol(), "bf", Sources.get("definition"))
-                .given("D", "scaling diameter", scalingDiameterInches, "in")
-                .given("L", "scaling length", lengthFeet, "ft");
-        for (int i = 0; i < defects.size(); i++) {
-            Defect defect = defects.get(i);
-            working.note("Deduction " + (i + 1) + ", " + defect.label() + ": "
+        Working.Builder working = Working.of("Net scale by " + rule.name());
+        if (parts.size() == 1) {
+            return lines(working, parts.get(0), "");
+        }
+        StringBuilder gross = new StringBuilder();
+        StringBuilder net = new StringBuilder();
+        for (int i = 0; i < parts.size(); i++) {
+            String n = Integer.toString(i + 1);
+            lines(working, parts.get(i), " of part " + n);
+            working.step("G" + n, "gross scale of part " + n, "G", "bf", Sources.get("definition"))
+                    .step("N" + n, "net scale of part " + n, "N", "bf", Sources.get("definition"));
+            gross.append(i == 0 ? "G" : " + G").append(n);
+            net.append(i == 0 ? "N" : " + N").append(n);
+        }
+        return working.step("G", "gross scale of the log", gross.toString(), "bf", Sources.get("definition"))
+                .step("N", "net scale of the log", net.toString(), "bf", Sources.get("definition"));
+    }
+
+    private Working.Builder lines(Working.Builder working, Part part, String ofPart) {
+        Working gross =
+                rule.working(part.segment().diameterInches(), part.segment().lengthFeet());
+        working.include(gross)
+                .step("G", "gross scale" + ofPart, gross.result().symbol(), "bf", Sources.get("definition"))
+                .given("D", "scaling diameter", part.segment().diameterInches(), "in")
+                .given("L", "scaling length", part.segment().lengthFeet(), "ft");
+        for (int i = 0; i < part.defects().size(); i++) {
+            Defect defect = part.defects().get(i);
+            working.note("Deduction " + (i + 1) + ofPart + ", " + defect.label() + ": "
                     + defect.source().citation() + ".");
             defect.deduct(working, false)
                     .round(
@@ -201,9 +312,9 @@ public record NetScale(
         return working.step(
                         "T",
                         "all deductions, from the least, no more than the gross scale",
-                        "min(G, " + sumText(deductions()) + ")",
+                        "min(G, " + sumText(deductions(part)) + ")",
                         "bf",
                         Sources.get("definition"))
-                .step("N", "net scale", "G - T", "bf", Sources.get("definition"));
+                .step("N", "net scale" + ofPart, "G - T", "bf", Sources.get("definition"));
     }
 }

@@ -118,6 +118,25 @@ abstract class PublishedRule implements LogRule {
     }
 
     @Override
+    public final void unroundedBoardFeet(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
+        LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
+        for (int from = 0; from < boardFeet.length; from += BLOCK) {
+            int to = Math.min(from + BLOCK, boardFeet.length);
+            int done = firstRefused(scalingDiametersInches, lengthsFeet, from, to);
+            unrounded(scalingDiametersInches, lengthsFeet, boardFeet, from, done);
+            if (done < to) {
+                unroundedBoardFeet(scalingDiametersInches[done], lengthsFeet[done]);
+                throw new IllegalStateException(this + " refuses in a batch what it takes alone");
+            }
+        }
+    }
+
+    /** The first log between two indices that {@link #require} refuses; the second one if there is none. */
+    int firstRefused(double[] diameters, double[] lengths, int from, int to) {
+        return domain.firstRefused(diameters, lengths, from, to);
+    }
+
+    @Override
     public final void scale(double[] scalingDiametersInches, double[] lengthsFeet, double[] boardFeet) {
         LogRules.requireSameLength(scalingDiametersInches, lengthsFeet, boardFeet);
         for (int from = 0; from < boardFeet.length; from += BLOCK) {
@@ -173,6 +192,7 @@ abstract class PublishedRule implements LogRule {
                 .given("L", "scaling length", lengthFeet, "ft");
         lines(working, scalingDiameterInches, lengthFeet);
         card.step().ifPresent(to -> working.round("B", "scale", "V", to.rounding(), to.boardFeet(), "bf", to.source()));
+        caution(scalingDiameterInches, lengthFeet).ifPresent(words -> working.note("Caution: " + words));
         if (card.standing() != Standing.PUBLISHED) {
             working.note("This rule stands as: " + card.standing().label() + ".");
         }

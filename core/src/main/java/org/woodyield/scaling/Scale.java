@@ -1,6 +1,7 @@
 package org.woodyield.scaling;
 
 import java.util.List;
+import java.util.Optional;
 import org.woodyield.log.Log;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.source.Sources;
@@ -53,6 +54,18 @@ public record Scale(Log log, LogRule rule, ScalingConvention convention, List<Sc
      */
     public BoardFeet boardFeet() {
         return BoardFeet.scale(sum());
+    }
+
+    /**
+     * What a reader should know of this figure before using it.
+     *
+     * @return the rule's first caution over the segments; empty for most logs
+     */
+    public Optional<String> caution() {
+        return segments.stream()
+                .map(segment -> rule.caution(segment.diameterInches(), segment.lengthFeet()))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /**

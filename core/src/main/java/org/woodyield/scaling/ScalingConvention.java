@@ -18,8 +18,8 @@ import org.woodyield.working.Working;
  * <p>The two diameters of the small end, at right angles, are averaged and taken to the step; the length loses the trim
  * and is taken to its step. A log longer than the greatest scaling length is scaled as two or more segments, either of nearly
  * equal length in steps, longer ones toward the butt, or of the greatest length from the small end with the rest at the
- * butt; the diameter of a lower segment is the log's own, from its measured
- * taper, rounded in the same way.
+ * butt; the diameter of a lower segment is the log's own where that segment's small end lies, read off its measured profile
+ * or, without one, off the straight taper between its ends, and rounded in the same way.
  *
  * @param id the key
  * @param name as shown
@@ -119,14 +119,16 @@ public record ScalingConvention(
      * @return to the nanometre, down
      */
     private static Length diameter(Log log, DiameterAt where, Length fromSmallEnd, Length segment) {
-        Length small = log.smallEndMean();
-        if (where == DiameterAt.SMALL_END && fromSmallEnd.equals(Length.ZERO)) {
-            return small;
+        if (where == DiameterAt.SMALL_END) {
+            return fromSmallEnd.equals(Length.ZERO) ? log.smallEndMean() : log.meanDiameter(fromSmallEnd);
         }
-        double offset = fromSmallEnd.toMetres() + (where == DiameterAt.SMALL_END ? 0 : segment.toMetres() / 2);
-        double grown = log.largeEndMean().minus(small).toMetres()
-                * (offset / log.length().toMetres());
-        return small.plus(Length.ofMetres(grown, Rounding.DOWN));
+        if (where == DiameterAt.MEAN_OF_ENDS && !log.profile().isEmpty()) {
+            // On straight taper this mean is the diameter half way along.
+            return log.meanDiameter(fromSmallEnd)
+                    .plus(log.meanDiameter(fromSmallEnd.plus(segment)))
+                    .dividedBy(2, Rounding.DOWN);
+        }
+        return log.meanDiameter(fromSmallEnd.plus(segment.dividedBy(2, Rounding.DOWN)));
     }
 
     /**

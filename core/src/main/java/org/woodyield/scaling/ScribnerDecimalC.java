@@ -56,7 +56,8 @@ final class ScribnerDecimalC extends PublishedRule {
             for (int l = 0; l < LENGTHS; l++) {
                 double feet = cell(LEAST_DIAMETER + d, LEAST_LENGTH + l);
                 cells[d * LENGTHS + l] = feet;
-                int index = WholeCells.index(WholeCells.place(LEAST_DIAMETER + d), WholeCells.place(LEAST_LENGTH + l));
+                int index =
+                        WholeCells.index(WholeCells.placeOf(LEAST_DIAMETER + d), WholeCells.placeOf(LEAST_LENGTH + l));
                 byBits[index] = Double.doubleToRawLongBits(feet);
             }
         }
@@ -94,6 +95,18 @@ final class ScribnerDecimalC extends PublishedRule {
     @Override
     double unrounded(double diameter, double length) {
         return cells[((int) diameter - LEAST_DIAMETER) * LENGTHS + ((int) length - LEAST_LENGTH)];
+    }
+
+    @Override
+    int firstRefused(double[] diameters, double[] lengths, int from, int to) {
+        int i = from;
+        while (i < to
+                && domain.holds(diameters[i], lengths[i])
+                && WholeNumbers.isWhole(diameters[i])
+                && WholeNumbers.isWhole(lengths[i])) {
+            i++;
+        }
+        return i;
     }
 
     /** One pass: a log outside the table has no index or an empty cell. */

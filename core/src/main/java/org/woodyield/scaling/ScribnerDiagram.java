@@ -41,6 +41,15 @@ final class ScribnerDiagram extends PublishedRule {
     }
 
     @Override
+    int firstRefused(double[] diameters, double[] lengths, int from, int to) {
+        int i = from;
+        while (i < to && domain.holds(diameters[i], lengths[i]) && WholeNumbers.isWhole(diameters[i])) {
+            i++;
+        }
+        return i;
+    }
+
+    @Override
     int scale(double[] diameters, double[] lengths, double[] out, int from, int to) {
         int done = to;
         long[] cells = byBits;

@@ -24,6 +24,15 @@ final class WholeCells {
 
     private WholeCells() {}
 
+    /** The place of a whole number of a table that is being built; refuses what no look-up would find. */
+    static long placeOf(int value) {
+        long place = place(value);
+        if ((place & MASK) != 0) {
+            throw new IllegalStateException("a table by bits holds whole numbers of 4 to 63, not " + value);
+        }
+        return place;
+    }
+
     /** Where a number lies in the stretch; with bits of {@link #MASK} if it has no index. */
     static long place(double value) {
         return Double.doubleToRawLongBits(value) - BASE;
@@ -44,7 +53,7 @@ final class WholeCells {
         long[] cells = new long[ENTRIES];
         Arrays.fill(cells, -1);
         for (int i = least; i <= greatest; i++) {
-            cells[index(place(i))] = Double.doubleToRawLongBits(cell.applyAsDouble(i));
+            cells[index(placeOf(i))] = Double.doubleToRawLongBits(cell.applyAsDouble(i));
         }
         return cells;
     }

@@ -63,7 +63,7 @@ final class LogSections {
                 "overrun-" + rule.ruleId() + "-percent"));
         yield.number("Lumber, ft3 green", "lumber-ft3").number("Solid recovery, %", "solid-recovery-percent");
         yield.text("Left whole because", "left-whole");
-        List<String> refusals = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
         for (LogPlan one : plan.logs()) {
             Log log = one.log();
             List<Cell> row = new ArrayList<>(List.of(
@@ -84,8 +84,11 @@ final class LogSections {
                 sawn.add(scale.overrunPercent()
                         .map(percent -> new Cell(signed(percent), Optional.of(percent), 3, false))
                         .orElse(Cell.NONE));
+                scale.caution()
+                        .ifPresent(words ->
+                                remarks.add("Log " + log.id() + ", " + scale.ruleName() + ", caution: " + words + "."));
                 if (!scale.refusal().isEmpty()) {
-                    refusals.add("Log " + log.id() + ", " + scale.ruleName() + ": " + scale.refusal() + ".");
+                    remarks.add("Log " + log.id() + ", " + scale.ruleName() + ": " + scale.refusal() + ".");
                 }
             }
             row.add(Cell.number(one.solid().cubicFeet(), 2, 6));
@@ -105,8 +108,8 @@ final class LogSections {
                 new Prose(
                         "Overrun is the nominal tally over the scale; a nominal size counts more wood than it measures."
                                 + " Solid recovery is the green lumber's own volume over the log's. One does not follow from the other."));
-        if (!refusals.isEmpty()) {
-            blocks.add(new Points(refusals));
+        if (!remarks.isEmpty()) {
+            blocks.add(new Points(remarks));
         }
         return new Section("logs", "The logs and what they give", blocks);
     }

@@ -34,6 +34,9 @@ public final class RuleComparison {
     private static final double HEIGHT = 110;
     private static final double MOST_SHARE = 1.1;
 
+    /** Half the arm of the cross that stands for a lone point. */
+    private static final double MARK = 3.5;
+
     private final List<LogRule> rules;
     private final double lengthFeet;
     private final int least;
@@ -116,7 +119,8 @@ public final class RuleComparison {
                 .number("Half an inch less, %", "half-inch-less-percent")
                 .number("Half an inch more, %", "half-inch-more-percent")
                 .number("An inch less, %", "inch-less-percent")
-                .number("An inch more, %", "inch-more-percent");
+                .number("An inch more, %", "inch-more-percent")
+                .text("Caution", "caution");
         for (LogRule rule : rules) {
             inches().forEach(d -> at(rule, d).ifPresent(feet -> {
                 List<Cell> cells = new ArrayList<>(List.of(
@@ -127,6 +131,7 @@ public final class RuleComparison {
                         Cell.number(lengthFeet, 2),
                         Cell.number(feet, 2)));
                 cells.addAll(errors(error(rule, d), 2));
+                cells.add(Cell.text(rule.caution(d, lengthFeet).orElse("")));
                 table.row(cells);
             }));
         }
@@ -180,7 +185,8 @@ public final class RuleComparison {
         int middle = shown()[shown().length / 2];
         PlanTable.Builder table = PlanTable.of(
                         "misread",
-                        "What a misread diameter does to a log of " + middle + " in, before the rule's own rounding")
+                        "What a misread diameter does to a log of " + middle
+                                + " in, before the rule's own rounding; of a table from cell to cell")
                 .text("Rule", "rule")
                 .text("Standing", "standing")
                 .number("Half an inch less, %", "half-inch-less-percent")
@@ -213,6 +219,16 @@ public final class RuleComparison {
                 .toList();
         if (!elsewhere.isEmpty()) {
             values.add(new Points(elsewhere));
+        }
+        List<String> cautions = rules.stream()
+                .flatMap(rule -> inches().filter(d -> at(rule, d).isPresent())
+                        .mapToObj(d -> rule.caution(d, lengthFeet))
+                        .flatMap(Optional::stream)
+                        .limit(1)
+                        .map(words -> rule.id() + ", caution: " + words + "."))
+                .toList();
+        if (!cautions.isEmpty()) {
+            values.add(new Points(cautions));
         }
         return List.of(
                 new Section("values", "What each rule gives", values),
@@ -307,23 +323,31 @@ public final class RuleComparison {
         return top + HEIGHT * (1 - share / MOST_SHARE);
     }
 
-    /** Broken where the rule gives nothing; a share beyond the panel stays at its edge. */
+    /** Broken where the rule gives nothing; a share beyond the panel stays at its edge. A point alone is a small cross. */
     private String curve(LogRule rule, double x, double y) {
         StringBuilder d = new StringBuilder();
-        boolean pen = false;
         for (int inches = least; inches <= greatest; inches++) {
             OptionalDouble feet = at(rule, inches);
             if (feet.isEmpty()) {
-                pen = false;
                 continue;
             }
+            boolean first = inches == least || at(rule, inches - 1).isEmpty();
+            boolean last = inches == greatest || at(rule, inches + 1).isEmpty();
             double cylinder = 12 * Math.PI / 4 * inches * inches / 144 * lengthFeet;
             double share = Math.min(MOST_SHARE, Math.max(0, feet.getAsDouble() / cylinder));
-            d.append(pen ? 'L' : 'M')
-                    .append(Drawing.number(x + PANEL * (inches - least) / (greatest - least)))
-                    .append(' ')
-                    .append(Drawing.number(y(y, share)));
-            pen = true;
+            double across = x + PANEL * (inches - least) / (greatest - least);
+            double up = y(y, share);
+            if (first && last) {
+                d.append("M" + Drawing.number(across - MARK) + " " + Drawing.number(up) + "h"
+                                + Drawing.number(2 * MARK))
+                        .append("M" + Drawing.number(across) + " " + Drawing.number(up - MARK) + "v"
+                                + Drawing.number(2 * MARK));
+            } else {
+                d.append(first ? 'M' : 'L')
+                        .append(Drawing.number(across))
+                        .append(' ')
+                        .append(Drawing.number(up));
+            }
         }
         return d.isEmpty() ? "M0 0" : d.toString();
     }

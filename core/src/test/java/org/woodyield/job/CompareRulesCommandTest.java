@@ -32,13 +32,31 @@ class CompareRulesCommandTest {
         Run run = Run.of("compare-rules", "--out", out.toString());
         assertThat(run.code()).isZero();
         List<String> lines = Files.readAllLines(out.resolve("rules.csv"));
-        assertThat(lines).contains("doyle,published,small end,6,16.00,4.00,-43.75,56.25,-75.00,125.00");
+        assertThat(lines).contains("doyle,published,small end,6,16.00,4.00,-43.75,56.25,-75.00,125.00,");
         assertThat(Files.readString(out.resolve("rules.html")))
                 .contains("<svg", "international-eighth", "MEMORY")
                 .doesNotContain("<script");
         assertThat(Run.of("compare-rules", "--out", out.toString()).code()).isEqualTo(Main.INPUT);
         assertThat(Run.of("compare-rules", "--out", out.toString(), "--replace").code())
                 .isZero();
+    }
+
+    @Test
+    void aRuleThatAnswersAtOneDiameterOnlyIsDrawnAsACross() throws IOException {
+        Path out = folder.resolve("lone");
+        // The table of the diagram rule ends at 44 in.
+        Run.of(
+                "compare-rules",
+                "--rules",
+                "scribner-diagram",
+                "--from",
+                "44 in",
+                "--to",
+                "46 in",
+                "--out",
+                out.toString());
+        assertThat(Files.readString(out.resolve("rules.html")))
+                .containsPattern("d=\"M[\\d.]+ [\\d.]+h7M[\\d.]+ [\\d.]+v7\"");
     }
 
     @Test

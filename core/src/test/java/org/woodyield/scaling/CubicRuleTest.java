@@ -10,6 +10,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.woodyield.log.Log;
+import org.woodyield.log.ProfileStation;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.Standing;
@@ -79,6 +81,74 @@ class CubicRuleTest {
         assertThat(CubicRule.RUSSIA.centimetres(Length.parse("14.9 cm"))).isEqualTo(14);
         assertThat(CubicRule.CHINA.centimetres(Length.parse("20.5 cm"), Length.parse("21 cm")))
                 .isEqualTo(20.75);
+    }
+
+    @Property(tries = 200)
+    void aBatchHasTheBitsOfTheSingleCalls(
+            @ForAll @IntRange(min = 7, max = 18) int half, @ForAll @IntRange(min = 2, max = 18) int halfMetres) {
+        for (CubicRule rule : CubicRule.values()) {
+            double[] d = {taken(rule, 2 * half), taken(rule, 14), taken(rule, 38)};
+            double[] l = {halfMetres / 2.0, 4, 9};
+            double[] out = new double[3];
+            rule.cubicMetres(d, l, out);
+            for (int i = 0; i < 3; i++) {
+                assertThat(out[i]).as(rule.id()).isEqualTo(rule.cubicMetres(d[i], l[i]));
+            }
+            rule.cubicMetres(d, l, d);
+            assertThat(d).isEqualTo(out);
+        }
+    }
+
+    @Test
+    void aBatchStopsAtTheFirstBadLogAndWantsArraysOfOneLength() {
+        double[] out = new double[2];
+        assertThatThrownBy(() -> CubicRule.JAPAN.cubicMetres(new double[] {20, 999}, new double[] {4, 4}, out))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThat(out[0]).isEqualTo(0.16);
+        assertThatThrownBy(() -> CubicRule.JAPAN.cubicMetres(new double[1], new double[2], out))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static Log log(String length, String longest, String shortest, String large) {
+        return new Log(
+                "A",
+                org.woodyield.wood.SpeciesCatalogue.published().all().iterator().next(),
+                Length.parse(length),
+                Length.parse(longest),
+                Length.parse(shortest),
+                Length.parse(large),
+                Length.ZERO,
+                Length.ZERO,
+                0,
+                false);
+    }
+
+    @Test
+    void aLogIsReadWhereTheRuleWantsIt() {
+        Log log = log("4.05 m", "25.9 cm", "24.1 cm", "31 cm");
+        assertThat(CubicRule.JAPAN.centimetres(log)).isEqualTo(24);
+        // 24^2 x 4.05 = 2332.8 in ten-thousandths.
+        assertThat(CubicRule.JAPAN.cubicMetres(log)).isEqualTo(0.233);
+        assertThat(CubicRule.JAPAN_MEAN.centimetres(log)).isEqualTo(25);
+        // Readings down to even centimetres: 24, 24, 30, 30; their mean is 27.
+        assertThat(CubicRule.SOUTH_SEA.centimetres(log)).isEqualTo(27);
+        assertThat(CubicRule.GERMANY.centimetres(log)).isEqualTo(28);
+        assertThat(CubicRule.SWEDEN_TOP.centimetres(log)).isCloseTo(25 + 6 * 0.1 / 4.05, within(1e-6));
+        assertThat(CubicRule.CHINA_FIR_POLES.centimetres(log)).isCloseTo(31 - 6 * 2.5 / 4.05, within(1e-6));
+        // pi x 28 is 87.96.
+        assertThat(CubicRule.FRANCE.centimetres(log)).isEqualTo(87);
+        Log flared = log.withProfile(java.util.List.of(
+                new ProfileStation(Length.ZERO, Length.parse("25 cm")),
+                new ProfileStation(Length.parse("2.025 m"), Length.parse("26 cm")),
+                new ProfileStation(Length.parse("4.05 m"), Length.parse("31 cm"))));
+        assertThat(CubicRule.GERMANY.centimetres(flared)).isEqualTo(26);
+        for (CubicRule rule : CubicRule.values()) {
+            if (rule != CubicRule.RUSSIA) {
+                assertThat(rule.working(log).value()).as(rule.id()).isEqualTo(rule.cubicMetres(log));
+            }
+        }
+        assertThatThrownBy(() -> CubicRule.CHINA_FIR_POLES.cubicMetres(log("2 m", "9 cm", "9 cm", "10 cm")))
+                .hasMessageContaining("distance from the small end");
     }
 
     @Test

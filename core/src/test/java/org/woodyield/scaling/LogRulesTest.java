@@ -62,6 +62,14 @@ class LogRulesTest {
                 .mapToDouble(log -> rule.boardFeet(log.diameterInches(), log.lengthFeet()))
                 .toArray();
         assertThat(out).isEqualTo(single);
+        double[] unrounded = grid.stream()
+                .mapToDouble(log -> rule.unroundedBoardFeet(log.diameterInches(), log.lengthFeet()))
+                .toArray();
+        rule.unroundedBoardFeet(diameters, lengths, out);
+        assertThat(out).isEqualTo(unrounded);
+        double[] both = diameters.clone();
+        rule.unroundedBoardFeet(both, lengths, both);
+        assertThat(both).isEqualTo(unrounded);
         rule.scale(diameters, lengths, lengths);
         assertThat(lengths).isEqualTo(single);
     }
@@ -127,6 +135,11 @@ class LogRulesTest {
             assertThat(refusal(() -> rule.scale(diameters, lengths, out)))
                     .as("%s in x %s ft at %d", d, l, at)
                     .isEqualTo(refused);
+            double[] before = filled(at + 2, -7);
+            assertThat(refusal(() -> rule.unroundedBoardFeet(diameters, lengths, before)))
+                    .as("%s in x %s ft at %d, before rounding", d, l, at)
+                    .isEqualTo(refused);
+            assertThat(before[at + 1] == -7).isEqualTo(refused.isPresent());
             assertThat(new double[] {out[at], out[0], out[at + 1]})
                     .containsExactly(single, at == 0 ? single : scale, refused.isPresent() ? -7 : scale);
         }
@@ -345,6 +358,22 @@ class LogRulesTest {
                             LogRules.byId("doyle").boardFeet(d, 16),
                             LogRules.byId("scribner-diagram").boardFeet(d, 16)));
         }
+    }
+
+    @Test
+    void aRuleWithAnInsetWarnsBelowIt() {
+        assertThat(LogRules.byId("doyle").caution(3.9, 16)).isPresent();
+        assertThat(LogRules.byId("doyle").caution(4, 16)).isEmpty();
+        assertThat(LogRules.byId("doyle").working(3, 16).notes())
+                .anyMatch(note -> note.startsWith("Caution: below 4 in"));
+        assertThat(LogRules.byId("scribner-decimal-c").caution(6, 16)).isEmpty();
+    }
+
+    @Test
+    void aTableByBitsHoldsNoNumberThatCannotBeLookedUp() {
+        assertThatThrownBy(() -> WholeCells.column(3, 8, d -> d)).hasMessageContaining("not 3");
+        assertThatThrownBy(() -> WholeCells.column(60, 64, d -> d)).hasMessageContaining("not 64");
+        assertThat(WholeCells.column(4, 63, d -> d)).hasSize(WholeCells.ENTRIES);
     }
 
     @Test

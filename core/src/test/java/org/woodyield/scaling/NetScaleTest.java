@@ -17,11 +17,13 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.woodyield.log.Log;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
+import org.woodyield.wood.SpeciesCatalogue;
 
 /** Defects and what is left of a log without them. */
 class NetScaleTest {
@@ -139,6 +141,81 @@ class NetScaleTest {
         assertThat(NetScale.of(decimalC, 20, 16, List.of(new Defect.LengthCut(feet(2))))
                         .boardFeet())
                 .isEqualTo(BoardFeet.scale(280 - 40));
+    }
+
+    private static Scale longLog(String rule) {
+        Log log = new Log(
+                "L",
+                SpeciesCatalogue.published().all().iterator().next(),
+                feet(48),
+                inches(20),
+                inches(20),
+                inches(32),
+                Length.ZERO,
+                Length.ZERO,
+                0,
+                false);
+        return Scale.of(log, LogRules.byId(rule), ScalingConvention.plain());
+    }
+
+    @Test
+    void aDefectCountsInThePartOfALongLogWhereItLies() {
+        // Doyle: 20 in x 24 ft is 16^2 x 24/16 = 384, 26 in x 24 ft is 22^2 x 24/16 = 726.
+        Scale gross = longLog("doyle");
+        assertThat(gross.boardFeet()).isEqualTo(BoardFeet.scale(384 + 726));
+        Defect cut = new Defect.LengthCut(feet(4));
+        assertThat(NetScale.of(gross, List.of(new NetScale.Placed(cut, Length.ZERO)))
+                        .boardFeet())
+                .isEqualTo(BoardFeet.scale(1110 - 64));
+        assertThat(NetScale.of(gross, List.of(new NetScale.Placed(cut, feet(44))))
+                        .boardFeet())
+                .isEqualTo(BoardFeet.scale(1110 - 121));
+        // Half of it on either side: 32 and 60.5, the half up.
+        NetScale across = NetScale.of(gross, List.of(new NetScale.Placed(cut, feet(22))));
+        assertThat(across.boardFeet()).isEqualTo(BoardFeet.scale(1110 - 32 - 61));
+        assertThat(across.working().value()).isEqualTo(across.boardFeet().value());
+        assertThat(across.soundShareWorking().value()).isEqualTo(across.soundShare());
+        assertThat(across.gross()).isEqualTo(gross.boardFeet());
+        // A ring of 2 in round both: E - 1 over D - 1 is 15/19 and 21/25.
+        NetScale ring = NetScale.of(gross, List.of(new NetScale.Placed(new Defect.Perimeter(inches(16)), Length.ZERO)));
+        assertThat(ring.boardFeet().value())
+                .isEqualTo(1110 - Math.rint(384 * (1 - 225.0 / 361)) - Math.rint(726 * (1 - 441.0 / 625)));
+        assertThat(NetScale.of(gross, List.of()).boardFeet()).isEqualTo(gross.boardFeet());
+        assertThat(NetScale.of(longLog("scribner-factors"), List.of(new NetScale.Placed(cut, Length.ZERO)))
+                        .deductionStepBoardFeet())
+                .isEqualTo(10);
+    }
+
+    @Test
+    void whatCannotBeSharedOutIsRefused() {
+        Scale gross = longLog("doyle");
+        assertThatThrownBy(() ->
+                        NetScale.of(gross, List.of(new NetScale.Placed(new Defect.Sweep(inches(4)), Length.ZERO))))
+                .hasMessageContaining("scaled in one part");
+        assertThatThrownBy(() ->
+                        NetScale.of(gross, List.of(new NetScale.Placed(new Defect.LengthCut(feet(1)), feet(49)))))
+                .hasMessageContaining("beginning of the length cut");
+        assertThatThrownBy(() -> new NetScale(LogRules.byId("doyle"), List.of(), 1))
+                .hasMessageContaining("one or more");
+    }
+
+    /** All parts of a defect together are the defect, wherever it lies within the log. */
+    @Property(tries = 300)
+    void theStretchesOfASharedDefectAddUp(
+            @ForAll @IntRange(min = 0, max = 480) int tenthsFrom,
+            @ForAll @IntRange(min = 1, max = 300) int tenthsLong) {
+        Length from = feet(tenthsFrom / 10.0);
+        Length affected = feet(Math.min(tenthsLong, 480 - tenthsFrom) / 10.0);
+        Defect cut = new Defect.LengthCut(affected);
+        NetScale net = NetScale.of(longLog("doyle"), List.of(new NetScale.Placed(cut, from)));
+        Length sum = Length.ZERO;
+        for (NetScale.Part part : net.parts()) {
+            for (Defect one : part.defects()) {
+                sum = sum.plus(((Defect.LengthCut) one).affected());
+            }
+        }
+        assertThat(sum).isEqualTo(affected);
+        assertThat(net.boardFeet().value()).isBetween(0.0, net.gross().value());
     }
 
     @Test
