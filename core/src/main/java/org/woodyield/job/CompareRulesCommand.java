@@ -70,7 +70,7 @@ final class CompareRulesCommand implements Subcommand {
             throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
         }
         List<String> problems = new ArrayList<>();
-        List<LogRule> rules = ScaleCommand.rules(given.matchedOptionValue("--rules", ""), problems);
+        List<LogRule> rules = Scalings.logRules(given.matchedOptionValue("--rules", ""), problems);
         double feet = length("--length", given, "16 ft", problems).toFeet();
         double from = length("--from", given, "6 in", problems).toInches();
         double to = length("--to", given, "30 in", problems).toInches();

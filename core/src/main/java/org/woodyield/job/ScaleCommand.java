@@ -9,9 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.woodyield.measure.OutOfDomainException;
-import org.woodyield.scaling.LogRule;
-import org.woodyield.scaling.LogRules;
+import org.woodyield.measure.Domain;
+import org.woodyield.scaling.NetScale;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -40,14 +39,27 @@ final class ScaleCommand implements Subcommand {
                 .arity("1")
                 .type(String.class)
                 .description(
-                        "Table of logs: id, small-end, length; optional small-end-across, large-end. Diameters inside"
-                                + " bark, values with their unit.")
+                        "Table of logs: id, small-end, length; optional small-end-across, middle, large-end. Diameters inside"
+                                + " bark, values with their unit. Defects, optional: " + DefectColumns.WORDS
+                                + "; with any of these columns net scales are given too.")
                 .build());
         spec.addOption(OptionSpec.builder("--rules")
                 .paramLabel("RULE,...")
                 .type(String.class)
-                .required(true)
-                .description("Keys of the rules, with commas; 'rules' lists them.")
+                .description("Keys of log rules, cubic rules and volume formulas, with commas; 'rules' lists them.")
+                .build());
+        spec.addOption(OptionSpec.builder("--law")
+                .paramLabel("PLACE,...")
+                .type(String.class)
+                .description("Keys of places whose law or written practice sets rule and convention, with commas;"
+                        + " 'rules' lists them.")
+                .build());
+        spec.addOption(OptionSpec.builder("--least-sound")
+                .paramLabel("SHARE")
+                .type(String.class)
+                .description(
+                        "Share of the gross scale that must be sound for a log to be merchantable, such as '50 %%';"
+                                + " without it a third, as for softwood saw logs (MEMORY).")
                 .build());
         spec.addOption(OptionSpec.builder("--out")
                 .paramLabel("FOLDER")
@@ -70,10 +82,12 @@ final class ScaleCommand implements Subcommand {
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
         List<String> problems = new ArrayList<>();
-        List<LogRule> rules = rules(given.matchedOptionValue("--rules", ""), problems);
-        if (rules.isEmpty() && problems.isEmpty()) {
-            problems.add("--rules names no rule; 'rules' lists them");
+        List<Scaling> scalings =
+                Scalings.of(given.matchedOptionValue("--rules", ""), given.matchedOptionValue("--law", ""), problems);
+        if (scalings.isEmpty() && problems.isEmpty()) {
+            problems.add("no rule is named; name some by --rules or a law by --law; 'rules' lists them");
         }
+        double leastSound = leastSound(given, problems);
         if (!problems.isEmpty()) {
             throw new BadInputException(problems.toArray(String[]::new));
         }
@@ -84,7 +98,7 @@ final class ScaleCommand implements Subcommand {
         }
         Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, Set.of(SCALES, REFUSED), replace));
         String name = given.matchedPositionalValue(0, "");
-        ScaledLogs scaled = ScaledLogs.of(file(name), text(name), rules);
+        ScaledLogs scaled = ScaledLogs.of(file(name), text(name, "id, small-end, length"), scalings, leastSound);
         List<Problem> refused = scaled.refused();
         refused.stream().limit(SHOWN).forEach(problem -> terminal.say(problem.toString()));
         if (refused.size() > SHOWN) {
@@ -99,32 +113,24 @@ final class ScaleCommand implements Subcommand {
         return code;
     }
 
-    /** The rules of a list with commas, all problems noted; none for an empty text. */
-    static List<LogRule> rules(String ids, List<String> problems) {
-        List<LogRule> rules = new ArrayList<>();
-        if (ids.isBlank()) {
-            return rules;
+    private static double leastSound(ParseResult given, List<String> problems) {
+        if (!given.hasMatchedOption("--least-sound")) {
+            return NetScale.SOFTWOOD_LEAST_SHARE;
         }
-        for (String id : ids.split(",", -1)) {
-            try {
-                LogRule rule = LogRules.byId(id.strip());
-                if (rules.contains(rule)) {
-                    problems.add("rule '" + id.strip() + "' is named twice; name each rule once");
-                }
-                rules.add(rule);
-            } catch (OutOfDomainException e) {
-                problems.add(e.getMessage());
-            }
-        }
-        return rules;
+        Problems found = new Problems();
+        Optional<Double> percent = new Cell(
+                        "--least-sound", 0, "", given.matchedOptionValue("--least-sound", ""), found)
+                .quantity(Units.PERCENT, new Domain("", "%", 0, 100, ""));
+        found.inOrder().forEach(problem -> problems.add(problem.toString()));
+        return percent.orElse(0.0) / 100;
     }
 
-    private static String file(String name) {
+    static String file(String name) {
         int slash = Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\'));
         return name.substring(slash + 1);
     }
 
-    private static String text(String name) throws IOException {
+    static String text(String name, String columns) throws IOException {
         Path path;
         try {
             path = Path.of(name);
@@ -133,7 +139,7 @@ final class ScaleCommand implements Subcommand {
         }
         if (!Files.isRegularFile(path)) {
             throw new BadInputException("table '" + name + "' is " + (Files.exists(path) ? "not a file" : "not there")
-                    + "; it has the columns id, small-end, length");
+                    + "; it has the columns " + columns);
         }
         Problems problems = new Problems();
         Optional<String> text = FileText.decode(file(name), Files.readAllBytes(path), problems);

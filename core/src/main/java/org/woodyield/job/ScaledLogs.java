@@ -2,18 +2,17 @@ package org.woodyield.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.woodyield.log.Log;
+import org.woodyield.log.ProfileStation;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
-import org.woodyield.scaling.DiameterAt;
-import org.woodyield.scaling.LogRule;
-import org.woodyield.scaling.Scale;
-import org.woodyield.scaling.ScalingConvention;
+import org.woodyield.measure.Rounding;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.SpeciesCatalogue;
 
@@ -23,52 +22,67 @@ final class ScaledLogs {
     private static final String ID = "id";
     private static final String SMALL = "small-end";
     private static final String ACROSS = "small-end-across";
+    private static final String MIDDLE = "middle";
     private static final String LARGE = "large-end";
     private static final String LENGTH = "length";
-    private static final List<Table.Column> COLUMNS = List.of(
-            Table.Column.required(ID),
-            Table.Column.required(SMALL),
-            Table.Column.optional(ACROSS),
-            Table.Column.optional(LARGE),
-            Table.Column.required(LENGTH));
+    private static final List<Table.Column> COLUMNS = Stream.concat(
+                    Stream.of(
+                            Table.Column.required(ID),
+                            Table.Column.required(SMALL),
+                            Table.Column.optional(ACROSS),
+                            Table.Column.optional(MIDDLE),
+                            Table.Column.optional(LARGE),
+                            Table.Column.required(LENGTH)),
+                    DefectColumns.COLUMNS.stream())
+            .toList();
     private static final Length WIDEST = Length.millimetres(3000);
     private static final Length LONGEST = Length.millimetres(30_000);
-    private static final ScalingConvention CONVENTION = ScalingConvention.plain();
 
-    /** A log's scales, empty where the rule takes no such log; then why is said. */
-    private record Scaled(String id, List<Optional<Double>> boardFeet, String notScaled, String caution) {}
+    /** A log's figures, empty where the rule takes no such log; then why is said. */
+    private record Scaled(String id, List<Optional<Scaling.Figure>> figures, String notScaled, String caution) {}
 
-    private final List<LogRule> rules;
+    /** What the logs give by one rule. */
+    private static final class Sum {
+        private double gross;
+        private double net;
+        private int logs;
+        private int netLogs;
+        private int merchantable;
+    }
+
+    private final List<Scaling> scalings;
+    private final double leastSound;
+    private final boolean net;
     private final List<Scaled> scaled = new ArrayList<>();
     private final List<Problem> refused;
-    private final double[] sums;
-    private final int[] counts;
+    private final List<Sum> sums = new ArrayList<>();
     private final int read;
     private int inPart;
     private int repeated;
     private final Map<String, Integer> firstLines = new HashMap<>();
 
-    private ScaledLogs(String file, String text, List<LogRule> rules) {
-        this.rules = rules;
-        sums = new double[rules.size()];
-        counts = new int[rules.size()];
+    private ScaledLogs(String file, String text, List<Scaling> scalings, double leastSound) {
+        this.scalings = List.copyOf(scalings);
+        this.leastSound = leastSound;
+        scalings.forEach(one -> sums.add(new Sum()));
         Problems ofTable = new Problems();
         List<Table.Row> rows = Table.read(file, text, COLUMNS, ofTable);
         List<Problem> found = ofTable.inOrder();
-        // A row with too many or too few cells is one bad row; any other fault of the table makes all of it doubtful.
         if (rows.isEmpty() && found.isEmpty()) {
             ofTable.add(file, 0, "", "", "a row for each log below the header", "the table has none; add the logs");
         }
+        // A row with too many or too few cells is one bad row; any other fault of the table makes all of it doubtful.
         if (rows.isEmpty() || found.stream().anyMatch(problem -> !problem.ofOneRow())) {
             ofTable.stopIfAny();
         }
         refused = new ArrayList<>(found);
         read = rows.size() + found.size();
+        net = rows.get(0).hasAny(DefectColumns.COLUMNS);
         // No rule asks what wood it is.
         Species any = SpeciesCatalogue.published().all().iterator().next();
         for (Table.Row row : rows) {
             Problems ofRow = new Problems();
-            Optional<Log> log = log(row, any, ofRow);
+            Optional<Scaling.Measured> log = log(row.with(ofRow), any);
             if (log.isPresent()) {
                 scale(log.get(), row.line());
             } else {
@@ -78,29 +92,36 @@ final class ScaledLogs {
         refused.sort(Comparator.comparingInt(Problem::line));
     }
 
-    static ScaledLogs of(String file, String text, List<LogRule> rules) {
-        return new ScaledLogs(file, text, rules);
+    /**
+     * Scales the logs of a table.
+     *
+     * @param leastSound the share of sound wood that makes a log merchantable
+     */
+    static ScaledLogs of(String file, String text, List<Scaling> scalings, double leastSound) {
+        return new ScaledLogs(file, text, scalings, leastSound);
     }
 
-    private static Optional<Log> log(Table.Row ofTable, Species species, Problems problems) {
-        Table.Row row = ofTable.with(problems);
+    private Optional<Scaling.Measured> log(Table.Row row, Species species) {
         Optional<String> id = row.cell(ID).words("a name for the log");
         Optional<Length> small = diameter(row.cell(SMALL));
         Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
         Optional<Length> across =
                 row.cellIfAny(ACROSS).map(ScaledLogs::diameter).orElse(small);
-        if (id.isEmpty() || small.isEmpty() || length.isEmpty() || across.isEmpty()) {
+        Optional<DefectColumns> defects = net ? DefectColumns.read(row) : Optional.empty();
+        if (id.isEmpty() || small.isEmpty() || length.isEmpty() || across.isEmpty() || net != defects.isPresent()) {
             return Optional.empty();
         }
         boolean longer = small.get().compareTo(across.get()) > 0;
         Length widest = longer ? small.get() : across.get();
         Length narrowest = longer ? across.get() : small.get();
-        Optional<Length> large = row.cellIfAny(LARGE).map(ScaledLogs::diameter).orElse(Optional.of(widest));
+        Optional<Cell> largeCell = row.cellIfAny(LARGE);
+        Optional<Length> large = largeCell.map(ScaledLogs::diameter).orElse(Optional.of(widest));
         if (large.isEmpty()) {
             return Optional.empty();
         }
+        Log log;
         try {
-            return Optional.of(new Log(
+            log = new Log(
                     id.get(),
                     species,
                     length.get(),
@@ -110,9 +131,38 @@ final class ScaledLogs {
                     Length.ZERO,
                     Length.ZERO,
                     0,
-                    false));
+                    false);
         } catch (OutOfDomainException e) {
             row.cell(LARGE).refuse(e);
+            return Optional.empty();
+        }
+        Optional<Cell> middle = row.cellIfAny(MIDDLE);
+        return (middle.isEmpty() ? Optional.of(log) : withMiddle(log, middle.get(), largeCell.isPresent()))
+                .map(whole -> Scaling.Measured.of(
+                        whole,
+                        largeCell.isPresent(),
+                        net,
+                        defects.map(DefectColumns::defects).orElse(List.of()),
+                        defects.flatMap(DefectColumns::from)));
+    }
+
+    /** The log with a station half way along. */
+    private static Optional<Log> withMiddle(Log log, Cell cell, boolean largeEndGiven) {
+        if (!largeEndGiven) {
+            cell.refuse("empty where there is no " + LARGE, "give the large end too");
+            return Optional.empty();
+        }
+        Optional<Length> middle = diameter(cell);
+        if (middle.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(log.withProfile(List.of(
+                    new ProfileStation(Length.ZERO, log.smallEndMean()),
+                    new ProfileStation(log.length().dividedBy(2, Rounding.DOWN), middle.get()),
+                    new ProfileStation(log.length(), log.largeEndMean()))));
+        } catch (OutOfDomainException e) {
+            cell.refuse(e);
             return Optional.empty();
         }
     }
@@ -121,37 +171,47 @@ final class ScaledLogs {
         return cell.lengthUpTo(WIDEST, "check the unit");
     }
 
-    private void scale(Log log, int line) {
-        List<Optional<Double>> feet = new ArrayList<>();
+    private void scale(Scaling.Measured log, int line) {
+        List<Optional<Scaling.Figure>> figures = new ArrayList<>(scalings.size());
         StringBuilder why = new StringBuilder();
         StringBuilder caution = new StringBuilder();
-        Integer first = firstLines.putIfAbsent(log.id(), line);
+        Integer first = firstLines.putIfAbsent(log.log().id(), line);
         if (first != null) {
             repeated++;
-            caution.append("line ").append(first).append(" has this id too; both count");
+            join(caution, "line " + first + " has this id too; both count");
         }
-        // Rules that take the diameter at the same place share the segments.
-        Map<DiameterAt, List<ScalingConvention.Segment>> segments = new EnumMap<>(DiameterAt.class);
-        for (int i = 0; i < rules.size(); i++) {
-            LogRule rule = rules.get(i);
+        for (int i = 0; i < scalings.size(); i++) {
+            Scaling one = scalings.get(i);
             try {
-                Scale scale = new Scale(
-                        log,
-                        rule,
-                        CONVENTION,
-                        segments.computeIfAbsent(rule.diameterAt(), where -> CONVENTION.segments(log, where)));
-                double value = scale.boardFeet().value();
-                scale.caution().ifPresent(words -> join(caution, words));
-                sums[i] += value;
-                counts[i]++;
-                feet.add(Optional.of(value));
+                Scaling.Figure figure = one.figure(log);
+                figures.add(Optional.of(figure));
+                Sum sum = sums.get(i);
+                sum.logs++;
+                sum.gross += figure.gross();
+                figure.caution().ifPresent(words -> join(caution, words));
+                if (!net) {
+                    continue;
+                }
+                if (!figure.notNet().isEmpty()) {
+                    join(why, one.key() + ", net: " + figure.notNet());
+                }
+                if (figure.net().isPresent()) {
+                    sum.net += figure.net().getAsDouble();
+                    sum.netLogs++;
+                    sum.merchantable += merchantable(figure) ? 1 : 0;
+                }
             } catch (OutOfDomainException e) {
-                feet.add(Optional.empty());
-                join(why, rule.id() + ": " + e.getMessage());
+                figures.add(Optional.empty());
+                join(why, one.key() + ": " + e.getMessage());
             }
         }
         inPart += why.isEmpty() ? 0 : 1;
-        scaled.add(new Scaled(log.id(), feet, why.toString(), caution.toString()));
+        scaled.add(new Scaled(log.log().id(), figures, why.toString(), caution.toString()));
+    }
+
+    private boolean merchantable(Scaling.Figure figure) {
+        OptionalDouble share = figure.soundShare();
+        return share.isPresent() && share.getAsDouble() >= leastSound;
     }
 
     private static void join(StringBuilder all, String words) {
@@ -174,34 +234,66 @@ final class ScaledLogs {
                 + (repeated == 0 ? "" : "; " + repeated + " with an id that stands before, counted all the same");
     }
 
-    /** The logs and a row of sums. */
+    /** The logs, a row of sums, and what each column rests on. */
     byte[] table() {
         List<String> columns = new ArrayList<>(List.of("row", "id"));
-        rules.forEach(rule -> columns.add(rule.id() + "-bf-scale"));
+        for (Scaling one : scalings) {
+            columns.add(one.key() + "-" + one.unit() + "-scale");
+            if (net) {
+                columns.add(one.key() + "-" + one.unit() + "-net");
+                columns.add(one.key() + "-merchantable");
+            }
+        }
         columns.add("not-scaled");
         columns.add("caution");
         OutputTable table = new OutputTable(columns.toArray(String[]::new));
         for (Scaled log : scaled) {
             OutputTable.Row row = table.row().text("log").text(log.id());
-            for (Optional<Double> feet : log.boardFeet()) {
-                if (feet.isPresent()) {
-                    feet(row, feet.get());
+            for (Optional<Scaling.Figure> figure : log.figures()) {
+                if (figure.isPresent()) {
+                    figure(row, figure.get());
                 } else {
                     row.empty();
+                    if (net) {
+                        row.empty().empty();
+                    }
                 }
             }
             row.text(log.notScaled()).text(log.caution());
         }
         OutputTable.Row total = table.row().text("total").text(logs(scaled.size()));
-        for (double sum : sums) {
-            feet(total, sum);
+        OutputTable.Row source = table.row().text("source").empty();
+        for (int i = 0; i < scalings.size(); i++) {
+            Sum sum = sums.get(i);
+            number(total, sum.gross);
+            source.text("[" + scalings.get(i).standing().label() + "] "
+                    + scalings.get(i).citation());
+            if (net) {
+                number(total, sum.net);
+                total.text(sum.merchantable + " of " + sum.netLogs);
+                source.empty().empty();
+            }
         }
         total.text(inPart == 0 ? "" : inPart == 1 ? "1 log is not in every sum" : inPart + " logs are not in every sum")
                 .text(repeated == 0 ? "" : repeated == 1 ? "1 id stands twice" : repeated + " ids stand again");
+        source.empty().empty();
         return table.bytes();
     }
 
-    private static void feet(OutputTable.Row row, double value) {
+    private void figure(OutputTable.Row row, Scaling.Figure figure) {
+        number(row, figure.gross());
+        if (!net) {
+            return;
+        }
+        if (figure.net().isPresent()) {
+            number(row, figure.net().getAsDouble());
+        } else {
+            row.empty();
+        }
+        row.text(figure.soundShare().isEmpty() ? "" : merchantable(figure) ? "yes" : "no");
+    }
+
+    private static void number(OutputTable.Row row, double value) {
         if (value == Math.rint(value) && value < 1e15) {
             row.number((long) value);
         } else {
@@ -226,17 +318,35 @@ final class ScaledLogs {
     /** The sums for the terminal. */
     String totals() {
         StringBuilder text = new StringBuilder();
-        for (int i = 0; i < rules.size(); i++) {
-            LogRule rule = rules.get(i);
-            text.append(rule.name())
+        for (int i = 0; i < scalings.size(); i++) {
+            Scaling one = scalings.get(i);
+            Sum sum = sums.get(i);
+            text.append(one.name())
                     .append(" [")
-                    .append(rule.standing().label())
+                    .append(one.standing().label())
                     .append("]: ")
-                    .append(OutputTable.fixed(sums[i], sums[i] == Math.rint(sums[i]) ? 0 : 3))
-                    .append(" bf scale of ")
-                    .append(logs(counts[i]))
-                    .append('\n');
+                    .append(amount(sum.gross))
+                    .append(' ')
+                    .append(one.unitName())
+                    .append(" scale of ")
+                    .append(logs(sum.logs));
+            if (net) {
+                text.append(", net ")
+                        .append(amount(sum.net))
+                        .append(' ')
+                        .append(one.unitName())
+                        .append(" of ")
+                        .append(logs(sum.netLogs))
+                        .append(", ")
+                        .append(sum.merchantable)
+                        .append(" of them merchantable");
+            }
+            text.append("\n  ").append(one.citation()).append('\n');
         }
         return text.toString();
+    }
+
+    private static String amount(double sum) {
+        return OutputTable.fixed(sum, sum == Math.rint(sum) ? 0 : 3);
     }
 }

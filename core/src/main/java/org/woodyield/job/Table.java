@@ -48,6 +48,11 @@ final class Table {
             return line;
         }
 
+        /** Whether the table has one of these columns. */
+        boolean hasAny(List<Column> columns) {
+            return columns.stream().anyMatch(column -> places.containsKey(column.name()));
+        }
+
         /** This row with its problems noted elsewhere. */
         Row with(Problems elsewhere) {
             return new Row(file, line, places, cells, elsewhere);

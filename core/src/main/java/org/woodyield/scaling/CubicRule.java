@@ -468,6 +468,25 @@ public enum CubicRule {
     }
 
     /**
+     * The working from one reading at the rule's place.
+     *
+     * @param reading of the diameter or the girth
+     * @param measured length from end to end
+     * @return a working with the value of {@link #cubicMetres(double, double)} of the classes
+     * @throws OutOfDomainException outside the rule's domain
+     */
+    public Working working(Length reading, Length measured) {
+        Working of = working(centimetres(reading), metres(measured));
+        return Working.of(of.title())
+                .given("a", place.label + " as read", reading.toMillimetres() / 10, "cm")
+                .given("M", "length as measured", measured.toMetres(), "m")
+                .include(of)
+                .note("Taken to the rule's classes as stated in: "
+                        + classSource().citation() + ".")
+                .build();
+    }
+
+    /**
      * Whether the rule looks elsewhere than at the small end, so that the large end has to be known.
      *
      * @return false for the rules of the small end

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.woodyield.scaling.Jurisdiction;
 
 class ScaleCommandTest {
 
@@ -26,8 +27,13 @@ class ScaleCommandTest {
         // By hand: Doyle (14 - 4)^2 x 16 / 16 = 100 and (12 - 4)^2 x 10 / 16 = 40.
         Run run = Run.of("scale", table("id,small-end,length\na,14 in,16 ft\nb,305 mm,3.1 m\n"), "--rules", "doyle");
         assertThat(run.code()).isZero();
-        assertThat(run.out())
-                .isEqualTo("row,id,doyle-bf-scale,not-scaled,caution\nlog,a,100,,\nlog,b,40,,\ntotal,2 logs,140,,\n");
+        assertThat(run.out()).isEqualTo("""
+                        row,id,doyle-bf-scale,not-scaled,caution
+                        log,a,100,,
+                        log,b,40,,
+                        total,2 logs,140,,
+                        source,,"[published] State of Louisiana, Revised Statutes 3:4641 (Acts 1992 No. 55), 1992, Doyle rule",,
+                        """);
         assertThat(run.err()).contains("2 rows: 2 scaled, 0 of them not by every rule; 0 refused");
     }
 
@@ -72,7 +78,7 @@ class ScaleCommandTest {
         Path out = folder.resolve("out");
         Run run = Run.of("scale", logs, "--rules", "doyle", "--out", out.toString());
         assertThat(run.code()).isZero();
-        assertThat(run.out()).isEqualTo("Doyle [published]: 100 bf scale of 1 log\n");
+        assertThat(run.out()).startsWith("Doyle [published]: 100 bf scale of 1 log\n  State of Louisiana");
         assertThat(out.resolve("scales.csv")).content().contains("log,a,100,");
         assertThat(out.resolve("refused.csv")).content().contains("3,small-end,x,");
         assertThat(Run.of("scale", logs, "--rules", "doyle", "--out", out.toString())
@@ -114,6 +120,116 @@ class ScaleCommandTest {
                 .contains("log,a,100,,\n", "log,a,100,,line 2 has this id too; both count\n")
                 .contains("total,3 logs,240,,1 id stands twice\n");
         assertThat(run.err()).contains("3 scaled", "1 with an id that stands before");
+    }
+
+    @Test
+    void aLawSetsRuleAndConventionAndIsCited() throws IOException {
+        // Georgia: 13.5 in goes to the even inch, 20 ft 3 in to 20 ft in two parts of 10 ft. Scribner factors 7.14 and
+        // 8.88.
+        Run run = Run.of(
+                "scale",
+                table("id,small-end,length,large-end\na,13.5 in,20 ft 3 in,17 in\n"),
+                "--law",
+                "georgia",
+                "--rules",
+                "doyle");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .startsWith("row,id,doyle-bf-scale,law-georgia-bf-scale,not-scaled,caution\n")
+                .contains("log,a,101,160,,\n")
+                .contains("O.C.G.A. 2-14-80 (Ga. L. 1957 p. 588), 1957; rule: Scribner");
+        String logs = table("id,small-end,length\na,13.5 in,20 ft 3 in\n");
+        assertThat(Run.of("scale", logs, "--law", "georgia").out())
+                .contains("large-end is not given", "scaled in 2 parts");
+        Run wrong = Run.of("scale", logs, "--law", "georgja,new-hampshire,georgia,georgia");
+        assertThat(wrong.code()).isEqualTo(Main.INPUT);
+        assertThat(wrong.err())
+                .contains("michigan, massachusetts", "is georgia meant?", "no law of the state", "named twice");
+        assertThat(Run.of("scale", logs).err()).contains("--law");
+    }
+
+    @Test
+    void everyLawAndEveryRuleScalesALog() throws IOException {
+        String logs = table("id,small-end,length,large-end\na,20 in,12 ft,22 in\nb,35 cm,4 m,38 cm\n");
+        for (Jurisdiction place : Jurisdiction.values()) {
+            Run run = Run.of("scale", logs, "--law", place.id());
+            assertThat(run.err()).as(place.id()).contains("2 rows: 2 scaled, 0 of them not by every rule");
+        }
+        Run all = Run.of("scale", logs, "--rules", String.join(",", Scalings.keysOfRules()));
+        assertThat(all.code()).isZero();
+        assertThat(all.out().lines().findFirst().orElseThrow())
+                .contains("japan-m3-scale", "huber-ft3-scale", "bc-firmwood-m3-scale", "tiemann-bf-scale");
+    }
+
+    @Test
+    void cubicRulesStandBesideTheOthersInTheirOwnUnit() throws IOException {
+        // By hand: 24^2 x 4.05 / 10000 = 0.233 28; Huber 0.7854 x 0.28^2 x 4.05 m3 = 0.249 38 m3 = 8.807 ft3.
+        Run run = Run.of(
+                "scale",
+                table("id,small-end,small-end-across,middle,large-end,length\na,25.9 cm,24.1 cm,28 cm,34 cm,4.05 m\n"),
+                "--rules",
+                "japan,huber,doyle");
+        assertThat(run.out())
+                .startsWith("row,id,japan-m3-scale,huber-ft3-scale,doyle-bf-scale,not-scaled,caution\n")
+                .contains("log,a,0.233,8.807,29,,\n");
+        Run noLargeEnd =
+                Run.of("scale", table("id,small-end,length\na,25 cm,4 m\n"), "--rules", "germany,brereton,japan");
+        assertThat(noLargeEnd.out())
+                .contains("germany: large-end is not given", "brereton: large-end is not given")
+                .doesNotContain("japan: ");
+        assertThat(Run.of("scale", table("id,small-end,middle,length\na,25 cm,26 cm,4 m\n"), "--rules", "huber")
+                        .err())
+                .contains("give the large end too");
+    }
+
+    @Test
+    void defectsGiveNetAndMerchantable() throws IOException {
+        // Doyle: 144 for 16 in x 16 ft; a quarter of the length off is 36; 5 x 6 x 10 / 15 = 20; 240 of 360 degrees 96.
+        String logs = table("""
+                id,small-end,length,length-cut,squared-defect,sector
+                a,16 in,16 ft,4 ft,,
+                b,16 in,16 ft,,4 in x 5 in x 10 ft,
+                c,16 in,16 ft,,,16 ft x 240 degrees
+                d,16 in,16 ft,,,
+                e,16 in,16 ft,,4 in x 5 in,
+                f,16 in,16 ft,17 ft,,
+                """);
+        Run run = Run.of("scale", logs, "--rules", "doyle,japan");
+        assertThat(run.out())
+                .startsWith(
+                        "row,id,doyle-bf-scale,doyle-bf-net,doyle-merchantable,japan-m3-scale,japan-m3-net,japan-merchantable,")
+                .contains("log,a,144,108,yes,")
+                .contains("log,b,144,124,yes,")
+                .contains("log,c,144,48,yes,")
+                .contains("log,d,144,144,yes,")
+                .contains("log,f,144,,,", "doyle, net: length that the defect affects is 17 ft")
+                .contains("total,5 logs,720,424,4 of 4,");
+        assertThat(run.err()).contains("line 6, squared-defect", "width x height x length", "1 refused");
+        Run half = Run.of("scale", logs, "--rules", "doyle", "--least-sound", "50 %");
+        assertThat(half.out()).contains("log,c,144,48,no,", "3 of 4");
+        assertThat(Run.of("scale", logs, "--rules", "doyle", "--least-sound", "50")
+                        .err())
+                .contains("--least-sound", "add the unit");
+    }
+
+    @Test
+    void everyKindOfDefectIsReadAndALongLogAsksWhereItLies() throws IOException {
+        Run run = Run.of("scale", table("""
+                        id,small-end,length,interior-defect,sound-core,sweep,crook
+                        a,11 in,16 ft,4 in x 4 in x 16 ft,,,
+                        b,21 in,16 ft,,11 in,,
+                        c,12 in,16 ft,,,4 in,
+                        d,20 in,16 ft,,,,5 in x 8 ft
+                        """), "--rules", "doyle");
+        // 49 x 25/100 = 12.25; 289 x (1 - 100/400) = 216.75; 64 x 2/12 = 10.67; 256 x 5/20 x 8/16 = 32.
+        assertThat(run.out()).contains("log,a,49,37,", "log,b,289,72,", "log,c,64,53,", "log,d,256,224,");
+        String header = "id,small-end,length,large-end,length-cut,sweep,defect-from\n";
+        Run asked = Run.of("scale", table(header + "a,20 in,48 ft,32 in,4 ft,,\n"), "--rules", "doyle");
+        assertThat(asked.out()).contains("log,a,1110,,,", "defect-from is not given");
+        Run given = Run.of("scale", table(header + "a,20 in,48 ft,32 in,4 ft,,44 ft\n"), "--rules", "doyle");
+        assertThat(given.out()).contains("log,a,1110,989,yes,");
+        Run bent = Run.of("scale", table(header + "a,20 in,48 ft,32 in,,4 in,\n"), "--rules", "doyle");
+        assertThat(bent.out()).contains("scaled in one part");
     }
 
     @Test
@@ -190,6 +306,36 @@ class ScaleCommandTest {
         assertThat(Run.of("rules", "doyle", "-14 in", "16 ft").err()).contains("'-14 in'", "without the minus");
         assertThat(Run.of("rules", "doyle", "--fast").err()).contains("Unknown option");
         assertThat(Run.of("rules", "none").code()).isEqualTo(2);
+    }
+
+    @Test
+    void cubicRulesAndLawsAreListedDescribedAndWorkedThrough() {
+        assertThat(Run.of("rules").out()).contains("japan\n", "huber\n", "bc-firmwood\n", "georgia\n");
+        for (Jurisdiction place : Jurisdiction.values()) {
+            String out = Run.of("rules", "law-" + place.id()).out();
+            assertThat(out).as(place.id()).contains("Rule: ", "Source, ");
+            assertThat(out.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+            assertThat(Run.of("rules", "law-" + place.id(), "20 in", "12 ft", "22 in")
+                            .out())
+                    .as(place.id())
+                    .containsPattern("Scaling length 1[012] ft");
+        }
+        for (String key : Scalings.keysOfRules()) {
+            assertThat(Run.of("rules", key).out().lines())
+                    .as(key)
+                    .isNotEmpty()
+                    .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+        }
+        assertThat(Run.of("rules", "japan", "25.9 cm", "4.05 m").out()).contains("24^2 * 405 / 1000", "0.233 m3");
+        assertThat(Run.of("rules", "france-girth", "88.9 cm", "4.05 m").out()).contains("88.9", "88^2");
+        assertThat(Run.of("rules", "huber", "12 in", "16 ft", "14 in").out()).contains("14.748 ft3");
+        assertThat(Run.of("rules", "bc-firmwood", "30 cm", "6 m", "40 cm").out())
+                .contains("0.58905 m3");
+        assertThat(Run.of("rules", "georgia", "13.5 in", "20 ft 3 in", "17 in").out())
+                .contains("14 in, from 13.5", "14 in x 10 ft; 15 in x 10 ft", "160 bf");
+        assertThat(Run.of("rules", "georgia", "13.5 in", "20 ft 3 in").err()).contains("LARGE is not given", "2 parts");
+        assertThat(Run.of("rules", "vermont").out()).contains("rules law-vermont");
+        assertThat(Run.of("rules", "georgja").err()).contains("allowed: doyle", "is georgia meant?");
     }
 
     @Test

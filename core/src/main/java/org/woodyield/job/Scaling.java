@@ -1,0 +1,370 @@
+package org.woodyield.job;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.woodyield.log.Log;
+import org.woodyield.log.SolidVolume;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
+import org.woodyield.measure.Volume;
+import org.woodyield.scaling.CubicRule;
+import org.woodyield.scaling.Defect;
+import org.woodyield.scaling.DiameterAt;
+import org.woodyield.scaling.Firmwood;
+import org.woodyield.scaling.LogRule;
+import org.woodyield.scaling.NetScale;
+import org.woodyield.scaling.NetVolume;
+import org.woodyield.scaling.Scale;
+import org.woodyield.scaling.ScalingConvention;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
+import org.woodyield.source.Standing;
+
+/** One way to scale a log that was asked for: a column of the result, in its own unit. */
+sealed interface Scaling {
+
+    /** How logs are taken where no law is named. */
+    ScalingConvention PLAIN = ScalingConvention.plain();
+
+    private static boolean isPlain(ScalingConvention convention) {
+        return convention.id().equals(PLAIN.id());
+    }
+
+    /** The key by which it is asked for. */
+    String key();
+
+    /** The name as shown. */
+    String name();
+
+    /** What follows the key in the names of its columns. */
+    String unit();
+
+    /** The unit as shown. */
+    String unitName();
+
+    /** How far its figures can be trusted. */
+    Standing standing();
+
+    /** What it rests on, with the edition. */
+    String citation();
+
+    /**
+     * Scales a log.
+     *
+     * @throws OutOfDomainException if it takes no such log
+     */
+    Figure figure(Measured log);
+
+    /** A log as a row of the table gives it. */
+    record Measured(
+            Log log,
+            boolean largeEndGiven,
+            boolean netWanted,
+            List<Defect> defects,
+            Optional<Length> defectFrom,
+            Map<DiameterAt, List<ScalingConvention.Segment>> plain) {
+
+        static Measured of(
+                Log log, boolean largeEndGiven, boolean netWanted, List<Defect> defects, Optional<Length> defectFrom) {
+            return new Measured(log, largeEndGiven, netWanted, defects, defectFrom, new EnumMap<>(DiameterAt.class));
+        }
+
+        /** Rules that take the diameter at one place by one convention share the segments. */
+        private List<ScalingConvention.Segment> segments(ScalingConvention convention, DiameterAt where) {
+            if (!isPlain(convention)) {
+                return convention.segments(log, where);
+            }
+            List<ScalingConvention.Segment> known = plain.get(where);
+            if (known == null) {
+                known = convention.segments(log, where);
+                plain.put(where, known);
+            }
+            return known;
+        }
+
+        private void requireLargeEnd(String why) {
+            if (!largeEndGiven) {
+                throw new OutOfDomainException("large-end", "not given", "", "the diameter of the large end", why);
+            }
+        }
+    }
+
+    /** A figure; the net and why there is none only where defects are asked about. */
+    record Figure(
+            double gross, OptionalDouble net, OptionalDouble soundShare, String notNet, Optional<String> caution) {
+
+        static Figure gross(double gross, Optional<String> caution) {
+            return new Figure(gross, OptionalDouble.empty(), OptionalDouble.empty(), "", caution);
+        }
+
+        private Figure without(OutOfDomainException refusal) {
+            return new Figure(gross, OptionalDouble.empty(), OptionalDouble.empty(), refusal.getMessage(), caution);
+        }
+
+        private Figure net(double net) {
+            OptionalDouble share = gross > 0 ? OptionalDouble.of(net / gross) : OptionalDouble.empty();
+            return new Figure(gross, OptionalDouble.of(net), share, "", caution);
+        }
+    }
+
+    /** Board feet by a log rule under a convention. */
+    record BoardFeet(String key, String name, LogRule rule, ScalingConvention convention, Source basis)
+            implements Scaling {
+
+        @Override
+        public String unit() {
+            return "bf";
+        }
+
+        @Override
+        public String unitName() {
+            return "bf";
+        }
+
+        @Override
+        public Standing standing() {
+            Standing ofRule = rule.standing();
+            return isPlain(convention) || ofRule.compareTo(basis.standing()) > 0 ? ofRule : basis.standing();
+        }
+
+        @Override
+        public String citation() {
+            return basis.citation()
+                    + (isPlain(convention)
+                            ? ""
+                            : "; rule: " + rule.sources().get(0).citation());
+        }
+
+        @Override
+        public Figure figure(Measured one) {
+            DiameterAt where = convention.diameterAt().orElse(rule.diameterAt());
+            if (where != DiameterAt.SMALL_END) {
+                one.requireLargeEnd("the diameter is wanted at the " + where.label());
+            }
+            Scale scale = new Scale(one.log(), rule, convention, one.segments(convention, rule.diameterAt()));
+            if (scale.segments().size() > 1) {
+                one.requireLargeEnd("the log is scaled in " + scale.segments().size() + " parts by its taper");
+            }
+            Figure gross = Figure.gross(scale.boardFeet().value(), scale.caution());
+            if (!one.netWanted()) {
+                return gross;
+            }
+            try {
+                return gross.net(net(one, scale));
+            } catch (OutOfDomainException e) {
+                return gross.without(e);
+            }
+        }
+
+        private static double net(Measured one, Scale scale) {
+            // A ring lies all along, and sweep is refused in a log of parts.
+            boolean where = one.defects().stream()
+                    .anyMatch(defect -> !(defect instanceof Defect.Perimeter || defect instanceof Defect.Sweep));
+            if (scale.segments().size() > 1 && where && one.defectFrom().isEmpty()) {
+                throw new OutOfDomainException(
+                        "defect-from",
+                        "not given",
+                        "",
+                        "how far from the small end the defect begins",
+                        "the log is scaled in " + scale.segments().size() + " parts");
+            }
+            Length from = one.defectFrom().orElse(Length.ZERO);
+            return NetScale.of(
+                            scale,
+                            one.defects().stream()
+                                    .map(defect -> new NetScale.Placed(defect, from))
+                                    .toList())
+                    .boardFeet()
+                    .value();
+        }
+    }
+
+    /** Cubic metres or cubic feet, of which only missing wood is taken off. */
+    sealed interface Solid extends Scaling {
+
+        /** The gross volume in the unit of the column. */
+        double gross(Measured one);
+
+        /** In the unit of the column. */
+        double inUnit(Volume volume);
+
+        /** The other way. */
+        Volume volume(double inUnit);
+
+        @Override
+        default Figure figure(Measured one) {
+            Figure gross = Figure.gross(gross(one), Optional.empty());
+            if (!one.netWanted()) {
+                return gross;
+            }
+            if (one.defects().isEmpty()) {
+                return gross.net(gross.gross());
+            }
+            try {
+                NetVolume net = new NetVolume(
+                        volume(gross.gross()),
+                        one.log().smallEndMean(),
+                        one.log().length(),
+                        one.defects());
+                return gross.net(inUnit(net.volume()));
+            } catch (OutOfDomainException e) {
+                return gross.without(e);
+            }
+        }
+    }
+
+    /** A volume in cubic metres. */
+    sealed interface Metric extends Solid {
+
+        @Override
+        default String unit() {
+            return "m3";
+        }
+
+        @Override
+        default String unitName() {
+            return "m3";
+        }
+
+        @Override
+        default double inUnit(Volume volume) {
+            return volume.cubicMetres();
+        }
+
+        @Override
+        default Volume volume(double inUnit) {
+            return new Volume(inUnit);
+        }
+    }
+
+    /** A cubic rule of a country. */
+    record Cubic(CubicRule rule) implements Metric {
+
+        @Override
+        public String key() {
+            return rule.id();
+        }
+
+        @Override
+        public String name() {
+            return rule.label();
+        }
+
+        @Override
+        public Standing standing() {
+            return rule.standing();
+        }
+
+        @Override
+        public String citation() {
+            return rule.sources().get(0).citation();
+        }
+
+        @Override
+        public double gross(Measured one) {
+            if (rule.asksTaper()) {
+                one.requireLargeEnd("the rule wants the " + rule.place().label());
+            }
+            return rule.cubicMetres(one.log());
+        }
+    }
+
+    /** The firmwood scale of British Columbia. */
+    record BritishColumbia() implements Metric {
+
+        static final String KEY = "bc-firmwood";
+
+        @Override
+        public String key() {
+            return KEY;
+        }
+
+        @Override
+        public String name() {
+            return "Firmwood, British Columbia";
+        }
+
+        @Override
+        public Standing standing() {
+            return Sources.get("bc-firmwood-quoted").standing();
+        }
+
+        @Override
+        public String citation() {
+            return Sources.get("bc-firmwood-quoted").citation();
+        }
+
+        @Override
+        public double gross(Measured one) {
+            one.requireLargeEnd("the rule wants the radii of both ends");
+            Log log = one.log();
+            return Firmwood.cubicMetres(
+                    log.smallEndMean().toMillimetres() / 20,
+                    log.largeEndMean().toMillimetres() / 20,
+                    log.length().toMetres());
+        }
+    }
+
+    /** A formula for the solid volume, in cubic feet. */
+    record Formula(SolidVolume formula) implements Solid {
+
+        @Override
+        public String key() {
+            return formula.id();
+        }
+
+        @Override
+        public String name() {
+            return formula.label();
+        }
+
+        @Override
+        public String unit() {
+            return "ft3";
+        }
+
+        @Override
+        public String unitName() {
+            return "ft3";
+        }
+
+        @Override
+        public Standing standing() {
+            return formula.source().standing();
+        }
+
+        @Override
+        public String citation() {
+            return formula.source().citation();
+        }
+
+        @Override
+        public double gross(Measured one) {
+            if (formula.asksLargeEnd() || formula.asksMiddle()) {
+                one.requireLargeEnd("the formula wants " + (formula.asksMiddle() ? "the middle" : "both ends"));
+            }
+            Log log = one.log();
+            Length middle = log.meanDiameter(log.length().dividedBy(2, Rounding.DOWN));
+            double inches = formula.volume(
+                    log.smallEndMean().toInches(),
+                    middle.toInches(),
+                    log.largeEndMean().toInches(),
+                    log.length().toInches());
+            return inches / 1728;
+        }
+
+        @Override
+        public double inUnit(Volume volume) {
+            return volume.cubicFeet();
+        }
+
+        @Override
+        public Volume volume(double inUnit) {
+            return Volume.ofCubicFeet(inUnit);
+        }
+    }
+}
