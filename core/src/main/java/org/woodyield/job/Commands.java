@@ -27,6 +27,8 @@ final class Commands {
             new ScaleCommand(),
             new RulesCommand(),
             new CompareRulesCommand(),
+            new BuckCommand(),
+            new TimberCommand(),
             new SpeciesCommand());
 
     private final Terminal terminal;

@@ -72,6 +72,11 @@ final class Scalings {
                 place.source());
     }
 
+    static Scaling.BoardFeet plain(LogRule rule) {
+        return new Scaling.BoardFeet(
+                rule.id(), rule.name(), rule, Scaling.PLAIN, rule.sources().get(0));
+    }
+
     static Optional<Scaling> rule(String id) {
         return Optional.ofNullable(all().get(id));
     }

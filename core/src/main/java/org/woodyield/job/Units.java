@@ -46,6 +46,9 @@ record Units(Map<String, Double> factors) {
     /** Lumber, in board feet. */
     static final Units BOARD_FEET = of(Map.entry("bf", 1.0), Map.entry("mbf", 1000.0));
 
+    /** Logs by a scale, in thousands of board feet. */
+    static final Units THOUSAND_BOARD_FEET = of(Map.entry("mbf", 1.0), Map.entry("bf", 0.001));
+
     /** Areas, in square metres. The foot is 0.3048 m exactly. */
     static final Units AREA = of(
             Map.entry("m2", 1.0), Map.entry("ft2", 0.09290304), Map.entry("sq m", 1.0), Map.entry("sq ft", 0.09290304));

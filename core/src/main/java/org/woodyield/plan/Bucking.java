@@ -174,7 +174,8 @@ public record Bucking(
             }
         }
         String grade = grade(stem, from, to);
-        OptionalDouble price = prices.perThousand(grade, convention.scalingDiameterInches(log));
+        OptionalDouble price =
+                prices.perThousand(grade, convention.scalingDiameterInches(log), convention.scalingLengthFeet(log));
         if (price.isEmpty()) {
             return Optional.empty();
         }

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.OutOfDomainException;
 
@@ -149,5 +151,40 @@ class StemTest {
         assertThatThrownBy(() -> equation.cubicFeet(21, 80)).hasMessageContaining("8.3 to 20.6 in");
         assertThatThrownBy(() -> equation.cubicFeet(12, Double.NaN)).isInstanceOf(OutOfDomainException.class);
         assertThatThrownBy(() -> StemVolumeEquation.fit(trees.subList(0, 2))).hasMessageContaining("at least 3");
+    }
+
+    @Property(tries = 300)
+    void aStemByFormClassFallsAllTheWayAndItsWorkingHasItsBits(
+            @ForAll @DoubleRange(min = 6, max = 40) double breastHeight,
+            @ForAll @IntRange(min = 40, max = 90) int percent,
+            @ForAll @DoubleRange(min = 0, max = 1) double barkShare,
+            @ForAll boolean barkKnown,
+            @ForAll boolean taperKnown) {
+        double spare = breastHeight * (1 - percent / 100.0) / 2;
+        FormClassStem stem = new FormClassStem(
+                breastHeight,
+                new FormClass(percent),
+                barkKnown ? OptionalDouble.of(barkShare * Math.max(0, spare - 1e-6)) : OptionalDouble.empty(),
+                taperKnown ? OptionalDouble.of(0.125) : OptionalDouble.empty());
+        double before = Double.MAX_VALUE;
+        for (double h = 0; h <= stem.heightFeet().greatest(); h += 0.85) {
+            double d = stem.diameterInches(h);
+            assertThat(d).isBetween(0.0, before);
+            assertThat(stem.working(h).value()).isEqualTo(d);
+            before = d;
+        }
+        assertThat(stem.diameterInches(17.3)).isCloseTo(new FormClass(percent).upperInches(breastHeight), within(1e-9));
+    }
+
+    @Test
+    void aStemByFormClassSaysNothingItDoesNotKnow() {
+        FormClassStem bare = new FormClassStem(16, new FormClass(78), OptionalDouble.empty(), OptionalDouble.empty());
+        assertThat(bare.diameterInches(0)).isEqualTo(12.48);
+        assertThatThrownBy(() -> bare.diameterInches(17.4)).hasMessageContaining("taper above 17.3 ft");
+        assertThatThrownBy(() -> bare.diameterInches(Double.NaN)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> new FormClassStem(16, new FormClass(78), OptionalDouble.of(2), OptionalDouble.empty()))
+                .hasMessageContaining("measure again");
+        assertThatThrownBy(() -> new FormClassStem(16, new FormClass(78), OptionalDouble.empty(), OptionalDouble.of(0)))
+                .hasMessageContaining("each foot of height");
     }
 }

@@ -66,6 +66,26 @@ class BuckingTest {
     }
 
     @Test
+    void ofThePricesThatFitTheThickestAndThenTheLongestClassCounts() {
+        LogPrices prices = new LogPrices(
+                "USD",
+                List.of("any"),
+                List.of(
+                        new PriceClass("any", 8, 16, 350),
+                        new PriceClass("any", 8, 300),
+                        new PriceClass("any", 12, 12, 500),
+                        new PriceClass("any", 12, 8, 450)));
+        assertThat(prices.perThousand("any", 10, 8)).hasValue(300);
+        assertThat(prices.perThousand("any", 10, 16)).hasValue(350);
+        assertThat(prices.perThousand("any", 14, 16)).hasValue(500);
+        assertThat(prices.perThousand("any", 14, 10)).hasValue(450);
+        // Too short for the thicker classes.
+        assertThat(prices.perThousand("any", 14, 6)).hasValue(300);
+        assertThat(prices.perThousand("any", 7, 16)).isEmpty();
+        assertThatThrownBy(() -> new PriceClass("any", 8, Double.NaN, 1)).isInstanceOf(OutOfDomainException.class);
+    }
+
+    @Test
     void anOffcutGetsPastABadPlace() {
         List<Bucking.Stretch> bad = List.of(new Bucking.Stretch(Length.feet(1), Length.feet(3), "common"));
         Bucking.Stem stem = stem(20, 19, 0.05, bad);

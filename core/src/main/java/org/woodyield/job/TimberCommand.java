@@ -1,0 +1,245 @@
+package org.woodyield.job;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.woodyield.log.FormClass;
+import org.woodyield.log.FormClassStem;
+import org.woodyield.log.MeasuredStem;
+import org.woodyield.log.StemPoint;
+import org.woodyield.log.StemProfile;
+import org.woodyield.lumber.Product.Size;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.plan.TimberTrees;
+import org.woodyield.plan.TimberTrees.Tree;
+import org.woodyield.sawing.SquaredTimber;
+import org.woodyield.sawing.Wane;
+import org.woodyield.show.TimberSheet;
+import org.woodyield.source.Sources;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Tells which standing trees give a timber, with square edges and with wane. */
+final class TimberCommand implements Subcommand {
+
+    private static final String TEXT = "timber.txt";
+    private static final String TABLE = "timber-trees.csv";
+    private static final String WORKING = "working.txt";
+    private static final String ID = "id";
+    private static final String BREAST_HEIGHT = "breast-height";
+    private static final String FORM_CLASS = "form-class";
+    private static final String BARK = "bark";
+    private static final String TAPER = "taper";
+    private static final String HEIGHT = "height";
+    private static final String DIAMETER = "diameter";
+    private static final List<Table.Column> COLUMNS = List.of(
+            Table.Column.required(ID),
+            Table.Column.optional(BREAST_HEIGHT),
+            Table.Column.optional(FORM_CLASS),
+            Table.Column.optional(BARK),
+            Table.Column.optional(TAPER),
+            Table.Column.optional(HEIGHT),
+            Table.Column.optional(DIAMETER));
+    private static final Length HIGHEST = Length.feet(400);
+    private static final Length WIDEST = Length.millimetres(3000);
+    private static final Length LONGEST = Length.millimetres(30_000);
+    private static final Domain PERCENT =
+            new Domain("", "%", 40, 100, "inside bark at 17.3 ft, over the diameter at breast height outside bark");
+    private static final Domain WANE = new Domain("", "%", 0, 50, "wane of two edges meets at half the side");
+
+    @Override
+    public String name() {
+        return "timber";
+    }
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = CommandSpec.create();
+        spec.addPositional(PositionalParamSpec.builder()
+                .index("0")
+                .paramLabel("SIZE")
+                .arity("1")
+                .type(String.class)
+                .description("Green size of the timber, such as 8x8 (in inches, full) or '200 mm x 200 mm'.")
+                .build());
+        spec.addPositional(PositionalParamSpec.builder()
+                .index("1")
+                .paramLabel("TREES")
+                .arity("0..1")
+                .type(String.class)
+                .description("Table of trees: " + ID + ", " + BREAST_HEIGHT + " (outside bark), " + FORM_CLASS
+                        + " (78 %%); optional " + BARK + " (on one side at breast height) and " + TAPER
+                        + " (above 17.3 ft, such as 1 in per 8 ft). Or stems measured inside bark: " + ID + ", "
+                        + HEIGHT
+                        + ", " + DIAMETER + ", two rows or more for each from the ground up. Without it only what the"
+                        + " timber needs is told.")
+                .build());
+        spec.addOption(option(
+                "--length",
+                "Length of the log, trim included; without it 16 ft 3 1/2 in, so that from a stump"
+                        + " of 1 ft it ends at the height of the form class."));
+        spec.addOption(option("--stump", "Height of the stump; without it 1 ft."));
+        spec.addOption(option("--kerf", "What each cut takes; without it 3/8 in."));
+        spec.addOption(
+                option("--wane", "Wane allowed at every edge as a share of each side; without it 25 %% (ours)."));
+        spec.addOption(OptionSpec.builder("--working")
+                .type(boolean.class)
+                .description("Show how each answer comes about as well.")
+                .build());
+        Sheets.outOptions(spec, TEXT + ", " + TABLE + " and " + WORKING);
+        spec.usageMessage().description("Tells which standing trees give a timber, with square edges and with wane.");
+        return spec;
+    }
+
+    private static OptionSpec option(String name, String description) {
+        return OptionSpec.builder(name)
+                .paramLabel(name.substring(2).toUpperCase(Locale.ROOT))
+                .type(String.class)
+                .description(description)
+                .build();
+    }
+
+    @Override
+    public int run(ParseResult given, Terminal terminal) throws IOException {
+        Optional<PlanFolder> folder = Sheets.folder(given, Set.of(TEXT, TABLE, WORKING));
+        Problems problems = new Problems();
+        Arguments arguments = new Arguments(given, problems);
+        Optional<Size> size = Sizes.size(new Cell("SIZE", 0, "", given.matchedPositionalValue(0, ""), problems));
+        Length length = arguments.length("--length", "16 ft 3 1/2 in", LONGEST);
+        Length stump = arguments.lengthOrNone("--stump", "1 ft", Length.feet(10));
+        Length kerf = arguments.lengthOrNone("--kerf", "3/8 in", Length.inches(2));
+        Optional<Double> wane = arguments.cell("--wane", "25 %").quantity(Units.PERCENT, WANE);
+        String table = given.matchedPositionalValue(1, "");
+        List<Tree> trees = table.isEmpty() ? List.of() : trees(table, problems);
+        problems.stopIfAny();
+        double share = wane.orElseThrow() / 100;
+        SquaredTimber timber =
+                new SquaredTimber(size.orElseThrow().width(), size.orElseThrow().thickness(), new Wane(share, share));
+        TimberTrees wanted = new TimberTrees(timber, length, stump, kerf);
+        List<String> refusals = new ArrayList<>();
+        List<Tree> asked = new ArrayList<>();
+        for (Tree tree : trees) {
+            try {
+                wanted.ask(tree);
+                asked.add(tree);
+            } catch (OutOfDomainException e) {
+                refusals.add("tree " + tree.id() + ": " + e.getMessage());
+            }
+        }
+        refusals.forEach(terminal::say);
+        TimberSheet sheet = new TimberSheet(wanted, asked);
+        List<String> basis = new ArrayList<>();
+        basis.add(
+                "Of a tree without its bark the stem below 17.3 ft is taken as no thicker than there; measured stems are"
+                        + " straight between the places measured.");
+        if (!refusals.isEmpty()) {
+            basis.add(refusals.size() + (refusals.size() == 1 ? " tree" : " trees")
+                    + " of the table could not be asked; the messages say why.");
+        }
+        String text = sheet.text(basis);
+        String working = sheet.workings(Sources.get("command-line"));
+        int code =
+                terminal.print("timber", text + (given.matchedOptionValue("--working", false) ? "\n" + working : ""));
+        folder.ifPresent(target -> terminal.say("the trees stand in "
+                + target.write(Map.of(
+                        TEXT,
+                        text.getBytes(StandardCharsets.UTF_8),
+                        TABLE,
+                        Outputs.csv(sheet.table()),
+                        WORKING,
+                        working.getBytes(StandardCharsets.UTF_8)))));
+        return code;
+    }
+
+    /** By form class, or measured at several heights; in the order in which they first stand. */
+    private static List<Tree> trees(String name, Problems problems) throws IOException {
+        Map<String, List<StemPoint>> measured = new LinkedHashMap<>();
+        Map<String, Table.Row> rows = new LinkedHashMap<>();
+        List<Tree> trees = new ArrayList<>();
+        for (Table.Row row : Sheets.rows(
+                name, COLUMNS, ID + ", " + BREAST_HEIGHT + ", " + FORM_CLASS, "a row for each tree", problems)) {
+            Optional<String> id = row.cell(ID).words("a name for the tree");
+            if (id.isEmpty()) {
+                continue;
+            }
+            boolean byPlaces =
+                    row.cellIfAny(HEIGHT).isPresent() || row.cellIfAny(DIAMETER).isPresent();
+            Table.Row earlier = rows.putIfAbsent(id.get(), row);
+            if (earlier != null && !(byPlaces && measured.containsKey(id.get()))) {
+                row.cell(ID)
+                        .refuse(
+                                "each tree once, or several places of a measured stem",
+                                "it stands in line " + earlier.line() + " already; rename one of the two");
+                continue;
+            }
+            if (byPlaces) {
+                place(row)
+                        .ifPresent(point -> measured.computeIfAbsent(id.get(), key -> new ArrayList<>())
+                                .add(point));
+            } else {
+                formClass(row).ifPresent(stem -> trees.add(new Tree(id.get(), stem)));
+            }
+        }
+        measured.forEach((id, points) -> {
+            try {
+                trees.add(new Tree(id, new MeasuredStem(points)));
+            } catch (OutOfDomainException e) {
+                Table.Row row = rows.get(id);
+                if (row != null) {
+                    row.cell(DIAMETER).refuse(e);
+                }
+            }
+        });
+        List<String> order = List.copyOf(rows.keySet());
+        trees.sort(Comparator.comparingInt(tree -> order.indexOf(tree.id())));
+        return trees;
+    }
+
+    private static Optional<StemPoint> place(Table.Row row) {
+        Optional<Length> height = row.cell(HEIGHT).lengthOrNoneUpTo(HIGHEST, "measure from the ground");
+        Optional<Length> wide = row.cell(DIAMETER).lengthOrNoneUpTo(WIDEST, "check the unit");
+        return height.flatMap(up -> wide.map(across -> new StemPoint(up.toFeet(), across.toInches())));
+    }
+
+    private static Optional<StemProfile> formClass(Table.Row row) {
+        Optional<Length> breast = row.cell(BREAST_HEIGHT).lengthUpTo(WIDEST, "check the unit");
+        Optional<Double> percent = row.cell(FORM_CLASS).quantity(Units.PERCENT, PERCENT);
+        Optional<Cell> barkCell = row.cellIfAny(BARK);
+        Optional<Cell> taperCell = row.cellIfAny(TAPER);
+        Optional<Length> bark =
+                barkCell.flatMap(cell -> cell.lengthOrNoneUpTo(Length.millimetres(300), "give it on one side"));
+        Optional<Double> taper = taperCell.flatMap(cell -> cell.slope(0.1));
+        if (breast.isEmpty()
+                || percent.isEmpty()
+                || barkCell.isPresent() != bark.isPresent()
+                || taperCell.isPresent() != taper.isPresent()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new FormClassStem(
+                    breast.get().toInches(),
+                    new FormClass(percent.get()),
+                    bark.isPresent() ? OptionalDouble.of(bark.get().toInches()) : OptionalDouble.empty(),
+                    taper.isPresent() ? OptionalDouble.of(12 * taper.get()) : OptionalDouble.empty()));
+        } catch (OutOfDomainException e) {
+            row.cell(
+                            e.parameter().startsWith("bark")
+                                    ? BARK
+                                    : e.parameter().startsWith("taper") ? TAPER : BREAST_HEIGHT)
+                    .refuse(e);
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Bucking a stem from the command line. */
+class BuckCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private String prices;
+
+    @BeforeEach
+    void writePrices() throws IOException {
+        prices = table("prices.csv", "least-diameter,price\n14 in,900 per mbf\n8 in,500 per mbf\n");
+    }
+
+    private String table(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    @Test
+    void aStemByItsEndsIsCutForMostWorth() {
+        // By hand, no trim or kerf: 20 in at the butt less 1/8 in a foot. Small ends at 8, 16 and 24 ft: 19, 18 and 17
+        // in;
+        // Doyle 112.5, 98 and 84.5, halves up: 113 + 98 + 85 = 296 bf at 0.90.
+        Run run = Run.of(
+                "buck",
+                "--length",
+                "24 ft",
+                "--butt",
+                "20 in",
+                "--top",
+                "17 in",
+                "--prices",
+                prices,
+                "--rule",
+                "doyle",
+                "--lengths",
+                "8 ft; 16 ft",
+                "--trim",
+                "0 in",
+                "--kerf",
+                "0 in",
+                "--working");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("worth 266.40 USD", "19 x 8", "all 3\n", "State of Louisiana", "V = v1 + (v2 + (v3))")
+                .contains("v1 = S1 * p1 / 1000");
+        assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void aMeasuredStemWithGradesIsWrittenAsTables() throws IOException {
+        String graded = table(
+                "prices.csv",
+                "least-diameter,least-length,grade,price\n10 in,8 ft,clear,900 per mbf\n8 in,8 ft,common,300 per mbf\n"
+                        .concat("8 in,16 ft,common,0.40 per bf\n"));
+        String stem = table(
+                "stem.csv", "from-butt,diameter,grade\n0 ft,20 in,clear\n16 ft 6 in,18 in,common\n34 ft,15 in,\n");
+        Path out = folder.resolve("out");
+        Run run = Run.of(
+                "buck",
+                stem,
+                "--prices",
+                graded,
+                "--rule",
+                "doyle",
+                "--lengths",
+                "8 ft; 16 ft",
+                "--kerf",
+                "0 in",
+                "--currency",
+                "EUR",
+                "--out",
+                out.toString());
+        assertThat(run.code()).isZero();
+        // 18 in x 16 ft is 196 bf at 900; from there to 34 ft, 3 in in 17.5 ft: 15 in at the end of 16 ft
+        // 6 in, 121 bf at 400; two of 8 ft would be 85 and 61 bf at 300.
+        assertThat(Files.readString(out.resolve("buck-logs.csv")))
+                .startsWith("log,from-butt-mm,length-mm,large-end-in,small-end-in,grade,scaled-in-x-ft,scale-bf,")
+                .contains(",clear,18 x 16,196", ",common,15 x 16,121", ",400.00,48.40");
+        assertThat(Files.readString(out.resolve("working.txt"))).contains("EUR");
+        assertThat(Files.readString(out.resolve("buck.txt"))).isEqualTo(run.out());
+    }
+
+    @Test
+    void theLawOfAPlaceSetsRuleAndConvention() {
+        Run run = Run.of(
+                "buck",
+                "--length",
+                "40 ft",
+                "--butt",
+                "18 in",
+                "--top",
+                "10 in",
+                "--prices",
+                prices,
+                "--law",
+                "georgia",
+                "--lengths",
+                "8 ft; 16 ft");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("O.C.G.A. 2-14-80", "Scribner Decimal C, MEMORY");
+    }
+
+    @Test
+    void aStemThatTheBuyerTakesNothingOf() {
+        Run run = Run.of(
+                "buck",
+                "--length",
+                "40 ft",
+                "--butt",
+                "7 in",
+                "--top",
+                "4 in",
+                "--prices",
+                prices,
+                "--rule",
+                "doyle",
+                "--lengths",
+                "8 ft");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("takes no log", "worth 0.00 USD");
+    }
+
+    @Test
+    void badInputIsNamed() throws IOException {
+        assertThat(Run.of("buck").err()).contains("one of --rule and --law");
+        assertThat(Run.of("buck", "--rule", "doyle").err()).contains("a stem is needed");
+        assertThat(Run.of("buck", "--rule", "doyel").err()).contains("'doyel'");
+        String stem = table("stem.csv", "from-butt,diameter\n0 ft,12 in\n10 ft,x\n");
+        Run run = Run.of("buck", stem, "--rule", "doyle", "--lengths", "8;16 ft");
+        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.err()).contains("--prices", "stem.csv, line 3, diameter: 'x'", "--lengths: '8'", "add the unit");
+        String bulge = table("bulge.csv", "from-butt,diameter\n0 ft,12 in\n10 ft,14 in\n");
+        assertThat(Run.of("buck", bulge, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)
+                        .err())
+                .contains("bulge.csv", "leave out a bulge");
+        assertThat(Run.of("buck", bulge, "--length", "8 ft", "--rule", "doyle").err())
+                .contains("given twice");
+        String graded = table("graded.csv", "from-butt,diameter,grade\n0 ft,12 in,veneer\n10 ft,11 in,\n");
+        assertThat(Run.of("buck", graded, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)
+                        .err())
+                .contains("'veneer'", "buyer's grades");
+        String none = table("none.csv", "from-butt,diameter\n");
+        assertThat(Run.of("buck", none, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)
+                        .err())
+                .contains("a row for each place");
+    }
+}

@@ -1,0 +1,81 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Timbers from standing trees. */
+class TimberCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private String table(String text) throws IOException {
+        return Files.writeString(folder.resolve("trees.csv"), text).toString();
+    }
+
+    @Test
+    void eightByEightNeedsItsDiagonal() {
+        Run run = Run.of("timber", "8x8");
+        assertThat(run.code()).isZero();
+        // sqrt(128), and with a quarter missing at each edge sqrt(4^2 + 8^2).
+        assertThat(run.out()).contains("11.31 in", "8.94 in").doesNotContain("Which trees");
+        assertThat(Run.of("timber", "8x8", "--wane", "0 %").out()).contains("every edge it is 11.31 in");
+    }
+
+    @Test
+    void treesByFormClassAreAsked() throws IOException {
+        // 78 % of 16 in is 12.48 in, 80 % of 14 in 11.2 in; from breast height the second loses 1.8 in in 12.8 ft.
+        String trees =
+                table("id,breast-height,form-class,bark,taper\nA,16 in,78 %,,\nB,14 in,80 %,0.5 in,1 in per 8 ft\n");
+        Path out = folder.resolve("out");
+        Run run = Run.of("timber", "8x8", trees, "--length", "12 ft", "--working", "--out", out.toString());
+        assertThat(run.code()).isZero();
+        // At 13 ft: 13 - 1.8 x 8.5 / 12.8 = 11.80 in.
+        assertThat(Files.readString(out.resolve("timber-trees.csv")))
+                .startsWith("tree,upper-end-in,timbers-square,spare-square-in,timbers-wane,spare-wane-in\n")
+                .contains("A,12.4800,1,1.1663,1,", "B,11.8047,1,0.4910,");
+        assertThat(run.out())
+                .contains("2 of 2 give it with square edges", "d = F * B / 100", "i - (i - u) * w")
+                .contains("Given on the command line");
+        assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void aTreeThatCannotAnswerIsNamedAndTheOthersGoOn() throws IOException {
+        String trees = table("id,breast-height,form-class,taper\nA,16 in,78 %,\nB,20 in,80 %,1 in per 8 ft\n");
+        Run run = Run.of("timber", "8x8", trees, "--length", "20 ft");
+        assertThat(run.code()).isZero();
+        assertThat(run.err()).contains("tree A: height on the stem is 21 ft", "give the taper above 17.3 ft");
+        assertThat(run.out()).contains("1 of 1 give it with square edges", "1 tree of the table could not be asked");
+    }
+
+    @Test
+    void measuredStemsAreAsked() throws IOException {
+        // 1.3 in thinner at 13 ft than at the ground, as in the tests of the calculation.
+        String trees =
+                table("id,height,diameter\nthin,0 ft,12 in\nthin,50 ft,7 in\njust,0 ft,12.7 in\njust,50 ft,7.7 in\n");
+        Run run = Run.of("timber", "8x8", trees, "--length", "12 ft");
+        assertThat(run.out()).contains("1 of 2 give it with square edges, 2 with that wane");
+    }
+
+    @Test
+    void badInputIsNamed() throws IOException {
+        assertThat(Run.of("timber", "8").err()).contains("SIZE: '8'");
+        assertThat(Run.of("timber", "8x8", "--wane", "60 %").err()).contains("--wane", "0 to 50 %");
+        String trees = table("id,breast-height,form-class,bark\nA,16 in,78,\nB,16 in,95 %,2 in\nA,16 in,80 %,\n");
+        Run run = Run.of("timber", "8x8", trees);
+        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.err())
+                .contains("line 2, form-class: '78'", "add the unit")
+                .contains("line 3, bark: '2 in'", "0 to 0.4 in")
+                .contains("line 4, id: 'A'", "each tree once");
+        assertThat(Run.of("timber", "8x8", table("id,breast-height,form-class\n"))
+                        .err())
+                .contains("a row for each tree");
+    }
+}
