@@ -30,6 +30,10 @@ final class CubicChecks {
                                 StackedWood.Unit.valueOf(given.text("unit")),
                                 given.number("share")))
                 .number(
+                        "scaling.green-cord-weight",
+                        given -> StackedWood.greenPounds(1, StackedWood.GreenCord.valueOf(given.text("wood"))))
+                .number("scaling.midsouth-pine-cord", given -> StackedWood.MIDSOUTH_PINE_SHARE * 128)
+                .number(
                         "scaling.swedish-measure-back",
                         given -> 1
                                 / SwedishMeasure.valueOf(given.text("to"))

@@ -108,7 +108,8 @@ final class Run {
         return counts;
     }
 
-    private static Result result(Catalogue catalogue, CheckTable table, CheckTable.Row row, Set<String> read) {
+    /** One row; a table of core that does not load fails it like anything else. */
+    static Result result(Catalogue catalogue, CheckTable table, CheckTable.Row row, Set<String> read) {
         Given given = new Given(row.inputs(), Map.of(), read);
         Catalogue.Entry entry = catalogue.find(row.calculation()).orElse(null);
         if (entry == null) {
@@ -119,7 +120,7 @@ final class Run {
             return entry instanceof Catalogue.NumberEntry number
                     ? number(number, table, row, given, read)
                     : text((Catalogue.TextEntry) entry, row, given);
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | LinkageError e) {
             return new Result(row, given.toString(), "", "", "", Verdict.FAILS, e.toString());
         }
     }

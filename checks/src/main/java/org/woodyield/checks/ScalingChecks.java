@@ -56,7 +56,12 @@ final class ScalingChecks {
                 .number(
                         "scaling.crossing",
                         given -> crossing(LogRules.byId(given.text("rule")), LogRules.byId(given.text("other"))))
-                .number("scaling.international-term", given -> Math.abs(term(given.text("term"))))
+                .number("scaling.international-term", given -> Math.abs(term(LogRules.byId(given.text("rule")), given.text("term"))))
+                .number("scaling.international-constant", given -> {
+                    LogRule eighth = LogRules.byId("international-eighth");
+                    return LogRules.byId(given.text("rule")).unroundedBoardFeet(20, 16)
+                            / eighth.unroundedBoardFeet(20, 16);
+                })
                 .number(
                         "scaling.overrun",
                         given -> Overrun.percent(
@@ -88,10 +93,10 @@ final class ScalingChecks {
     }
 
     /** A coefficient of the International rule multiplied out: divided differences at whole sections. */
-    private static double term(String term) {
-        double[] small = inLength(10);
-        double[] middle = inLength(11);
-        double[] large = inLength(12);
+    private static double term(LogRule rule, String term) {
+        double[] small = inLength(rule, 10);
+        double[] middle = inLength(rule, 11);
+        double[] large = inLength(rule, 12);
         double second = (large[0] - 2 * middle[0] + small[0]) / 2;
         double first = middle[0] - small[0] - second * (10 + 11);
         double slope = middle[1] - small[1];
@@ -107,8 +112,7 @@ final class ScalingChecks {
     }
 
     /** Coefficients of L, L^2 and L^3 at a diameter. */
-    private static double[] inLength(double diameter) {
-        LogRule rule = LogRules.byId("international-quarter-905");
+    private static double[] inLength(LogRule rule, double diameter) {
         double four = rule.unroundedBoardFeet(diameter, 4) / 4;
         double eight = rule.unroundedBoardFeet(diameter, 8) / 8;
         double twelve = rule.unroundedBoardFeet(diameter, 12) / 12;

@@ -16,9 +16,6 @@ import org.woodyield.wood.WoodWeight;
 /** What the check tables call in {@code org.woodyield.wood}. */
 final class WoodChecks {
 
-    /** Any softwood but redwood and the cedars; the lumber equation treats them alike. */
-    private static final Species SOFTWOOD = SpeciesCatalogue.published().find("douglas-fir");
-
     private WoodChecks() {}
 
     static void list(Catalogue.Builder catalogue) {
@@ -79,12 +76,17 @@ final class WoodChecks {
     private static double sizeChange(Given given) {
         return SizeChange.size(
                 ShrinkageModel.lumberEquation(),
-                SOFTWOOD,
+                softwood(),
                 Face.WIDTH,
                 0,
                 given.number("size_in"),
                 given.number("from_percent"),
                 given.number("to_percent"));
+    }
+
+    /** Any softwood but redwood and the cedars; the lumber equation treats them alike. */
+    private static Species softwood() {
+        return SpeciesCatalogue.published().find("douglas-fir");
     }
 
     private static Species species(Given given) {
@@ -96,6 +98,6 @@ final class WoodChecks {
     }
 
     private static double lumberEquation(Face face, double moisturePercent) {
-        return ShrinkageModel.lumberEquation().percent(SOFTWOOD, face, 0, moisturePercent);
+        return ShrinkageModel.lumberEquation().percent(softwood(), face, 0, moisturePercent);
     }
 }

@@ -7,6 +7,7 @@ import org.woodyield.measure.Length;
 import org.woodyield.sawing.KerfStack;
 import org.woodyield.source.Sourced;
 import org.woodyield.source.Sources;
+import org.woodyield.work.CarbonMonoxide;
 import org.woodyield.work.CuttingRate;
 import org.woodyield.work.FellingFuel;
 import org.woodyield.work.KerfWorth;
@@ -102,6 +103,7 @@ final class WorkChecks {
 
     private static void exposure(Catalogue.Builder catalogue) {
         catalogue
+                .number("work.exposure-limit", given -> limit(given.text("limit")).value())
                 .number("work.vibration", given -> new VibrationDay(tasks(given)).dailyExposure())
                 .number(
                         "work.vibration-time",
@@ -111,6 +113,19 @@ final class WorkChecks {
                         given -> (given.text("limit").equals("osha") ? NoiseLimit.OSHA : NoiseLimit.NIOSH)
                                         .allowedHours(given.number("level_dba"))
                                 * 60);
+    }
+
+    private static Sourced limit(String name) {
+        return switch (name) {
+            case "vibration action value" -> VibrationDay.ACTION_VALUE;
+            case "vibration limit value" -> VibrationDay.LIMIT_VALUE;
+            case "carbon monoxide NIOSH eight hours" -> CarbonMonoxide.NIOSH_EIGHT_HOURS;
+            case "carbon monoxide NIOSH ceiling" -> CarbonMonoxide.NIOSH_CEILING;
+            case "carbon monoxide OSHA eight hours" -> CarbonMonoxide.OSHA_EIGHT_HOURS;
+            case "carbon monoxide measured shift" -> CarbonMonoxide.MEASURED_SHIFT;
+            case "carbon monoxide measured peak" -> CarbonMonoxide.MEASURED_PEAK;
+            default -> throw new IllegalArgumentException("no limit " + name);
+        };
     }
 
     private static List<VibrationDay.Task> tasks(Given given) {
