@@ -56,7 +56,9 @@ final class ScalingChecks {
                 .number(
                         "scaling.crossing",
                         given -> crossing(LogRules.byId(given.text("rule")), LogRules.byId(given.text("other"))))
-                .number("scaling.international-term", given -> Math.abs(term(LogRules.byId(given.text("rule")), given.text("term"))))
+                .number(
+                        "scaling.international-term",
+                        given -> Math.abs(term(LogRules.byId(given.text("rule")), given.text("term"))))
                 .number("scaling.international-constant", given -> {
                     LogRule eighth = LogRules.byId("international-eighth");
                     return LogRules.byId(given.text("rule")).unroundedBoardFeet(20, 16)

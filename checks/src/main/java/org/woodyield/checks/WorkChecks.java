@@ -103,7 +103,9 @@ final class WorkChecks {
 
     private static void exposure(Catalogue.Builder catalogue) {
         catalogue
-                .number("work.exposure-limit", given -> limit(given.text("limit")).value())
+                .number(
+                        "work.exposure-limit",
+                        given -> limit(given.text("limit")).value())
                 .number("work.vibration", given -> new VibrationDay(tasks(given)).dailyExposure())
                 .number(
                         "work.vibration-time",

@@ -76,8 +76,8 @@ class PerturbationTest {
         Files.writeString(Path.of("target/perturbation.txt"), summary);
         System.out.print(summary);
         Map<String, String> found2 = new TreeMap<>();
-        found.forEach((group, counts) -> found2.put(
-                group, counts(counts.keySet(), Objects.requireNonNull(all.get(group)))));
+        found.forEach(
+                (group, counts) -> found2.put(group, counts(counts.keySet(), Objects.requireNonNull(all.get(group)))));
         writeList(found2, listed);
         Map<String, String> expected = new TreeMap<>();
         listed.forEach((group, one) -> {
@@ -110,7 +110,9 @@ class PerturbationTest {
         for (int from = 0; from < changes.size(); ) {
             List<Change> some = changes.subList(from, Math.min(changes.size(), from + many));
             from += some.size();
-            if (table && (readers.isEmpty() || some.size() > 1 && rows(some, text, readers).isEmpty())) {
+            if (table
+                    && (readers.isEmpty()
+                            || some.size() > 1 && rows(some, text, readers).isEmpty())) {
                 some.forEach(change -> outcomes.add(outcome(change, within(change, text))));
                 many = Math.min(64, 2 * many);
             } else {

@@ -10,12 +10,12 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.woodyield.log.Log;
 import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.UndersizeZ;
-import org.woodyield.log.Log;
+import org.woodyield.sawing.KerfStack;
 import org.woodyield.scaling.LogRules;
 import org.woodyield.source.PublishedTable;
-import org.woodyield.sawing.KerfStack;
 import org.woodyield.wood.DimensionalChange;
 import org.woodyield.wood.WoodWeight;
 import org.woodyield.work.MachineRate;
@@ -49,7 +49,18 @@ record PrintedRelation(String file, String statement, Function<PublishedTable, L
 
     /** The classes beside which the tables lie. */
     private static final Map<String, Class<?>> BESIDE = Map.of(
-            "scaling", LogRules.class, "lumber", BoardMeasure.class, "wood", WoodWeight.class, "log", Log.class, "work", MachineRate.class, "sawing", KerfStack.class);
+            "scaling",
+            LogRules.class,
+            "lumber",
+            BoardMeasure.class,
+            "wood",
+            WoodWeight.class,
+            "log",
+            Log.class,
+            "work",
+            MachineRate.class,
+            "sawing",
+            KerfStack.class);
 
     /** The reprint has 1216 bf at 36 in and 1209 bf at 37 in; 1290, the mean of its neighbours, is likely. */
     private static final String FALLS = "37,2.5";
@@ -89,7 +100,11 @@ record PrintedRelation(String file, String statement, Function<PublishedTable, L
             all.add(across(table, "a longer tree or log holds more", Order.RISES, 1));
         }
         all.add(down(
-                "scaling/scribner_diagram_16ft_memory.csv", "a thicker log holds more", Order.RISES, List.of(), List.of()));
+                "scaling/scribner_diagram_16ft_memory.csv",
+                "a thicker log holds more",
+                Order.RISES,
+                List.of(),
+                List.of()));
         all.add(down(
                 "scaling/scribner_factors_memory.csv",
                 "in its class of length a thicker log holds more",
@@ -157,8 +172,7 @@ record PrintedRelation(String file, String statement, Function<PublishedTable, L
                 "rough_dry",
                 1.0 / 8,
                 "rough dry lumber is 1/8 in over its surfaced size"));
-        all.add(inOrder(
-                "lumber/tennessee_sizes.csv", "surfaced_dry", "surfaced_green", "rough_green_suggested"));
+        all.add(inOrder("lumber/tennessee_sizes.csv", "surfaced_dry", "surfaced_green", "rough_green_suggested"));
         all.add(apart(
                 "lumber/hardwood_thickness.csv",
                 "two_sides_in",
@@ -252,10 +266,13 @@ record PrintedRelation(String file, String statement, Function<PublishedTable, L
     }
 
     private static PrintedRelation each(String file, String statement, Predicate<PublishedTable.Row> holds) {
-        return new PrintedRelation(file, statement, table -> table.rows().stream()
-                .filter(holds.negate())
-                .map(row -> "line " + row.line())
-                .toList());
+        return new PrintedRelation(
+                file,
+                statement,
+                table -> table.rows().stream()
+                        .filter(holds.negate())
+                        .map(row -> "line " + row.line())
+                        .toList());
     }
 
     private static double exactZ(PublishedTable.Row row) {
@@ -277,7 +294,9 @@ record PrintedRelation(String file, String statement, Function<PublishedTable, L
         for (PublishedTable.Row row : table.rows()) {
             if (row.text("class").equals("board") && row.text("face").equals("width")) {
                 PublishedTable.Row same = dimension.remove(row.number("nominal_in"));
-                if (same == null ? !boardOnly.remove(row.text("nominal_in")) : !sameSizes(row, same, "dry_in", "green_in")) {
+                if (same == null
+                        ? !boardOnly.remove(row.text("nominal_in"))
+                        : !sameSizes(row, same, "dry_in", "green_in")) {
                     breaches.add("line " + row.line());
                 }
             }
@@ -351,8 +370,9 @@ record PrintedRelation(String file, String statement, Function<PublishedTable, L
             for (int j = 0; j < measures.size(); j++) {
                 double there = table.rows().get(i).number(measures.get(j));
                 double back = table.rows().get(j).number(measures.get(i));
-                boolean same = i == j ? there == 1 : (there - 0.005) * (back - 0.005) < 1
-                        && (there + 0.005) * (back + 0.005) > 1;
+                boolean same = i == j
+                        ? there == 1
+                        : (there - 0.005) * (back - 0.005) < 1 && (there + 0.005) * (back + 0.005) > 1;
                 if (!same) {
                     breaches.add(measures.get(i) + " to " + measures.get(j));
                 }

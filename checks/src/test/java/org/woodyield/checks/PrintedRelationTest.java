@@ -54,7 +54,9 @@ class PrintedRelationTest {
         for (Change change : Stream.concat(cells.stream(), numbers.stream()).toList()) {
             Path root = change.sort() == Change.Sort.TABLE ? RESOURCES : Path.of("../core/src/main/java");
             String text = Files.readString(root.resolve("org/woodyield").resolve(change.file()));
-            assertThat(text.startsWith(change.from(), change.start())).as(change.toString()).isTrue();
+            assertThat(text.startsWith(change.from(), change.start()))
+                    .as(change.toString())
+                    .isTrue();
             assertThat(text.substring(0, change.start()).lines().count())
                     .as(change.toString())
                     .isIn((long) change.line(), (long) change.line() - 1);
@@ -79,9 +81,9 @@ class PrintedRelationTest {
                 .loadClass(PrintedRelation.beside(file).getName());
         PublishedTable changed = PublishedTable.read(beside, "sweden_conversion.csv");
         assertThat(changed.rows().get(0).number("m3sk")).isEqualTo(2);
-        assertThat(PrintedRelation.of(file)).singleElement().satisfies(relation -> assertThat(
-                        relation.breaches(changed))
-                .isNotEmpty());
+        assertThat(PrintedRelation.of(file))
+                .singleElement()
+                .satisfies(relation -> assertThat(relation.breaches(changed)).isNotEmpty());
         Class<?> without = new OverlayLoader(Map.of(name, new byte[0]))
                 .loadClass(PrintedRelation.beside(file).getName());
         assertThatThrownBy(() -> PublishedTable.read(without, "sweden_conversion.csv"))

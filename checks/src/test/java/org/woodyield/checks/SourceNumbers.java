@@ -175,7 +175,12 @@ final class SourceNumbers {
                 null,
                 files,
                 diagnostic -> {},
-                List.of("-proc:none", "-Xlint:none", "-implicit:none", "-classpath", System.getProperty("java.class.path")),
+                List.of(
+                        "-proc:none",
+                        "-Xlint:none",
+                        "-implicit:none",
+                        "-classpath",
+                        System.getProperty("java.class.path")),
                 null,
                 List.of(source));
     }
