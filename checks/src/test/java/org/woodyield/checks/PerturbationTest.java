@@ -112,7 +112,7 @@ class PerturbationTest {
             from += some.size();
             if (table
                     && (readers.isEmpty()
-                            || some.size() > 1 && rows(some, text, readers).isEmpty())) {
+                            || (some.size() > 1 && rows(some, text, readers).isEmpty()))) {
                 some.forEach(change -> outcomes.add(outcome(change, within(change, text))));
                 many = Math.min(64, 2 * many);
             } else {
