@@ -86,7 +86,7 @@ final class AreaTable {
                 .orElse(Optional.of(USUAL_WASTE));
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
         Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);
-        Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE));
+        Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE), surface);
         if (thickness.isPresent() && thickness.get().nominal() && surface.isPresent()) {
             // Any width does here: only the thickness is looked up.
             Length width = Length.max(thickness.get().length(), Length.inches(6));

@@ -24,6 +24,7 @@ final class Commands {
     private static final List<Subcommand> SUBCOMMANDS = List.of(
             new NewJobCommand(),
             new GreenSizeCommand(),
+            new DryingCommand(),
             new ScaleCommand(),
             new RulesCommand(),
             new CompareRulesCommand(),

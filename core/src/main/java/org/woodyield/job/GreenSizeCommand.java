@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.woodyield.lumber.GreenTargetSize;
 import org.woodyield.lumber.NominalSize;
+import org.woodyield.lumber.Product;
 import org.woodyield.lumber.SizeChain;
 import org.woodyield.lumber.SoftwoodSizes;
 import org.woodyield.lumber.UndersizeZ;
@@ -28,6 +29,9 @@ import picocli.CommandLine.ParseResult;
 final class GreenSizeCommand implements Subcommand {
 
     private static final List<Face> FACES = List.of(Face.THICKNESS, Face.WIDTH);
+    /** A thousandth of an inch, in nanometres. */
+    private static final long THOUSANDTH = 25_400;
+
     private static final Domain RINGS =
             new Domain("ring angle", "degrees", 0, 90, "write flat, quarter, or an angle such as 30 deg");
 
@@ -44,7 +48,8 @@ final class GreenSizeCommand implements Subcommand {
                 .index("0")
                 .arity("1")
                 .type(String.class)
-                .description("Nominal size, such as 2x4, whose dressed dry size is wanted.")
+                .description("Nominal size, such as 2x4, whose dressed dry size is wanted; or the dry size itself with"
+                        + " its unit, such as '1 3/4 in x 6 in'.")
                 .build());
         spec.addPositional(PositionalParamSpec.builder()
                 .paramLabel("WOOD")
@@ -84,7 +89,7 @@ final class GreenSizeCommand implements Subcommand {
         Problems problems = new Problems();
         Asked asked = new Asked(given, problems);
         Optional<Species> species = Woods.species(asked.argument(1, "WOOD"));
-        Optional<NominalSize> nominal = asked.nominal();
+        Optional<Finished> finished = asked.finished();
         Optional<Double> moisture = asked.option("--moisture", "15 %").quantity(Units.PERCENT, Woods.MOISTURE);
         Optional<Length> planing =
                 asked.option("--planing", "1/16 in").lengthOrNoneUpTo(Length.inches(1), "give what both faces lose");
@@ -98,7 +103,7 @@ final class GreenSizeCommand implements Subcommand {
         Optional<List<Double>> rings = asked.rings();
         Optional<List<Length>> sawn = asked.sawn();
         problems.stopIfAny();
-        SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(nominal.orElseThrow(), SoftwoodSizes.Condition.DRY);
+        Finished dressed = finished.orElseThrow();
         StringBuilder out = new StringBuilder();
         for (double angle : rings.orElseThrow()) {
             SizeChain chain = new SizeChain(
@@ -112,12 +117,9 @@ final class GreenSizeCommand implements Subcommand {
                     UndersizeZ.exact(undersize.orElseThrow()),
                     variation.orElseThrow());
             out.append(out.isEmpty() ? "" : "\n\n");
-            out.append(nominal.orElseThrow()).append(' ').append(chain.species().commonName());
-            out.append(", ").append(chain.cut()).append(": dressed ").append(dressed.thickness());
-            out.append(" x ")
-                    .append(dressed.width())
-                    .append(" dry (")
-                    .append(dressed.source().citation());
+            out.append(dressed.name()).append(' ').append(chain.species().commonName());
+            out.append(", ").append(chain.cut()).append(": dressed ").append(size(dressed.thickness()));
+            out.append(" x ").append(size(dressed.width())).append(" dry (").append(dressed.restsOn());
             out.append(")\n");
             out.append(
                     sawn.orElseThrow().isEmpty() ? forth(chain, step.orElseThrow()) : back(chain, sawn.orElseThrow()));
@@ -151,7 +153,7 @@ final class GreenSizeCommand implements Subcommand {
             GreenTargetSize green = chain.green(FACES.get(i));
             double planed = green.planedInches(sawn.get(i));
             double spare = planed - green.finished().toInches();
-            out.append("  ").append(word(FACES.get(i))).append(": sawn ").append(sawn.get(i));
+            out.append("  ").append(word(FACES.get(i))).append(": sawn ").append(size(sawn.get(i)));
             out.append(" it measures ")
                     .append(inches(green.dryInches(sawn.get(i))))
                     .append(" dry and ");
@@ -212,6 +214,25 @@ final class GreenSizeCommand implements Subcommand {
         return NumberText.fixed(value, 3) + " in";
     }
 
+    /** The size wanted, dry: its name and what it rests on. */
+    private record Finished(String name, Length thickness, Length width, String restsOn) {}
+
+    /** In inches where it is a fraction or so many thousandths of one, as it was then written; else in millimetres. */
+    private static String size(Length length) {
+        boolean decimal =
+                length.toNanometres() % THOUSANDTH == 0 && length.toString().endsWith("mm");
+        return decimal ? NumberText.significant(length.toInches(), 6) + " in" : length.toString();
+    }
+
+    /** An angle between rings and wide face, in degrees or in a word. */
+    static Optional<Double> angle(Cell cell) {
+        return switch (cell.text()) {
+            case "flat" -> Optional.of(0.0);
+            case "quarter" -> Optional.of(90.0);
+            default -> cell.quantity(Units.DEGREES, RINGS);
+        };
+    }
+
     /** What stands on the command line, read as the job files are. */
     private record Asked(ParseResult given, Problems problems) {
 
@@ -227,27 +248,38 @@ final class GreenSizeCommand implements Subcommand {
             return new Cell("green-size", 0, column, text, problems);
         }
 
-        Optional<NominalSize> nominal() {
+        /** The dressed size of a nominal one, or the size itself where it is written with its unit. */
+        Optional<Finished> finished() {
             Cell cell = argument(0, "SIZE");
+            return Sizes.size(cell).flatMap(size -> size.nominal() ? nominal(cell) : Optional.of(measured(size)));
+        }
+
+        private static Optional<Finished> nominal(Cell cell) {
             try {
                 NominalSize size = NominalSize.parse(cell.text());
-                SoftwoodSizes.dressed(size, SoftwoodSizes.Condition.DRY);
-                return Optional.of(size);
+                SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(size, SoftwoodSizes.Condition.DRY);
+                return Optional.of(new Finished(
+                        size.toString(),
+                        dressed.thickness(),
+                        dressed.width(),
+                        dressed.source().citation()));
             } catch (OutOfDomainException e) {
                 cell.refuse(e);
                 return Optional.empty();
             }
         }
 
+        private static Finished measured(Product.Size size) {
+            return new Finished(
+                    size(size.thickness()) + " x " + size(size.width()), size.thickness(), size.width(), "as given");
+        }
+
         /** The angles asked for; flat-sawn and quarter-sawn where none is. */
         Optional<List<Double>> rings() {
             Cell cell = option("--rings", "both");
-            return switch (cell.text()) {
-                case "both" -> Optional.of(List.of(0.0, 90.0));
-                case "flat" -> Optional.of(List.of(0.0));
-                case "quarter" -> Optional.of(List.of(90.0));
-                default -> cell.quantity(Units.DEGREES, RINGS).map(List::of);
-            };
+            return cell.text().equals("both")
+                    ? Optional.of(List.of(0.0, 90.0))
+                    : angle(cell).map(List::of);
         }
 
         /** Thickness and width sawn, or nothing where that was not asked. */

@@ -50,6 +50,7 @@ final class JobReader {
         Optional<Length> planing = settings.planing();
         Optional<Double> undersize = settings.undersize();
         Optional<FallDown> fallDown = settings.fallDown();
+        Optional<DryingYard> yard = settings.yard(fallDown.orElse(FallDown.NONE));
         LogTable logs = LogTable.read(
                 rows(texts, JobFile.LOGS, LogTable.COLUMNS),
                 ProfileTable.read(rows(texts, JobFile.PROFILES, ProfileTable.COLUMNS)));
@@ -78,7 +79,7 @@ final class JobReader {
                 work.orElseThrow(),
                 planing.orElseThrow(),
                 undersize.orElseThrow(),
-                new DryingYard(fallDown.orElseThrow()),
+                yard.orElseThrow(),
                 prices,
                 assumptions);
     }

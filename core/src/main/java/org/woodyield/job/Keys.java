@@ -30,6 +30,15 @@ final class Keys {
     static final Key FINISH_SPLITS = Key.optional("finish.splits", "2 %");
     static final Key FINISH_WARP = Key.optional("finish.warp", "4 %");
 
+    static final Key DRYING_STACK_WIDTH = Key.optional("drying.stack-width", "4 ft");
+    static final Key DRYING_GAP = Key.optional("drying.gap", "1 in");
+    static final Key DRYING_STICKER = Key.optional("drying.sticker", "3/4 in");
+    static final Key DRYING_STICKER_SPACING = Key.optional("drying.sticker-spacing", "16 in");
+    static final Key DRYING_TEMPERATURE = Key.optional("drying.temperature", "70 F");
+    static final Key DRYING_HUMIDITY = Key.optional("drying.humidity", "65 %");
+    static final Key DRYING_PLACE = Key.optional("drying.place", "Denver, CO");
+    static final Key DRYING_PITH_DISTANCE = Key.optional("drying.pith-distance", "3 in");
+
     static final Key PATTERN_TURNS = Key.optional("pattern.turns", "0 deg; 45 deg");
     static final Key PATTERN_CANTS = Key.optional("pattern.cants", "yes");
     static final Key PATTERN_GRID = Key.optional("pattern.grid", "1/8 in");
@@ -57,6 +66,14 @@ final class Keys {
                 FINISH_END_TRIM,
                 FINISH_SPLITS,
                 FINISH_WARP,
+                DRYING_STACK_WIDTH,
+                DRYING_GAP,
+                DRYING_STICKER,
+                DRYING_STICKER_SPACING,
+                DRYING_TEMPERATURE,
+                DRYING_HUMIDITY,
+                DRYING_PLACE,
+                DRYING_PITH_DISTANCE,
                 PATTERN_TURNS,
                 PATTERN_CANTS,
                 PATTERN_GRID));

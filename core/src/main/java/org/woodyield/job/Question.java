@@ -76,7 +76,7 @@ record Question(String log, Optional<Product> more) {
         Optional<Size> size = Sizes.size(parts.get(0));
         Optional<Length> length = parts.get(1).length(Sizes.SHORTEST, Sizes.LONGEST, Sizes.LENGTHS, Sizes.OTHER_LENGTH);
         Optional<Surface> surface = parts.get(2).choice(Choices.SURFACE);
-        Optional<Double> moisture = Woods.moisture(parts.get(3));
+        Optional<Double> moisture = Woods.moisture(parts.get(3), surface);
         if (size.isEmpty()
                 || length.isEmpty()
                 || surface.isEmpty()

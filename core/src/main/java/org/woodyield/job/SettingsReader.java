@@ -9,10 +9,13 @@ import org.woodyield.lumber.FallDown;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
+import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.source.Sources;
+import org.woodyield.wood.DryingAir;
+import org.woodyield.wood.Stacking;
 import org.woodyield.work.InputValue;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
@@ -185,9 +188,36 @@ final class SettingsReader {
                 .orElseGet(() -> Optional.of(notCounted("cut off each end for checks of drying", Length.ZERO)));
         Optional<Double> splits = lost(Keys.FINISH_SPLITS, "pieces that split or check beyond use in drying");
         Optional<Double> warp = lost(Keys.FINISH_WARP, "pieces that warp beyond use in drying");
+        if (splits.isPresent()
+                && warp.isPresent()
+                && !FallDown.TOGETHER.holds(FallDown.together(splits.get(), warp.get()))) {
+            settings.cell(Keys.FINISH_WARP)
+                    .ifPresent(cell ->
+                            cell.refuse("up to 90 % lost by splits and warp together", FallDown.TOGETHER.remedy()));
+            return Optional.empty();
+        }
         return trim.isPresent() && splits.isPresent() && warp.isPresent()
                 ? Optional.of(new FallDown(trim.get(), splits.get(), warp.get()))
                 : Optional.empty();
+    }
+
+    /** The yard with these losses; what no key asks for is left out of the plan. */
+    Optional<DryingYard> yard(FallDown fallDown) {
+        List<Key> keys =
+                List.of(Keys.DRYING_STACK_WIDTH, Keys.DRYING_GAP, Keys.DRYING_STICKER, Keys.DRYING_STICKER_SPACING);
+        boolean stacked = keys.stream().anyMatch(key -> settings.cell(key).isPresent());
+        Optional<Stacking> stacking = StackingReader.read(
+                settings.cell(keys.get(0)),
+                settings.cell(keys.get(1)),
+                settings.cell(keys.get(2)),
+                settings.cell(keys.get(3)));
+        Optional<DryingAir> air = AirReader.read(
+                settings.cell(Keys.DRYING_PLACE),
+                settings.cell(Keys.DRYING_TEMPERATURE),
+                settings.cell(Keys.DRYING_HUMIDITY));
+        Optional<Length> pith = settings.cell(Keys.DRYING_PITH_DISTANCE)
+                .flatMap(cell -> cell.lengthUpTo(Length.inches(60), "measure from the pith to the middle of a board"));
+        return stacking.map(one -> new DryingYard(fallDown, stacked ? Optional.of(one) : Optional.empty(), air, pith));
     }
 
     private Optional<Double> lost(Key key, String what) {

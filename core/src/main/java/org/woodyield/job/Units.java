@@ -62,6 +62,12 @@ record Units(Map<String, Double> factors) {
     /** Directions, in degrees. */
     static final Units DEGREES = of(Map.entry("degrees", 1.0), Map.entry("deg", 1.0));
 
+    /** Temperatures on the Fahrenheit scale. */
+    static final Units FAHRENHEIT = of(Map.entry("°f", 1.0), Map.entry("f", 1.0));
+
+    /** Temperatures on the Celsius scale. */
+    static final Units CELSIUS = of(Map.entry("°c", 1.0), Map.entry("c", 1.0));
+
     @SafeVarargs
     private static Units of(Map.Entry<String, Double>... factors) {
         Map<String, Double> map = new LinkedHashMap<>();

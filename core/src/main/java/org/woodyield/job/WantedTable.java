@@ -58,7 +58,7 @@ final class WantedTable {
         Optional<Integer> quantity = row.cell(QUANTITY).count(1, MOST);
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
         Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);
-        Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE));
+        Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE), surface);
         Optional<Product.Section> finished = size.isPresent() && surface.isPresent()
                 ? Sizes.finished(row.cell(SIZE), size.get(), surface.get())
                 : Optional.empty();

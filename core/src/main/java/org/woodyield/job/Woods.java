@@ -2,6 +2,7 @@ package org.woodyield.job;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.OutOfDomainException;
@@ -42,7 +43,16 @@ final class Woods {
         };
     }
 
-    static Optional<Double> moisture(Cell cell) {
-        return cell.text().equalsIgnoreCase("green") ? Optional.of(GREEN) : cell.quantity(Units.PERCENT, MOISTURE);
+    /** The final moisture of what has a surface; what is dressed dry is not green. */
+    static Optional<Double> moisture(Cell cell, Optional<Surface> surface) {
+        Optional<Double> moisture =
+                cell.text().equalsIgnoreCase("green") ? Optional.of(GREEN) : cell.quantity(Units.PERCENT, MOISTURE);
+        if (moisture.isPresent() && moisture.get() >= GREEN && surface.equals(Optional.of(Surface.DRESSED_DRY))) {
+            cell.refuse(
+                    "4 to less than 30 % for what is dressed dry",
+                    "write the moisture at which it is planed, such as 15 %, or dressed green as its surface");
+            return Optional.empty();
+        }
+        return moisture;
     }
 }

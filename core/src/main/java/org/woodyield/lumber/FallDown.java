@@ -27,6 +27,17 @@ public record FallDown(Length endTrim, double splitPercent, double warpPercent) 
     public static final Domain LOSS =
             new Domain("share lost", "%", 0, 90, "with more than that lost, mend the drying rather than saw spares");
 
+    /** Share of pieces that splits and warp may take together. */
+    public static final Domain TOGETHER = new Domain(
+            "share lost by splits and warp together",
+            "%",
+            0,
+            90,
+            "with more than that lost, mend the drying rather than saw spares");
+
+    /** What a share may be over its limit by the rounding of its arithmetic. */
+    private static final double LAST_BITS = 1e-9;
+
     /** Nothing is lost. */
     public static final FallDown NONE = new FallDown(Length.ZERO, 0, 0);
 
@@ -38,12 +49,25 @@ public record FallDown(Length endTrim, double splitPercent, double warpPercent) 
     /**
      * Checks the losses.
      *
-     * @throws OutOfDomainException if one is outside
+     * @throws OutOfDomainException if one is outside, or splits and warp together take more than 90 %
      */
     public FallDown {
         END_TRIM.require(endTrim.toInches());
         LOSS.require(splitPercent);
         LOSS.require(warpPercent);
+        TOGETHER.require(together(splitPercent, warpPercent));
+    }
+
+    /**
+     * The share of pieces that splits and warp take together, warp of what the splits leave.
+     *
+     * @param splitPercent share of pieces that split
+     * @param warpPercent share of the others that warp
+     * @return 100 (1 - (1 - s/100) (1 - w/100)), to a billionth, in percent
+     */
+    public static double together(double splitPercent, double warpPercent) {
+        double lost = 100 * (1 - (1 - splitPercent / 100) * (1 - warpPercent / 100));
+        return Math.rint(lost / LAST_BITS) * LAST_BITS;
     }
 
     /**

@@ -87,7 +87,10 @@ public record SizeChain(
      */
     public Working planedWorking(Face face, Length greenSize) {
         return green(face)
-                .planedWorking(greenSize, title(face, "dry and planed, sawn " + greenSize + ", at "), shrinkage(face));
+                .planedWorking(
+                        greenSize,
+                        title(face, "dry and planed, sawn " + plain(greenSize.toInches()) + " in, at "),
+                        shrinkage(face));
     }
 
     private Optional<Working> shrinkage(Face face) {

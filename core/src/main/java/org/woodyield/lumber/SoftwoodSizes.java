@@ -273,7 +273,8 @@ public final class SoftwoodSizes {
                 "",
                 "the sizes of PS 20",
                 NearestLengths.words(nominal, nominals(size.lumberClass(), face)) + " in a "
-                        + size.lumberClass().label() + "; or give the exact size");
+                        + size.lumberClass().label()
+                        + "; or give the size itself with its unit, such as 1 3/4 in x 6 in");
     }
 
     private static Length timber(String face, Length nominal, Condition condition, List<String> doubts) {
@@ -293,7 +294,7 @@ public final class SoftwoodSizes {
                 "",
                 "whole inches from 5 in for timbers",
                 NearestLengths.words(nominal, nominals(NominalSize.LumberClass.TIMBER, face))
-                        + "; or give the exact size");
+                        + "; or give the size itself with its unit, such as 1 3/4 in x 6 in");
     }
 
     private static Length whole(Length length) {

@@ -11,7 +11,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.Product;
+import org.woodyield.lumber.Product.Surface;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
@@ -69,6 +74,7 @@ final class PlanContent {
         sections.add(wood.balance());
         sections.add(work.time());
         sections.add(wood.weight());
+        wood.yard().ifPresent(sections::add);
         sections.add(work.money());
         sections.add(cautions());
         sections.add(assumptions());
@@ -82,7 +88,7 @@ final class PlanContent {
         List<Fact> facts = new ArrayList<>();
         long met = plan.supply().stream().filter(Supply::met).count();
         facts.add(new Fact("Wanted", met + " of " + plan.supply().size() + " met", shortages()));
-        facts.add(new Fact("Lumber sawn", feet(plan.tally()), "by nominal tally; of it " + stages() + " bf usable"));
+        facts.add(new Fact("Lumber sawn", feet(plan.tally()), "by nominal tally; " + stages()));
         facts.add(new Fact(
                 "Solid recovery",
                 share(plan.balance().lumber(), plan.solid()),
@@ -122,7 +128,7 @@ final class PlanContent {
         return new Section("in-short", "In short", blocks);
     }
 
-    /** What is left of the tally when it has dried, is planed and can be used; the last without its unit. */
+    /** What is left of the tally after each stage, and what of it never goes through one. */
     private String stages() {
         double dried = 0;
         double planed = 0;
@@ -130,8 +136,27 @@ final class PlanContent {
             dried += lot.stages().dried().value();
             planed += lot.stages().planed().value();
         }
-        return NumberText.fixed(dried, 0) + " bf dried, " + NumberText.fixed(planed, 0) + " bf planed, "
-                + NumberText.fixed(plan.usable().value(), 0);
+        return "left after drying " + NumberText.fixed(dried, 0) + " bf, after planing "
+                + NumberText.fixed(planed, 0) + " bf, usable "
+                + NumberText.fixed(plan.usable().value(), 0) + " bf"
+                + of(Surface.ROUGH, "is left rough and not planed")
+                + of(Surface.DRESSED_GREEN, "is dressed green and not dried");
+    }
+
+    private String of(Surface surface, String words) {
+        Set<String> ids = Stream.concat(
+                        plan.input().pieces().stream()
+                                .filter(piece -> piece.surface() == surface)
+                                .map(Product::id),
+                        plan.input().areas().stream()
+                                .filter(area -> area.surface() == surface)
+                                .map(CoverArea::id))
+                .collect(Collectors.toSet());
+        double feet = 0;
+        for (JobPlan.Lot lot : plan.fallDown()) {
+            feet += ids.contains(lot.wantedId()) ? lot.tally() : 0;
+        }
+        return feet > 0 ? "; " + NumberText.fixed(feet, 0) + " bf of it " + words : "";
     }
 
     private String prospect(Optional<Outlook> outlook) {

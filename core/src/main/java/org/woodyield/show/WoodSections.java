@@ -10,15 +10,18 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.Product;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Volume;
+import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.GreenSize;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
+import org.woodyield.plan.YardPlan;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.WoodBalance;
 import org.woodyield.show.Block.Derivation;
@@ -29,6 +32,8 @@ import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
 import org.woodyield.show.Block.Workings;
 import org.woodyield.show.PlanTable.Cell;
+import org.woodyield.source.Sourced;
+import org.woodyield.source.Sources;
 import org.woodyield.wood.AirDrying;
 import org.woodyield.working.Working;
 
@@ -150,7 +155,7 @@ final class WoodSections {
 
     private String lossesInWords(FallDown losses) {
         if (losses.equals(FallDown.NONE)) {
-            return "The job gives no losses of drying (finish.end-trim, finish.splits, finish.warp), so none are counted and no"
+            return "No losses of drying are counted: the job gives none (finish.end-trim, finish.splits, finish.warp), or gives them as 0. So no"
                     + " spares are sawn: dried is what is sawn. Wood does check, split and warp, and no published share was"
                     + " found to stand in.";
         }
@@ -286,6 +291,52 @@ final class WoodSections {
                 new Prose("The mean piece, dried and planed by no more than the allowance, would measure the figure in"
                         + " inches; planed to size it measures the finished one."));
         return new Section("weight", "Weight, drying and final size", blocks);
+    }
+
+    /** The yard, as far as the job gives one. */
+    Optional<Section> yard() {
+        DryingYard yard = plan.input().yard();
+        YardPlan drying = YardPlan.of(plan);
+        DryingParts parts = new DryingParts(words.lengths(), Sources.get("user"));
+        List<Block> blocks = new ArrayList<>();
+        yard.air().ifPresent(air -> blocks.addAll(parts.air(air)));
+        if (!drying.piles().isEmpty()) {
+            blocks.addAll(parts.stacks(drying.piles().stream()
+                    .map(pile -> new DryingParts.Pile(
+                            pile.wantedId() + ", "
+                                    + words.lengths().longways(pile.stack().length()),
+                            pile.species(),
+                            pile.stack(),
+                            pile.species().greenMoisturePercent().map(Sourced::value),
+                            pile.dryPercent()))
+                    .toList()));
+            blocks.add(
+                    new Prose(
+                            "Boards lie as long as they are sawn, each size by itself"
+                                    + (drying.piles().stream().anyMatch(YardPlan.Pile::meanWidth)
+                                            ? "; boards of random width at their mean width, to the nearest 1/16 in"
+                                            : "")
+                                    + ". Green is at the green moisture of the wood, dry at the moisture wanted. What is dressed green is not stacked."));
+        }
+        if (!drying.cups().isEmpty()) {
+            blocks.addAll(parts.cups(drying.cups().stream()
+                    .map(cup -> new DryingParts.Cup(
+                            cup.wantedId() + ", " + cup.species().commonName(), cup.board(), cup.dryPercent()))
+                    .toList()));
+        }
+        List<String> leftOut = new ArrayList<>(drying.leftOut());
+        leftOut.addAll(parts.leftOut());
+        if (!leftOut.isEmpty()) {
+            blocks.add(new Points(leftOut));
+        }
+        if (blocks.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!parts.workings().isEmpty()) {
+            blocks.add(new Workings("How the figures of the yard come about", parts.workings()));
+        }
+        words.sources().addAll(parts.sources());
+        return Optional.of(new Section("yard", "In the drying yard", blocks));
     }
 
     private static String heavy(JobPlan.Heavy heavy) {

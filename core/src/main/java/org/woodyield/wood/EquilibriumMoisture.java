@@ -46,7 +46,8 @@ public final class EquilibriumMoisture {
             new Quadratic(6.27, -0.00938, -0.000303),
             new Quadratic(1.91, 0.0407, -0.000293));
 
-    private static final Domain HUMIDITY = new Domain(
+    /** The humidities for which the equation holds. */
+    public static final Domain HUMIDITY = new Domain(
             "relative humidity", "%", 0, 98, "near saturation the equation does not hold; give 98 % or less");
 
     private final String unit;
@@ -91,6 +92,25 @@ public final class EquilibriumMoisture {
      */
     public Domain temperature() {
         return temperature;
+    }
+
+    /**
+     * The equation with the other set of coefficients.
+     *
+     * @return that for Celsius of the one for Fahrenheit, and the other way round
+     */
+    public EquilibriumMoisture other() {
+        return equals(FAHRENHEIT) ? CELSIUS : FAHRENHEIT;
+    }
+
+    /**
+     * A temperature in the unit of the other set.
+     *
+     * @param temperature in this set's own unit
+     * @return (F - 32) / 1.8, or 1.8 C + 32; not rounded
+     */
+    public double toOther(double temperature) {
+        return equals(FAHRENHEIT) ? (temperature - 32) / 1.8 : temperature * 1.8 + 32;
     }
 
     /**

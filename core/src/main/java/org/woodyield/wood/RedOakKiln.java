@@ -17,18 +17,31 @@ import org.woodyield.working.Working;
  */
 public final class RedOakKiln {
 
-    private static final Domain TEMPERATURE = new Domain(
+    /** Kiln temperatures, for which it was made. */
+    public static final Domain TEMPERATURE = new Domain(
             "kiln temperature",
             "°F",
             110,
             180,
             "the equation was made for kilns; for the open air see the air-drying times");
-    private static final Domain THICKNESS =
+    /** Thicknesses for which it was made. */
+    public static final Domain THICKNESS =
             new Domain("thickness", "in", 1, 2, "the equation is for lumber of 4/4 to 8/4");
+
     private static final Domain START = new Domain(
             "moisture at the start", "%", 6, 100, "give the moisture on the oven-dry basis, water over dry wood");
 
     private RedOakKiln() {}
+
+    /**
+     * Whether the equation was made for this wood.
+     *
+     * @param species a species
+     * @return true for those that are called red oak; other oaks of their group are not taken in
+     */
+    public static boolean isFor(Species species) {
+        return species.commonName().endsWith("red oak");
+    }
 
     /**
      * The pressure of saturated steam by Antoine's equation, 10^(8.07131 - 1730.63 / (233.426 + t)), t in degrees Celsius.

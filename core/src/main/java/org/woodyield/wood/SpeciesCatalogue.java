@@ -8,8 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.PublishedTable;
 
@@ -28,6 +31,7 @@ public final class SpeciesCatalogue {
 
     private static final SpeciesCatalogue PUBLISHED = read();
     private static final int NAMES_OFFERED = 3;
+    private static final int HOLDING_OFFERED = 12;
 
     private final Map<String, Species> byId;
     private final Map<String, Species> byName;
@@ -78,7 +82,7 @@ public final class SpeciesCatalogue {
      * @param name for example {@code douglas-fir}, {@code Eastern white pine}, {@code Pine, eastern white} or {@code Quercus
      *     alba}
      * @return the species
-     * @throws OutOfDomainException if there is none of that name; the remedy gives the nearest names
+     * @throws OutOfDomainException if there is none of that name; the remedy gives those that hold the words written, or the nearest
      */
     public Species find(String name) {
         Species found = name.isBlank() ? null : byName.get(normal(name));
@@ -88,7 +92,7 @@ public final class SpeciesCatalogue {
                     name.isBlank() ? "empty" : "'" + name.strip() + "'",
                     "",
                     "the id, common, scientific or other name of one of " + byId.size() + " species",
-                    "nearest: " + String.join(", ", nearest(name)));
+                    offer(name));
         }
         return found;
     }
@@ -100,6 +104,39 @@ public final class SpeciesCatalogue {
      */
     public Collection<Species> all() {
         return byId.values();
+    }
+
+    /** Names that hold all the words that were written; where none does, the nearest by spelling. */
+    private String offer(String name) {
+        List<String> words = List.of(normal(name).split(" ", -1));
+        List<Species> holding = byId.values().stream()
+                .filter(species -> !words.contains("")
+                        && List.of(normal(species.commonName()).split(" ", -1)).containsAll(words))
+                .sorted(Comparator.comparingInt(SpeciesCatalogue::known).reversed())
+                .toList();
+        if (holding.isEmpty()) {
+            return "nearest: " + String.join(", ", nearest(name));
+        }
+        int more = holding.size() - HOLDING_OFFERED;
+        return "write the name in full: "
+                + holding.stream()
+                        .limit(HOLDING_OFFERED)
+                        .map(Species::commonName)
+                        .collect(Collectors.joining(", "))
+                + (more > 0 ? ", or one of " + more + " more" : "");
+    }
+
+    /** How much the tables tell of a species: those most asked for stand in most of them. */
+    private static int known(Species species) {
+        return (int) Stream.of(
+                        species.specificGravityGreen(),
+                        species.specificGravityAt12(),
+                        species.heartwoodMoisturePercent(),
+                        species.radialPercent(),
+                        species.volumetricPercent(),
+                        AirDrying.ofInchLumber(species))
+                .filter(Optional::isPresent)
+                .count();
     }
 
     private List<String> nearest(String name) {

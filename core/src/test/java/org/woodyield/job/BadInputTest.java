@@ -393,7 +393,7 @@ class BadInputTest {
     @Test
     void aNominalSizeThatTheTradeDoesNotHave() {
         demo.with(WANTED, "studs,2x4,", "studs,2x4 3/4,");
-        expect(at(WANTED, "studs", "size"), "'2x4 3/4'", "the sizes of PS 20", "or give the exact size");
+        expect(at(WANTED, "studs", "size"), "'2x4 3/4'", "the sizes of PS 20", "or give the size itself with its unit");
     }
 
     @Test

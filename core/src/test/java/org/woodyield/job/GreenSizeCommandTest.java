@@ -102,6 +102,38 @@ class GreenSizeCommandTest {
     }
 
     @Test
+    void theSizeItselfIsTakenWhereItsUnitIsWritten() {
+        Run refused = Run.of("green-size", "1 3/4x6", "white oak");
+        assertThat(refused.code()).isEqualTo(2);
+        assertThat(refused.err()).contains("or give the size itself with its unit, such as 1 3/4 in x 6 in");
+        Run run = Run.of("green-size", "1 3/4 in x 6 in", "white oak", "--rings", "flat");
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out()).contains("dressed 1 3/4 in x 6 in dry (as given)");
+        // White oak at 15 %, flat: (1 3/4 + 1/16) / (1 - 2.8 / 100).
+        assertThat(leastGreen(run.out(), "thickness")).isEqualTo(shown("1.8125 / (1 - 2.8 / 100)"));
+        assertThat(Run.of("green-size", "45 mm x 145 mm", "white oak").out()).contains("45 mm x 145 mm dry");
+    }
+
+    @Test
+    void aSawnSizeInDecimalsOfAnInchIsAnsweredInInches() {
+        Run run = Run.of("green-size", "2x4", "white oak", "--sawn", "1.7 x 3.9");
+        assertThat(run.out()).contains("sawn 1.7 in it", "sawn 3.9 in it").doesNotContain("sawn 43.18 mm");
+        assertThat(Run.of("green-size", "2x4", "white oak", "--sawn", "43 mm x 99 mm")
+                        .out())
+                .contains("sawn 43 mm it", "sawn 99 mm it");
+    }
+
+    @Test
+    void aWordThatManySpeciesHoldIsAnsweredWithThose() {
+        assertThat(Run.of("green-size", "2x4", "oak").err()).contains("white oak", "northern red oak", "more");
+        assertThat(Run.of("green-size", "2x4", "pine").err())
+                .contains("eastern white pine", "western white pine")
+                .doesNotContain("nearest");
+        assertThat(Run.of("green-size", "2x4", "white oka").err()).contains("nearest: white-oak");
+        assertThat(Run.of("green-size", "2x4", "--", "-").code()).isEqualTo(2);
+    }
+
+    @Test
     void theHelpIsShownWithoutAWord() {
         Run help = Run.of("green-size", "--help");
         assertThat(help.code()).isZero();

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -53,6 +55,24 @@ class SizeChainTest {
         assertThat(chain.planedWorking(face, setting).value())
                 .isEqualTo(chain.green(face).planedInches(setting));
         assertThat(chain.green(face).scantShare(setting)).isLessThanOrEqualTo(0.05 + 1e-6);
+    }
+
+    /** Only the step of the scale comes between: what is sawn to it dries and planes to the size, or a step too much. */
+    @Property(tries = 300)
+    void whatIsSawnToTheStepIsNeverTooLittleAndNeverAStepTooMuch(
+            @ForAll Face face,
+            @ForAll @DoubleRange(max = 90) double angle,
+            @ForAll @DoubleRange(min = 8, max = 19) double moisture,
+            @ForAll @IntRange(max = 6) int halvings) {
+        Length step = Length.inches(1, 1L << halvings);
+        for (String species : List.of("douglas-fir", "white oak", "eastern white pine")) {
+            GreenTargetSize green = chain(species, angle, moisture).green(face);
+            Length setting = green.setting(step);
+            double over = green.planedInches(setting) - green.finished().toInches();
+            assertThat(setting.toInches() - green.targetInches()).isBetween(-1e-9, step.toInches());
+            // The allowance for the saw's scatter, 1.645 x 0.03 in, is to spare as well.
+            assertThat(over).isBetween(-1e-9, step.toInches() + 0.0494);
+        }
     }
 
     @Test

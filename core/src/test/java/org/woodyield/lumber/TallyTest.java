@@ -115,6 +115,11 @@ class TallyTest {
         assertThat(b.total()).isEqualTo(a.total());
         assertThat(b.bySize()).isEqualTo(a.bySize());
         assertThat(b.bySpecies()).isEqualTo(a.bySpecies());
+        assertThat(b.byGrade()).isEqualTo(a.byGrade());
+        assertThat(b.pieces()).isEqualTo(a.pieces());
+        for (Rounding rounding : Rounding.values()) {
+            assertThat(b.wholeBoardFeet(rounding)).isEqualTo(a.wholeBoardFeet(rounding));
+        }
         assertThat(b.boardFeet()).isEqualTo(a.boardFeet());
     }
 

@@ -64,6 +64,35 @@ class ShrinkageModelTest {
         assertThat(LINE.percent(FIR, Face.WIDTH, 0, 29)).isPositive();
     }
 
+    @Property
+    void lumberEquationFallsWithMoistureAndIsTheSameAtEveryAngle(
+            @ForAll Face face,
+            @ForAll @DoubleRange(max = 90) double angle,
+            @ForAll @DoubleRange(min = 8, max = 19) double a,
+            @ForAll @DoubleRange(min = 8, max = 19) double b) {
+        double drier = LUMBER.percent(FIR, face, angle, Math.min(a, b));
+        double wetter = LUMBER.percent(FIR, face, angle, Math.max(a, b));
+        assertThat(drier).isGreaterThanOrEqualTo(wetter);
+        assertThat(wetter).isPositive();
+        assertThat(LUMBER.percent(FIR, face, angle, a)).isEqualTo(LUMBER.percent(FIR, face, 0, a));
+    }
+
+    /** By hand: 6.031 / 0.215 = 28.05 % and 5.062 / 0.181 = 27.97 %, both short of the straight line's 30 %. */
+    @Test
+    void eachModelEndsAtItsOwnMoisture() {
+        assertThat(endOfLumberEquation(Face.WIDTH)).isCloseTo(28.05, within(0.005));
+        assertThat(endOfLumberEquation(Face.THICKNESS)).isCloseTo(27.97, within(0.005));
+        assertThat(LINE.percent(FIR, Face.WIDTH, 0, 28.05)).isPositive();
+        assertThat(LINE.percent(FIR, Face.WIDTH, 0, 30)).isZero();
+    }
+
+    /** Where the line through both ends of the equation's range comes to nothing. */
+    private static double endOfLumberEquation(Face face) {
+        double dry = LUMBER.percent(FIR, face, 0, 8);
+        double wet = LUMBER.percent(FIR, face, 0, 19);
+        return 19 + wet * 11 / (dry - wet);
+    }
+
     @Test
     void lumberEquationGivesThePublishedPairAtFifteenPercent() {
         assertThat(LUMBER.percent(FIR, Face.WIDTH, 0, 15)).isCloseTo(2.806, within(5e-4));
