@@ -34,6 +34,9 @@ import org.woodyield.work.WorkInputs;
 /** The plots of the book; every value is computed from core when the book is written. */
 final class Plots {
 
+    /** The plot that is drawn in panels. */
+    static final String EVERY_RULE = "every-rule";
+
     private static final double LENGTH_FEET = 12;
     private static final int SPECIES = 18;
     private static final List<String> RULES = List.of("doyle", "scribner-decimal-c", "international-quarter");
@@ -41,7 +44,7 @@ final class Plots {
     private Plots() {}
 
     static List<Plot> all() {
-        return List.of(rules(), overrun(), kerf(), moisture(), shrinkage(), feed());
+        return List.of(rules(), everyRule(), overrun(), kerf(), moisture(), shrinkage(), feed());
     }
 
     private static Plot rules() {
@@ -57,6 +60,32 @@ final class Plots {
                 "Three rules for logs of 16 ft. Doyle is far below the others in small logs and catches up as logs grow.",
                 "scaling diameter, in",
                 "board feet, scale",
+                diameters,
+                series);
+    }
+
+    /** Each rule over one of them, for at the size of a panel their own curves look alike. */
+    private static Plot everyRule() {
+        double[] diameters = range(6, 30, 1);
+        LogRule beside = LogRules.byId("international-quarter");
+        Map<String, List<Double>> series = new LinkedHashMap<>();
+        for (LogRule rule : LogRules.all()) {
+            series.put(
+                    rule.id() + " [" + rule.standing().label() + "]",
+                    values(
+                            diameters,
+                            rule,
+                            d -> 100 * rule.boardFeet(d, LENGTH_FEET) / beside.unroundedBoardFeet(d, LENGTH_FEET)));
+        }
+        return numbers(
+                EVERY_RULE,
+                "Every log rule against International 1/4-inch",
+                "Board feet by each rule for logs of 12 ft, in percent of International 1/4-inch before its rounding, which is the"
+                        + " broken line at 100; from 6 to 30 in of the diameter where the rule takes it. More than 200 is drawn at"
+                        + " the upper edge. Rules that were recalled with little confidence are left out; the standing of the"
+                        + " others is in brackets.",
+                "scaling diameter, in",
+                "percent of International 1/4-inch",
                 diameters,
                 series);
     }

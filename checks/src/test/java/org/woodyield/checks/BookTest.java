@@ -25,6 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import org.woodyield.scaling.LogRule;
+import org.woodyield.scaling.LogRules;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 import org.xml.sax.InputSource;
@@ -263,6 +265,18 @@ class BookTest {
             assertThat(elements(page, "tr")).hasSize(plot.x().size() + 1);
             assertThat(folder.resolve("plot-" + plot.id() + ".csv")).exists();
         }
+    }
+
+    @Test
+    void everyRuleThatIsOfferedHasAPanelAndAColumn() throws java.io.IOException {
+        String svg = java.nio.file.Files.readString(folder.resolve("plot-every-rule.svg"));
+        String header = java.nio.file.Files.readAllLines(folder.resolve("plot-every-rule.csv"))
+                .get(0);
+        for (LogRule rule : LogRules.all()) {
+            assertThat(svg).contains(">" + rule.id() + "</text>");
+            assertThat(header).contains(rule.id() + " [" + rule.standing().label() + "]");
+        }
+        assertThat(svg).contains("currentColor").doesNotContain("M0 0");
     }
 
     @Test

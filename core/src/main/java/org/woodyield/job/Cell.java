@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.woodyield.measure.Domain;
@@ -22,6 +23,8 @@ final class Cell {
     private static final Pattern QUANTITY =
             Pattern.compile("(" + NUMBER.pattern() + "|[-+]?(?:nan|inf(?:inity)?))\\s*([^\\d\\s].*)?");
     private static final Pattern RATE = Pattern.compile("(.*\\S)\\s+per\\s+(\\S.*)");
+
+    private static final Length LEAST = Length.nanometres(1);
 
     private final String file;
     private final int line;
@@ -90,8 +93,13 @@ final class Cell {
 
     /** A length within limits. */
     Optional<Length> length(Length least, Length greatest, String limits, String remedy) {
+        return length(least, greatest, () -> limits, remedy);
+    }
+
+    /** The limits are put into words only where they are told. */
+    private Optional<Length> length(Length least, Length greatest, Supplier<String> limits, String remedy) {
         if (text.isEmpty()) {
-            return missing("a length, " + limits, "write a number and a unit, such as 12 ft 6 in or 38 mm");
+            return missing("a length, " + limits.get(), "write a number and a unit, such as 12 ft 6 in or 38 mm");
         }
         Length length;
         try {
@@ -101,7 +109,7 @@ final class Cell {
             return Optional.empty();
         }
         if (length.compareTo(least) < 0 || length.compareTo(greatest) > 0) {
-            refuse(limits, remedy);
+            refuse(limits.get(), remedy);
             return Optional.empty();
         }
         return Optional.of(length);
@@ -109,12 +117,12 @@ final class Cell {
 
     /** A length above zero, up to a greatest. */
     Optional<Length> lengthUpTo(Length greatest, String remedy) {
-        return length(Length.nanometres(1), greatest, "above 0, up to " + greatest, remedy);
+        return length(LEAST, greatest, () -> "above 0, up to " + greatest, remedy);
     }
 
     /** A length, zero included, up to a greatest. */
     Optional<Length> lengthOrNoneUpTo(Length greatest, String remedy) {
-        return length(Length.ZERO, greatest, "0 to " + greatest, remedy);
+        return length(Length.ZERO, greatest, () -> "0 to " + greatest, remedy);
     }
 
     /** A number without a unit. */

@@ -1,15 +1,8 @@
 package org.woodyield.job;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A table that the plan writes: UTF-8, lines ended by a line feed, cells quoted as RFC 4180 says. A text that a spreadsheet
@@ -20,64 +13,92 @@ final class OutputTable {
     /** Up to this the product of a value with a power of ten errs by less than a millionth. */
     private static final double MOST_QUICK = 1e6;
 
-    private final List<String> columns;
-    private final List<List<String>> rows = new ArrayList<>();
+    private final int columns;
+    private final StringBuilder out = new StringBuilder();
+    private Row last;
 
     OutputTable(String... columns) {
-        this.columns = List.of(columns);
+        this.columns = columns.length;
+        last = new Row();
+        for (String column : columns) {
+            last.cell(column);
+        }
     }
 
-    /** Begins a row; it counts once it has a cell for each column. */
+    /** Begins a row; the one before it counts once it has a cell for each column, and takes no more. */
     Row row() {
-        List<String> cells = new ArrayList<>();
-        rows.add(cells);
-        return new Row(cells);
+        last.end();
+        last = new Row();
+        return last;
     }
 
     /** A row that is being filled from the left. */
-    static final class Row {
-        private final List<String> cells;
-
-        private Row(List<String> cells) {
-            this.cells = cells;
-        }
+    final class Row {
+        private int cells;
 
         Row text(String text) {
-            cells.add(harmless(text));
-            return this;
+            return cell(harmless(text));
         }
 
         Row number(double value, int decimals) {
-            cells.add(fixed(value, decimals));
-            return this;
+            return cell(fixed(value, decimals));
         }
 
         Row number(long value) {
-            cells.add(Long.toString(value));
+            begin();
+            out.append(value);
             return this;
         }
 
         Row empty() {
-            cells.add("");
+            begin();
             return this;
+        }
+
+        private void begin() {
+            if (last != this) {
+                throw new IllegalStateException("a row is filled after the next has begun");
+            }
+            if (cells > 0) {
+                out.append(',');
+            }
+            cells++;
+        }
+
+        private Row cell(String text) {
+            begin();
+            if (isPlain(text) && !(cells == 1 && text.startsWith("#"))) {
+                out.append(text);
+            } else {
+                out.append('"').append(text.replace("\"", "\"\"")).append('"');
+            }
+            return this;
+        }
+
+        private void end() {
+            if (cells != columns) {
+                throw new IllegalStateException(cells + " cells for " + columns + " columns");
+            }
+            out.append('\n');
+            cells++;
         }
     }
 
-    byte[] bytes() {
-        StringWriter text = new StringWriter();
-        try (CsvWriter writer =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            writer.writeRecord(columns);
-            for (List<String> row : rows) {
-                if (row.size() != columns.size()) {
-                    throw new IllegalStateException(row.size() + " cells for " + columns.size() + " columns");
-                }
-                writer.writeRecord(row);
+    /** Whether a reader takes the text as it stands, without quotes. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == ',' || c == '"' || c == '\n' || c == '\r') {
+                return false;
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+        return true;
+    }
+
+    /** The whole table; no row can be added any more. */
+    byte[] bytes() {
+        last.end();
+        return out.toString().getBytes(StandardCharsets.UTF_8);
     }
 
     /** The text with an apostrophe before it where a spreadsheet would take it for a formula. */

@@ -262,20 +262,22 @@ final class ScaledLogs {
             row.text(log.notScaled()).text(log.caution());
         }
         OutputTable.Row total = table.row().text("total").text(logs(scaled.size()));
-        OutputTable.Row source = table.row().text("source").empty();
-        for (int i = 0; i < scalings.size(); i++) {
-            Sum sum = sums.get(i);
+        for (Sum sum : sums) {
             number(total, sum.gross);
-            source.text("[" + scalings.get(i).standing().label() + "] "
-                    + scalings.get(i).citation());
             if (net) {
                 number(total, sum.net);
                 total.text(sum.merchantable + " of " + sum.netLogs);
-                source.empty().empty();
             }
         }
         total.text(inPart == 0 ? "" : inPart == 1 ? "1 log is not in every sum" : inPart + " logs are not in every sum")
                 .text(repeated == 0 ? "" : repeated == 1 ? "1 id stands twice" : repeated + " ids stand again");
+        OutputTable.Row source = table.row().text("source").empty();
+        for (Scaling one : scalings) {
+            source.text("[" + one.standing().label() + "] " + one.citation());
+            if (net) {
+                source.empty().empty();
+            }
+        }
         source.empty().empty();
         return table.bytes();
     }

@@ -62,10 +62,13 @@ public record Scale(Log log, LogRule rule, ScalingConvention convention, List<Sc
      * @return the rule's first caution over the segments; empty for most logs
      */
     public Optional<String> caution() {
-        return segments.stream()
-                .map(segment -> rule.caution(segment.diameterInches(), segment.lengthFeet()))
-                .flatMap(Optional::stream)
-                .findFirst();
+        for (ScalingConvention.Segment segment : segments) {
+            Optional<String> caution = rule.caution(segment.diameterInches(), segment.lengthFeet());
+            if (caution.isPresent()) {
+                return caution;
+            }
+        }
+        return Optional.empty();
     }
 
     /**

@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +50,31 @@ class OutputTableTest {
         OutputTable table = new OutputTable("a", "b");
         table.row().text("one, \"two\"").text("x\ny");
         assertThat(text(table)).isEqualTo("a,b\n\"one, \"\"two\"\"\",\"x\ny\"\n");
+    }
+
+    /** The independent writer quotes where this one does. */
+    @Property
+    void theBytesAreThoseOfAWriterOfItsOwn(@ForAll String first, @ForAll String second) {
+        OutputTable table = new OutputTable("#a", "b");
+        table.row().text(first).text(second);
+        StringWriter other = new StringWriter();
+        try (CsvWriter writer =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(other)) {
+            writer.writeRecord("#a", "b");
+            writer.writeRecord(OutputTable.harmless(first), OutputTable.harmless(second));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        assertThat(table.bytes()).isEqualTo(other.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aRowIsFilledBeforeTheNext() {
+        OutputTable table = new OutputTable("a");
+        OutputTable.Row first = table.row().text("x");
+        table.row().text("y");
+        assertThatThrownBy(() -> first.text("z")).isInstanceOf(IllegalStateException.class);
+        assertThat(text(table)).isEqualTo("a\nx\ny\n");
     }
 
     @Test
