@@ -164,7 +164,7 @@ class StemTest {
         FormClassStem stem = new FormClassStem(
                 breastHeight,
                 new FormClass(percent),
-                barkKnown ? OptionalDouble.of(barkShare * Math.max(0, spare - 1e-6)) : OptionalDouble.empty(),
+                barkKnown ? OptionalDouble.of(barkShare * Math.max(0, spare - 2e-6)) : OptionalDouble.empty(),
                 taperKnown ? OptionalDouble.of(0.125) : OptionalDouble.empty());
         double before = Double.MAX_VALUE;
         for (double h = 0; h <= stem.heightFeet().greatest(); h += 0.85) {
