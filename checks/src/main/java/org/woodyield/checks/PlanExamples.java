@@ -66,6 +66,7 @@ final class PlanExamples {
                         96,
                         0.25,
                         0.03125)
+                .example("sawing.support-sag", x -> GuideSupport.sagInchesWorking(x[0], x[1], x[2]), 96, 0.25, 46)
                 .example("sawing.supports", x -> GuideSupport.supportsWorking(x[0], x[1]), 184, 48);
     }
 

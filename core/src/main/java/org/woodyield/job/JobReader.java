@@ -16,6 +16,7 @@ import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.plan.JobInput.Price;
 import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SawGuide;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.work.WorkInputs;
 
@@ -45,6 +46,7 @@ final class JobReader {
         Optional<String> title = settings.title();
         Optional<String> currency = settings.currency();
         Optional<Saw> saw = settings.saw();
+        Optional<SawGuide> guide = settings.guide();
         Optional<SearchSpace> space = settings.space();
         Optional<WorkInputs> work = settings.work();
         Optional<Length> planing = settings.planing();
@@ -75,6 +77,7 @@ final class JobReader {
                 wanted.pieces(),
                 areas.areas(),
                 saw.orElseThrow(),
+                guide.orElseThrow(),
                 space.orElseThrow(),
                 work.orElseThrow(),
                 planing.orElseThrow(),

@@ -23,6 +23,16 @@ final class Keys {
     static final Key SAW_LEAST_HEIGHT = Key.optional("saw.least-height", "0 in");
     static final Key SAW_VARIATION = Key.required("saw.variation", "0.03 in");
 
+    static final Key SAW_GUIDE_LENGTH = Key.optional("saw.guide-length", "14 ft");
+    static final Key SAW_GUIDE_DIP = Key.optional("saw.guide-dip", "1/16 in");
+    static final Key SAW_GUIDE_WIND = Key.optional("saw.guide-wind", "0.2 deg");
+    static final Key SAW_GUIDE_SPAN = Key.optional("saw.guide-tested-span", "8 ft");
+    static final Key SAW_GUIDE_SAG = Key.optional("saw.guide-tested-dip", "1/8 in");
+    static final Key SAW_CARRIAGE = Key.optional("saw.carriage-base", "14 in");
+    static final Key SAW_WANDER = Key.optional("saw.wander", "1/16 in");
+
+    static final Key FINISH_FLAT_SHARE = Key.optional("finish.flatness-share", "25 %");
+
     static final Key FINISH_PLANING = Key.required("finish.planing", "1/32 in");
     static final Key FINISH_UNDERSIZE = Key.required("finish.undersize", "5 %");
 
@@ -61,6 +71,14 @@ final class Keys {
                 SAW_RIDES,
                 SAW_LEAST_HEIGHT,
                 SAW_VARIATION,
+                SAW_GUIDE_LENGTH,
+                SAW_GUIDE_DIP,
+                SAW_GUIDE_WIND,
+                SAW_GUIDE_SPAN,
+                SAW_GUIDE_SAG,
+                SAW_CARRIAGE,
+                SAW_WANDER,
+                FINISH_FLAT_SHARE,
                 FINISH_PLANING,
                 FINISH_UNDERSIZE,
                 FINISH_END_TRIM,

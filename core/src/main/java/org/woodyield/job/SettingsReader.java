@@ -2,6 +2,7 @@ package org.woodyield.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -11,7 +12,9 @@ import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput.Assumption;
+import org.woodyield.sawing.FlatnessBudget;
 import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SawGuide;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.source.Sources;
 import org.woodyield.wood.DryingAir;
@@ -27,6 +30,17 @@ final class SettingsReader {
     private static final Domain TURN = Domain.of("turn", "degrees", -360, 360);
     /** Finer steps make a search of hours, and no saw is set so. */
     private static final Length FINEST_STEP = Length.nanometres(250_000);
+
+    private static final Domain WIND = Domain.of("wind of the guide", "degrees", 0, 10);
+    private static final Domain FLAT_SHARE = Domain.of("share of the planing allowance", "%", 0.1, 100);
+    private static final String CHECK = "check the unit";
+    private static final List<Key> GUIDE_KEYS = List.of(
+            Keys.SAW_GUIDE_LENGTH,
+            Keys.SAW_GUIDE_DIP,
+            Keys.SAW_GUIDE_WIND,
+            Keys.SAW_GUIDE_SPAN,
+            Keys.SAW_GUIDE_SAG,
+            Keys.SAW_CARRIAGE);
 
     private static final int MOST_TURNS = 24;
 
@@ -117,6 +131,87 @@ final class SettingsReader {
         }
         return Optional.of(
                 new Saw(name.get(), kerf.get(), width.get(), step.get(), rides.get(), least.get(), variation.get()));
+    }
+
+    /** How true the saw is led; each reference has keys of its own. */
+    Optional<SawGuide> guide() {
+        Optional<Length> length = read(Keys.SAW_GUIDE_LENGTH, cell -> cell.lengthUpTo(Length.feet(400), CHECK));
+        Optional<Length> dip = read(Keys.SAW_GUIDE_DIP, cell -> cell.lengthOrNoneUpTo(Length.inches(100), CHECK));
+        Optional<Double> wind = read(Keys.SAW_GUIDE_WIND, cell -> cell.quantity(Units.DEGREES, WIND));
+        Optional<Length> span = read(Keys.SAW_GUIDE_SPAN, cell -> cell.lengthUpTo(Length.feet(300), CHECK));
+        Optional<Length> sag = read(
+                Keys.SAW_GUIDE_SAG,
+                cell -> cell.lengthUpTo(
+                        Length.inches(100), "lay the guide on two supports, set the saw down midway and measure"));
+        Optional<Length> base = read(
+                Keys.SAW_CARRIAGE,
+                cell -> cell.lengthUpTo(Length.inches(400), "give what the carriage measures along the guide"));
+        Optional<Length> wander = read(
+                Keys.SAW_WANDER, cell -> cell.lengthOrNoneUpTo(Length.inches(4), "give what a straightedge shows"));
+        Optional<Double> share = settings.cell(Keys.FINISH_FLAT_SHARE)
+                .map(cell -> cell.quantity(Units.PERCENT, FLAT_SHARE))
+                .orElseGet(() -> {
+                    double usual = 100 * SawGuide.USUAL_SHARE;
+                    assumptions.add(new Assumption(
+                            "share of the planing allowance that the guide may take",
+                            OutputTable.fixed(usual, 0) + " %, a choice of this program",
+                            Sources.get("definition")));
+                    return Optional.of(usual);
+                });
+        boolean whole = share.isPresent()
+                && onlyRiding(Saw.Reference.PREVIOUS_FACE, GUIDE_KEYS)
+                && onlyRiding(Saw.Reference.BED, List.of(Keys.SAW_WANDER))
+                && together(Keys.SAW_GUIDE_LENGTH, Keys.SAW_GUIDE_DIP)
+                && together(Keys.SAW_GUIDE_DIP, Keys.SAW_GUIDE_LENGTH)
+                && together(Keys.SAW_GUIDE_WIND, Keys.SAW_GUIDE_DIP)
+                && together(Keys.SAW_GUIDE_SPAN, Keys.SAW_GUIDE_SAG)
+                && together(Keys.SAW_GUIDE_SAG, Keys.SAW_GUIDE_SPAN);
+        if (!whole) {
+            return Optional.empty();
+        }
+        if (dip.isPresent() && wind.isEmpty() && settings.cell(Keys.SAW_GUIDE_WIND).isEmpty()) {
+            notCounted("wind of the guide", 0.0);
+        }
+        return Optional.of(new SawGuide(
+                length.flatMap(over ->
+                        dip.map(most -> new FlatnessBudget.Guide(over, most, wind.orElse(0.0)))),
+                span.flatMap(apart -> sag.map(most -> new SawGuide.Stiffness(apart, most))),
+                base,
+                wander,
+                share.get() / 100));
+    }
+
+    /** A value that may be left out; one that cannot be read has been noted. */
+    private <T> Optional<T> read(Key key, Function<Cell, Optional<T>> reading) {
+        return settings.cell(key).flatMap(reading);
+    }
+
+    private boolean onlyRiding(Saw.Reference reference, List<Key> keys) {
+        Optional<Saw.Reference> rides =
+                settings.cell(Keys.SAW_RIDES).map(cell -> Choices.RIDES.get(cell.text().toLowerCase(Locale.ROOT)));
+        boolean fits = true;
+        for (Key key : keys) {
+            Optional<Cell> cell = settings.cell(key);
+            if (cell.isPresent() && rides.isPresent() && rides.get() != reference) {
+                cell.get()
+                        .refuse(
+                                "only for a saw that rides " + reference.words(),
+                                reference == Saw.Reference.BED
+                                        ? "take the key out; a guide has saw.guide-length, saw.guide-dip and saw.guide-wind"
+                                        : "take the key out; over a bed saw.wander is given");
+                fits = false;
+            }
+        }
+        return fits;
+    }
+
+    private boolean together(Key key, Key needed) {
+        Optional<Cell> cell = settings.cell(key);
+        if (cell.isPresent() && settings.cell(needed).isEmpty()) {
+            cell.get().refuse("only together with " + needed.text(), "give that too, such as " + needed.example());
+            return false;
+        }
+        return true;
     }
 
     Optional<SearchSpace> space() {

@@ -12,6 +12,7 @@ import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.sawing.Saw;
+import org.woodyield.sawing.SawGuide;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.source.Source;
 import org.woodyield.wood.Species;
@@ -27,6 +28,7 @@ import org.woodyield.working.Working;
  * @param pieces the pieces wanted, each id once
  * @param areas the areas to cover, each id once, no id that a piece has
  * @param saw the saw
+ * @param guide how true the saw is led
  * @param space the patterns that are tried for each log
  * @param work time, fuel and money: the user's figures over the defaults of the kind of saw
  * @param planing what is taken off each planed face
@@ -42,6 +44,7 @@ public record JobInput(
         List<Product> pieces,
         List<CoverArea> areas,
         Saw saw,
+        SawGuide guide,
         SearchSpace space,
         WorkInputs work,
         Length planing,
@@ -66,6 +69,70 @@ public record JobInput(
                 "things wanted",
                 Stream.concat(pieces.stream().map(Product::id), areas.stream().map(CoverArea::id))
                         .toList());
+    }
+
+    /**
+     * A job in which nothing is known of how true the saw is led.
+     *
+     * @param title what the job is called
+     * @param currency of every amount
+     * @param logs the logs, each id once
+     * @param pieces the pieces wanted, each id once
+     * @param areas the areas to cover, each id once, no id that a piece has
+     * @param saw the saw
+     * @param space the patterns that are tried for each log
+     * @param work time, fuel and money
+     * @param planing what is taken off each planed face
+     * @param undersizePercent share of pieces that may come out too thin to plane clean
+     * @param yard how the lumber is dried and what that loses
+     * @param prices what bought lumber costs
+     * @param assumptions what nobody gave and was taken instead
+     * @throws OutOfDomainException if there is no log, nothing is wanted, or two logs or two things wanted share an id
+     */
+    public JobInput(
+            String title,
+            String currency,
+            List<Log> logs,
+            List<Product> pieces,
+            List<CoverArea> areas,
+            Saw saw,
+            SearchSpace space,
+            WorkInputs work,
+            Length planing,
+            double undersizePercent,
+            DryingYard yard,
+            List<Price> prices,
+            List<Assumption> assumptions) {
+        this(
+                title,
+                currency,
+                logs,
+                pieces,
+                areas,
+                saw,
+                SawGuide.unknown(),
+                space,
+                work,
+                planing,
+                undersizePercent,
+                yard,
+                prices,
+                assumptions);
+    }
+
+    /**
+     * Whether something wanted is planed, so that it has an allowance for it.
+     *
+     * @param wantedId a piece's or an area's id
+     * @return false for what stays rough, and for an unknown id
+     */
+    public boolean isPlaned(String wantedId) {
+        return Stream.concat(
+                        pieces.stream()
+                                .filter(piece -> piece.id().equals(wantedId))
+                                .map(Product::surface),
+                        areas.stream().filter(area -> area.id().equals(wantedId)).map(CoverArea::surface))
+                .anyMatch(surface -> surface != Product.Surface.ROUGH);
     }
 
     private static void require(String what, List<String> ids) {

@@ -76,10 +76,25 @@ public record FlatnessBudget(Length allowance, List<ForPiece> pieces) {
      *     length over which the guide was measured
      */
     public static FlatnessBudget ofGuide(SawingPlan plan, Guide guide, Length allowance) {
+        return ofGuide(plan, guide, allowance, piece -> true);
+    }
+
+    /**
+     * The budget of some pieces of a plan sawn with a saw that rides the face before.
+     *
+     * @param plan how the log is sawn
+     * @param guide the guide with which every new face is opened
+     * @param allowance what planing may take off both faces together, zero or more
+     * @param planed the pieces that are planed; the others have no allowance and are left out
+     * @return the budget of each of them
+     * @throws OutOfDomainException as {@link #ofGuide(SawingPlan, Guide, Length)}
+     */
+    public static FlatnessBudget ofGuide(
+            SawingPlan plan, Guide guide, Length allowance, Predicate<SawnPiece> planed) {
         requireReference(plan, Saw.Reference.PREVIOUS_FACE, "follow a single pass instead");
         double over = guide.over().toInches();
         List<ForPiece> pieces = new ArrayList<>();
-        for (SawnPiece piece : plan.pieces()) {
+        for (SawnPiece piece : chosen(plan, planed)) {
             double length = piece.length().toInches();
             double arc = FlatLoss.arcInches(guide.dip().toInches(), over, length);
             double wind = FlatLoss.windInches(piece.width().toInches(), guide.windDegrees() * (length / over));
@@ -101,6 +116,28 @@ public record FlatnessBudget(Length allowance, List<ForPiece> pieces) {
      */
     public static FlatnessBudget ofPass(
             SawingPlan plan, int pass, Length wander, boolean badBearing, Length allowance) {
+        return ofPass(plan, pass, wander, badBearing, allowance, piece -> true);
+    }
+
+    /**
+     * The budget of one bad pass over a fixed bed, for some pieces.
+     *
+     * @param plan how the log is sawn
+     * @param pass number of the first bad pass
+     * @param wander how far the cut leaves its plane from its highest to its lowest place, zero or more
+     * @param badBearing whether the passes after it go wrong by as much, until the log is turned
+     * @param allowance what planing may take off both faces together, zero or more
+     * @param planed the pieces that are planed; the others have no allowance and are left out
+     * @return the budget of those of them that lie beside the bad passes
+     * @throws OutOfDomainException as {@link #ofPass(SawingPlan, int, Length, boolean, Length)}
+     */
+    public static FlatnessBudget ofPass(
+            SawingPlan plan,
+            int pass,
+            Length wander,
+            boolean badBearing,
+            Length allowance,
+            Predicate<SawnPiece> planed) {
         requireReference(plan, Saw.Reference.BED, "it copies its guide into every board");
         Domain.of("number of the pass", "", 1, plan.passes().size()).require(pass);
         if (wander.compareTo(Length.ZERO) < 0) {
@@ -111,7 +148,7 @@ public record FlatnessBudget(Length allowance, List<ForPiece> pieces) {
                 : one -> one.number() == pass;
         List<SawPass> passes = plan.passes().stream().filter(bad).toList();
         List<ForPiece> pieces = new ArrayList<>();
-        for (SawnPiece piece : plan.pieces()) {
+        for (SawnPiece piece : chosen(plan, planed)) {
             long faces = passes.stream()
                     .filter(one -> bounds(one.kerf(), piece.faces(), piece.fromCant()))
                     .count();
@@ -120,6 +157,10 @@ public record FlatnessBudget(Length allowance, List<ForPiece> pieces) {
             }
         }
         return new FlatnessBudget(required(allowance), pieces);
+    }
+
+    private static List<SawnPiece> chosen(SawingPlan plan, Predicate<SawnPiece> planed) {
+        return plan.pieces().stream().filter(planed).toList();
     }
 
     /** Whether the log, cant or flitch lies still from one pass to another. */
@@ -193,17 +234,34 @@ public record FlatnessBudget(Length allowance, List<ForPiece> pieces) {
      * @throws OutOfDomainException if an argument is outside its limits or the plan has no piece
      */
     public static Guide limits(SawingPlan plan, Length over, Length allowance, double share) {
+        return limits(plan, over, allowance, share, piece -> true);
+    }
+
+    /**
+     * How straight and true a guide has to be for some pieces of a plan.
+     *
+     * @param plan how the log is sawn
+     * @param over length over which the guide is measured; none of the pieces is longer
+     * @param allowance what planing may take off both faces together, above zero
+     * @param share of the allowance that may be lost, above 0, up to 1
+     * @param planed the pieces that are planed; the others have no allowance and are left out
+     * @return the limits for those
+     * @throws OutOfDomainException as {@link #limits(SawingPlan, Length, Length, double)}, or if no piece is planed
+     */
+    public static Guide limits(
+            SawingPlan plan, Length over, Length allowance, double share, Predicate<SawnPiece> planed) {
+        List<SawnPiece> pieces = chosen(plan, planed);
         Domain.of("share of the allowance", "", Double.MIN_VALUE, 1).require(share);
         if (!allowance.isPositive()) {
             throw new OutOfDomainException("planing allowance", allowance.toString(), "", "above 0", "");
         }
-        if (plan.pieces().isEmpty()) {
+        if (pieces.isEmpty()) {
             throw new OutOfDomainException("pieces of the plan", "none", "", "one or more", "");
         }
         double loss = allowance.toInches() * share;
         double dip = Double.POSITIVE_INFINITY;
         double wind = 10;
-        for (SawnPiece piece : plan.pieces()) {
+        for (SawnPiece piece : pieces) {
             double length = piece.length().toInches();
             dip = Math.min(dip, FlatLoss.greatestDipInches(loss, over.toInches(), length));
             wind = Math.min(

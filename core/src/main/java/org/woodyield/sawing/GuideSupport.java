@@ -94,6 +94,47 @@ public final class GuideSupport {
                 .build();
     }
 
+    /**
+     * What the guide dips between two supports with the saw midway: {@link #spacingInches} the other way round.
+     *
+     * @param testedSpanInches the span that was tested, above 0, up to 4000 in
+     * @param testedDipInches the dip that was measured there with the saw midway, above 0, up to 100 in
+     * @param spacingInches distance of the supports, above 0, up to the tested span
+     * @return {@code d (x / s)^3} in inches
+     * @throws org.woodyield.measure.OutOfDomainException outside these limits
+     */
+    @Calculation("sawing.support-sag")
+    public static double sagInches(double testedSpanInches, double testedDipInches, double spacingInches) {
+        requireSpan(testedSpanInches, testedDipInches, spacingInches);
+        double share = spacingInches / testedSpanInches;
+        return testedDipInches * (share * share * share);
+    }
+
+    /**
+     * How {@link #sagInches} comes about.
+     *
+     * @param testedSpanInches the span that was tested
+     * @param testedDipInches the dip that was measured there
+     * @param spacingInches distance of the supports
+     * @return the working, with the same result
+     */
+    public static Working sagInchesWorking(double testedSpanInches, double testedDipInches, double spacingInches) {
+        requireSpan(testedSpanInches, testedDipInches, spacingInches);
+        return Working.of("Dip of the guide between two supports")
+                .given("s", "tested span", testedSpanInches, "in")
+                .given("d", "dip measured there with the saw midway", testedDipInches, "in")
+                .given("x", "distance of the supports", spacingInches, "in")
+                .step("y", "dip with the saw midway", "d * (x / s)^3", "in", BEAM)
+                .build();
+    }
+
+    private static void requireSpan(double span, double dip, double spacing) {
+        SPAN.require(span);
+        DIP.require(dip);
+        new Domain("distance of the supports", "in", Double.MIN_VALUE, span, "test the guide at a longer span")
+                .require(spacing);
+    }
+
     private static void requireTest(double span, double dip, double allowed) {
         SPAN.require(span);
         DIP.require(dip);

@@ -2,24 +2,24 @@ package org.woodyield.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
+import org.woodyield.plan.JobInput;
 import org.woodyield.sawing.FirstCut;
 import org.woodyield.sawing.FlatnessBudget;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawPass;
 import org.woodyield.sawing.SawingPlan;
+import org.woodyield.sawing.SawnPiece;
 
 /**
  * The first cut of a log in words: where the face stands, the shim, the guide and how straight it has to be.
  *
  * @param sawing how the log is sawn, with one pass at least
- * @param planing what is taken off each planed face
+ * @param input the job
  */
-record FirstCutWords(SawingPlan sawing, Length planing) {
-
-    /** What an uneven guide may take of the planing allowance. */
-    private static final double SHARE = 0.25;
+record FirstCutWords(SawingPlan sawing, JobInput input) {
 
     List<String> lines() {
         LengthText lengths = LengthText.of(sawing.saw());
@@ -59,13 +59,15 @@ record FirstCutWords(SawingPlan sawing, Length planing) {
                         + " is "
                         + lengths.longways(Length.ofMetres(sawing.solid().lengthMetres(), Rounding.HALF_UP))
                         + " long.");
-        if (planing.isPositive() && !sawing.pieces().isEmpty()) {
+        Predicate<SawnPiece> planed = piece -> input.isPlaned(piece.optionId());
+        if (input.planing().isPositive() && sawing.pieces().stream().anyMatch(planed)) {
+            double share = input.guide().allowedShare();
             Length over = Length.ofMetres(sawing.solid().lengthMetres(), Rounding.HALF_UP);
-            Length allowance = planing.times(2);
-            FlatnessBudget.Guide limits = FlatnessBudget.limits(sawing, over, allowance, SHARE);
+            Length allowance = input.planing().times(2);
+            FlatnessBudget.Guide limits = FlatnessBudget.limits(sawing, over, allowance, share, planed);
             lines.add(
-                    "Every board down to the next face opened with the guide copies it. So that no piece loses more than "
-                            + NumberText.significant(100 * SHARE, 2) + " % of the " + lengths.size(allowance)
+                    "Every board down to the next face opened with the guide copies it. So that no planed piece loses more"
+                            + " than " + NumberText.significant(100 * share, 3) + " % of the " + lengths.size(allowance)
                             + " that planing takes off its two faces, the guide may sag or rise evenly by "
                             + NumberText.significant(limits.dip().toInches(), 2) + " in ("
                             + NumberText.significant(limits.dip().toMillimetres(), 2)

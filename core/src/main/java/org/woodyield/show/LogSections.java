@@ -7,13 +7,18 @@ import static org.woodyield.show.PlanWords.signed;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.woodyield.log.Log;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
 import org.woodyield.plan.GreenSize;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
 import org.woodyield.sawing.FirstCut;
+import org.woodyield.sawing.FlatnessBudget;
 import org.woodyield.sawing.Frame;
 import org.woodyield.sawing.Proof;
 import org.woodyield.sawing.Saw;
@@ -145,7 +150,7 @@ final class LogSections {
             drawing.sideView()
                     .ifPresent(svg -> blocks.add(new Figure(svg, "Log " + id + " from the side with its first cut.")));
             if (!sawing.passes().isEmpty()) {
-                blocks.add(new Points(new FirstCutWords(sawing, plan.input().planing()).lines()));
+                blocks.add(new Points(new FirstCutWords(sawing, plan.input()).lines()));
                 blocks.add(new Workings(
                         "How the first cut of log " + id + " comes about",
                         FirstCut.of(sawing).workings().stream()
@@ -249,15 +254,31 @@ final class LogSections {
                 .number("Long", "length-mm")
                 .number("From the small end", "start-mm")
                 .text("Out of", "out-of");
+        boolean measured = plan.input().guide().measured().isPresent();
+        if (measured) {
+            table.number(words.header("Flat lost"), "flat-lost-mm").number("Of planing, %", "of-planing-percent");
+        }
+        Map<Integer, FlatnessBudget.ForPiece> flat = FlatnessSection.budget(plan, sawing).stream()
+                .flatMap(budget -> budget.pieces().stream())
+                .collect(Collectors.toMap(FlatnessBudget.ForPiece::number, one -> one));
         for (SawnPiece piece : sawing.pieces()) {
-            table.row(
+            List<Cell> row = new ArrayList<>(List.of(
                     Cell.whole(piece.number()),
                     Cell.text(piece.optionId()),
                     words.length(piece.thickness()),
                     words.length(piece.width()),
                     Cell.length(words.lengths().longways(piece.length()), piece.length()),
                     Cell.length(words.lengths().longways(piece.start()), piece.start()),
-                    Cell.text(piece.fromCant() ? "a cant" : "the log"));
+                    Cell.text(piece.fromCant() ? "a cant" : "the log")));
+            if (measured) {
+                Optional<FlatnessBudget.ForPiece> loss = Optional.ofNullable(flat.get(piece.number()));
+                row.add(loss.map(one -> words.length(Length.ofInches(one.lossInches(), Rounding.HALF_UP)))
+                        .orElse(Cell.NONE));
+                row.add(loss.filter(one -> Double.isFinite(one.allowanceShare()))
+                        .map(one -> Cell.number(100 * one.allowanceShare(), 0, 2))
+                        .orElse(Cell.NONE));
+            }
+            table.row(row);
         }
         return table.build();
     }

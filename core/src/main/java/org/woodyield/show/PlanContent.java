@@ -71,6 +71,7 @@ final class PlanContent {
             index++;
             sections.add(logs.log(index, log, sizes));
         }
+        sections.add(FlatnessSection.of(words));
         sections.add(wood.balance());
         sections.add(work.time());
         sections.add(wood.weight());

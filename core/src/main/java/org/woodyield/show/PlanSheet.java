@@ -31,6 +31,8 @@ public final class PlanSheet {
             "yield",
             "passes",
             "pieces",
+            "flatness",
+            "guide-supports",
             "balance",
             "time",
             "days",

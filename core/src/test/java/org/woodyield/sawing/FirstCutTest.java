@@ -107,6 +107,8 @@ class FirstCutTest {
         double dip = 0.001 + share;
         assertThat(GuideSupport.spacingInchesWorking(96 + height, dip + 1, dip).value())
                 .isEqualTo(GuideSupport.spacingInches(96 + height, dip + 1, dip));
+        assertThat(GuideSupport.sagInchesWorking(96 + height, dip, 48 + height).value())
+                .isEqualTo(GuideSupport.sagInches(96 + height, dip, 48 + height));
         assertThat(GuideSupport.supportsWorking(150 + height, 30 + lift).value())
                 .isEqualTo(GuideSupport.supports(150 + height, 30 + lift));
     }
@@ -119,6 +121,7 @@ class FirstCutTest {
         double spacing = GuideSupport.spacingInches(span, dip, dip * share);
         double ratio = spacing / span;
         assertThat(dip * ratio * ratio * ratio).isCloseTo(dip * share, within(1e-9));
+        assertThat(GuideSupport.sagInches(span, dip, Math.min(span, spacing))).isCloseTo(dip * share, within(1e-9));
         assertThat(spacing).isLessThanOrEqualTo(span * (1 + 1e-12));
         double guide = GuideSupport.lengthInches(120, 20);
         double supports = GuideSupport.supports(guide, Math.max(1, spacing));
@@ -129,6 +132,7 @@ class FirstCutTest {
     void aGuideByHand() {
         // An eighth of the dip at half the span.
         assertThat(GuideSupport.spacingInches(96, 0.5, 0.0625)).isCloseTo(48, within(1e-9));
+        assertThat(GuideSupport.sagInches(96, 0.5, 48)).isEqualTo(0.0625);
         assertThat(GuideSupport.lengthInches(144, 18)).isEqualTo(180);
         assertThat(GuideSupport.supports(180, 48)).isEqualTo(5);
         assertThat(GuideSupport.supports(180, 60)).isEqualTo(4);
@@ -141,6 +145,10 @@ class FirstCutTest {
                 .hasMessageContaining("the tested span serves already");
         assertThatThrownBy(() -> GuideSupport.spacingInches(96, 0.1, Double.NaN))
                 .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> GuideSupport.sagInches(96, 0.1, 97))
+                .isInstanceOf(OutOfDomainException.class)
+                .hasMessageContaining("test the guide at a longer span");
+        assertThatThrownBy(() -> GuideSupport.sagInches(96, 0.1, Double.NaN)).isInstanceOf(OutOfDomainException.class);
         assertThatThrownBy(() -> GuideSupport.lengthInches(144, -1)).isInstanceOf(OutOfDomainException.class);
         assertThatThrownBy(() -> GuideSupport.supports(144, 0)).isInstanceOf(OutOfDomainException.class);
         assertThatThrownBy(() -> FirstCut.heightInches(4, 0, 1.1)).isInstanceOf(OutOfDomainException.class);
