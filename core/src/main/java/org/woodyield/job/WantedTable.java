@@ -10,8 +10,11 @@ import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
+import org.woodyield.lumber.WaneLimit;
+import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
+import org.woodyield.source.Sources;
 import org.woodyield.wood.Species;
 
 /** Reads the pieces wanted. */
@@ -24,6 +27,7 @@ final class WantedTable {
     private static final String WOOD = "wood";
     private static final String SURFACE = "surface";
     private static final String MOISTURE = "moisture";
+    private static final String WANE = "wane";
 
     static final List<Table.Column> COLUMNS = List.of(
             Table.Column.required(ID),
@@ -32,11 +36,16 @@ final class WantedTable {
             Table.Column.required(QUANTITY),
             Table.Column.required(WOOD),
             Table.Column.required(SURFACE),
-            Table.Column.required(MOISTURE));
+            Table.Column.required(MOISTURE),
+            Table.Column.optional(WANE));
 
+    /** No wane. */
+    private static final WaneLimit SQUARE = new WaneLimit("none", 0, 0, Sources.get("definition"));
+
+    private static final Domain WANES = Domain.of("wane", "%", 0, 50);
     private static final int MOST = 100_000;
 
-    private record Entry(Product piece, Product.Section finished, Table.Row row) {}
+    private record Entry(Product piece, Table.Row row) {}
 
     private final List<Entry> entries = new ArrayList<>();
 
@@ -59,6 +68,8 @@ final class WantedTable {
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
         Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);
         Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE), surface);
+        Optional<WaneLimit> wane =
+                row.cellIfAny(WANE).map(WantedTable::wane).orElse(Optional.of(SQUARE));
         Optional<Product.Section> finished = size.isPresent() && surface.isPresent()
                 ? Sizes.finished(row.cell(SIZE), size.get(), surface.get())
                 : Optional.empty();
@@ -69,7 +80,8 @@ final class WantedTable {
                 && quantity.isPresent()
                 && wood.isPresent()
                 && surface.isPresent()
-                && moisture.isPresent()) {
+                && moisture.isPresent()
+                && wane.isPresent()) {
             entries.add(new Entry(
                     new Product(
                             id.get(),
@@ -78,10 +90,31 @@ final class WantedTable {
                             quantity.get(),
                             wood.get(),
                             surface.get(),
-                            moisture.get()),
-                    finished.get(),
+                            moisture.get(),
+                            wane.filter(limit -> limit.widthShare() > 0)),
                     row));
         }
+    }
+
+    /** None, the limit of a grade, or one share for thickness and width. */
+    private static Optional<WaneLimit> wane(Cell cell) {
+        if (cell.text().equalsIgnoreCase("none")) {
+            return Optional.of(SQUARE);
+        }
+        if (cell.text().endsWith("%")) {
+            return cell.quantity(Units.PERCENT, WANES)
+                    .map(share -> new WaneLimit(cell.text(), share / 100, share / 100, Sources.get("user")));
+        }
+        List<String> grades = WaneLimit.all().stream().map(WaneLimit::grade).toList();
+        Optional<WaneLimit> limit = WaneLimit.all().stream()
+                .filter(each -> each.grade().equalsIgnoreCase(cell.text()))
+                .findFirst();
+        if (limit.isEmpty()) {
+            cell.refuse(
+                    "none, a share from 0 % to 50 %, or the limit of a grade: " + String.join(", ", grades),
+                    Nearest.question(cell.text(), grades));
+        }
+        return limit;
     }
 
     /** The moistures to which wood that is finished dry has to shrink, as far as one of these pieces takes the species. */
@@ -124,7 +157,7 @@ final class WantedTable {
                                 "no log can give it; shorten or splice it");
                 continue;
             }
-            double diagonal = entry.finished().diagonalMillimetres();
+            double diagonal = piece.leastDiameterMillimetres();
             double widest = ofWood.stream()
                     .filter(log -> log.length().compareTo(sawn) >= 0)
                     .mapToDouble(log -> log.longestDiagonal(sawn).toMillimetres())
@@ -134,7 +167,7 @@ final class WantedTable {
                 entry.row()
                         .cell(SIZE)
                         .refuse(
-                                "a diagonal up to " + Math.round(widest) + " mm in this length and wood",
+                                "a diagonal up to " + Math.round(widest) + " mm in this length and wood, wane left out",
                                 "no log can give it; choose a lesser size or length");
             }
         }

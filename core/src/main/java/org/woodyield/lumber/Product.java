@@ -19,9 +19,17 @@ import org.woodyield.wood.Species;
  * @param wood which wood will do
  * @param surface how they are finished
  * @param moisturePercent final moisture, oven-dry basis, 0 to 200 %
+ * @param wane what may be missing at their edges; empty for square edges
  */
 public record Product(
-        String id, Size size, Length length, int quantity, Wood wood, Surface surface, double moisturePercent) {
+        String id,
+        Size size,
+        Length length,
+        int quantity,
+        Wood wood,
+        Surface surface,
+        double moisturePercent,
+        Optional<WaneLimit> wane) {
 
     private static final Domain QUANTITY = Domain.of("quantity", "", 1, 100_000);
     private static final Domain MOISTURE = Domain.of("final moisture", "%", 0, 200);
@@ -42,6 +50,23 @@ public record Product(
     }
 
     /**
+     * Pieces with square edges.
+     *
+     * @param id the user's name for them
+     * @param size nominal or measured, at the final moisture
+     * @param length trimmed length
+     * @param quantity how many
+     * @param wood which wood will do
+     * @param surface how they are finished
+     * @param moisturePercent final moisture
+     * @throws OutOfDomainException if the id is blank, or length, quantity or moisture is outside
+     */
+    public Product(
+            String id, Size size, Length length, int quantity, Wood wood, Surface surface, double moisturePercent) {
+        this(id, size, length, quantity, wood, surface, moisturePercent, Optional.empty());
+    }
+
+    /**
      * What a piece measures when it is finished.
      *
      * @return its section
@@ -49,6 +74,22 @@ public record Product(
      */
     public Section finished() {
         return size.finished(surface);
+    }
+
+    /**
+     * The least diameter of a log that a piece fits into as finished: from corner to corner, with its wane from the end of
+     * one face to the far end of the other.
+     *
+     * @return millimetres
+     * @throws OutOfDomainException as {@link #finished}
+     */
+    public double leastDiameterMillimetres() {
+        Section section = finished();
+        double t = section.thickness().toMillimetres();
+        double w = section.width().toMillimetres();
+        double narrower = t * (1 - 2 * wane.map(WaneLimit::thicknessShare).orElse(0.0));
+        double shorter = w * (1 - 2 * wane.map(WaneLimit::widthShare).orElse(0.0));
+        return StrictMath.sqrt(Math.max(shorter * shorter + t * t, w * w + narrower * narrower));
     }
 
     /**
@@ -81,7 +122,7 @@ public record Product(
      * @throws OutOfDomainException if the name is blank
      */
     public Product named(String other) {
-        return new Product(other, size, length, quantity, wood, surface, moisturePercent);
+        return new Product(other, size, length, quantity, wood, surface, moisturePercent, wane);
     }
 
     static void requireName(String id) {

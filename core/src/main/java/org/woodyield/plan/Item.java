@@ -10,6 +10,7 @@ import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
+import org.woodyield.lumber.WaneLimit;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
@@ -18,6 +19,7 @@ import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawnPiece;
 import org.woodyield.sawing.Wane;
+import org.woodyield.source.Standing;
 import org.woodyield.wood.Face;
 import org.woodyield.wood.ShrinkageModel;
 import org.woodyield.wood.Species;
@@ -170,7 +172,8 @@ sealed interface Item {
         @Override
         public String label() {
             return product.size().words() + ", " + shown(product.length()) + ", "
-                    + product.surface().words();
+                    + product.surface().words()
+                    + product.wane().map(Pieces::words).orElse("");
         }
 
         @Override
@@ -203,17 +206,27 @@ sealed interface Item {
             return tallyOfOne();
         }
 
+        private static String words(WaneLimit limit) {
+            Standing standing = limit.source().standing();
+            return ", wane up to " + limit.grade() + (standing == Standing.MEMORY ? " [" + standing.label() + "]" : "");
+        }
+
         double tallyOfOne() {
             return product.tallyPerPiece().value();
         }
 
         @Override
         public PieceOption option(GreenSize green, Length step, double worthPerUnit) {
+            Wane wane = product.wane()
+                    .map(limit -> Wane.within(
+                            limit, finishedThickness, finishedWidth, green.thicknessToSaw(), green.widthToSaw()))
+                    .orElse(Wane.NONE);
             return PieceOption.fixed(
-                    id(),
-                    green.thicknessToSaw(),
-                    green.widthToSaw(),
-                    List.of(new LengthWorth(fallDown.lengthToSaw(product.length()), worthPerUnit)));
+                            id(),
+                            green.thicknessToSaw(),
+                            green.widthToSaw(),
+                            List.of(new LengthWorth(fallDown.lengthToSaw(product.length()), worthPerUnit)))
+                    .withWane(wane);
         }
     }
 

@@ -19,6 +19,7 @@ import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
 import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.UndersizeZ;
+import org.woodyield.lumber.WaneLimit;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -651,6 +652,16 @@ public final class Planner {
                         + " the job gives as lost by splits and warp of drying. Spares are sawn for splits and warp, as many as are"
                         + " lost in the mean: chance may take more. None are sawn for pieces too thin, a share that the job accepts.",
                 Sources.get("definition")));
+        Set<WaneLimit> wanes = new LinkedHashSet<>();
+        input.pieces().forEach(piece -> piece.wane().ifPresent(wanes::add));
+        for (WaneLimit limit : wanes) {
+            notes.add(new JobPlan.Note(
+                    "Wane up to " + limit.grade() + " may take " + Math.round(100 * limit.thicknessShare())
+                            + " % of the finished thickness and " + Math.round(100 * limit.widthShare())
+                            + " % of the width at once, along the full length of every edge. A piece within it is not graded"
+                            + " lumber: knots, slope of grain and all else decide too, and a grader.",
+                    limit.source()));
+        }
         if (!space.grid().equals(input.space().grid())) {
             notes.add(new JobPlan.Note(
                     "The first face is moved in steps of " + space.grid() + ", not of the "

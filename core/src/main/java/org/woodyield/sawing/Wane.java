@@ -1,6 +1,9 @@
 package org.woodyield.sawing;
 
+import org.woodyield.lumber.WaneLimit;
 import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
 
 /**
  * Wane allowed along an edge of a piece: the corner may be missing up to a share of the thickness and of the width at
@@ -26,6 +29,42 @@ public record Wane(double thicknessShare, double widthShare) {
     public Wane {
         THICKNESS.require(thicknessShare);
         WIDTH.require(widthShare);
+    }
+
+    /**
+     * The wane that may be on a green piece which is to finish to a size. The limit is a share of the finished size; it is
+     * not widened by what planing takes off the waned faces, so that a piece within it stays within it however it is
+     * planed.
+     *
+     * @param limit what may be missing of the finished size
+     * @param finishedThickness above zero
+     * @param finishedWidth above zero
+     * @param greenThickness as sawn, no less than finished
+     * @param greenWidth as sawn, no less than finished
+     * @return the wane as shares of the green size, {@code share * finished / green}
+     * @throws OutOfDomainException if a size is not above zero or a green one is less than the finished one
+     */
+    public static Wane within(
+            WaneLimit limit,
+            Length finishedThickness,
+            Length finishedWidth,
+            Length greenThickness,
+            Length greenWidth) {
+        return new Wane(
+                share("thickness", limit.thicknessShare(), finishedThickness, greenThickness),
+                share("width", limit.widthShare(), finishedWidth, greenWidth));
+    }
+
+    private static double share(String what, double share, Length finished, Length green) {
+        if (!finished.isPositive() || green.compareTo(finished) < 0) {
+            throw new OutOfDomainException(
+                    "green " + what,
+                    green.toString(),
+                    "",
+                    "above zero and no less than finished, " + finished,
+                    "change the two");
+        }
+        return share * (finished.toMetres() / green.toMetres());
     }
 
     /** The share of the thickness at which the narrow face must be wood. */

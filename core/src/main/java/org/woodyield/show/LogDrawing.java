@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.sawing.FirstCut;
@@ -12,6 +13,7 @@ import org.woodyield.sawing.Rectangle;
 import org.woodyield.sawing.SawPass;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SawnPiece;
+import org.woodyield.sawing.Wane;
 
 /**
  * Drawings of how one log is sawn, as SVG that is legible in black and white and says in words what it shows.
@@ -178,6 +180,9 @@ public final class LogDrawing {
             words.append(" by ").append(text.longways(piece.length())).append("; ");
         }
         words.append("what is not hatched falls off.");
+        if (plan.options().stream().anyMatch(option -> !option.wane().equals(Wane.NONE))) {
+            words.append(" A missing corner is wane.");
+        }
         if (plan.solid().rot().isPresent()) {
             words.append(" The dotted circle is rot where it begins and where it ends.");
         }
@@ -191,8 +196,36 @@ public final class LogDrawing {
             out.empty("path", "d", ellipse(outline, scale));
         }
         out.close().line();
+        for (SawnPiece piece : plan.pieces()) {
+            List<Outline> sections = waneSections(piece);
+            for (int i = 0; i < sections.size(); i++) {
+                out.open("clipPath", "id", waneClip(piece, i))
+                        .empty("path", "d", ellipse(sections.get(i), scale))
+                        .close()
+                        .line();
+            }
+        }
         used.forEach(id -> Hatching.define(out, hatching(id), sizes.indexOf(id)));
         out.closeLine();
+    }
+
+    /** The wood at both ends of a piece and midway, for a piece that may have wane: what is in all of them is drawn. */
+    private List<Outline> waneSections(SawnPiece piece) {
+        boolean waned = plan.options().stream()
+                .anyMatch(option ->
+                        option.id().equals(piece.optionId()) && !option.wane().equals(Wane.NONE));
+        if (!waned) {
+            return List.of();
+        }
+        double start = piece.start().toMetres();
+        double end = Math.min(piece.end().toMetres(), plan.solid().lengthMetres());
+        return DoubleStream.of(start, (start + end) / 2, end)
+                .mapToObj(z -> Outline.insideBark(plan.solid(), plan.frame(), z))
+                .toList();
+    }
+
+    private String waneClip(SawnPiece piece, int section) {
+        return key + "-wane" + piece.number() + "-" + section;
     }
 
     private String hatching(String size) {
@@ -265,9 +298,16 @@ public final class LogDrawing {
             if (piece.unedged()) {
                 drawing.out().open("g", "clip-path", "url(#" + key + "-wood)").line();
             }
+            int sections = waneSections(piece).size();
+            for (int section = 0; section < sections; section++) {
+                drawing.out().open("g", "clip-path", "url(#" + waneClip(piece, section) + ")");
+            }
             drawing.rectangle(x, y, width, height, "style", Drawing.PAPER);
             String fill = "url(#" + hatching(piece.optionId()) + ")";
             drawing.rectangle(x, y, width, height, "fill", fill, "stroke", "currentColor", "stroke-width", "0.8");
+            for (int section = 0; section < sections; section++) {
+                drawing.out().close();
+            }
             if (piece.unedged()) {
                 drawing.out().closeLine();
             }

@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.woodyield.lumber.WaneLimit;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.Standing;
@@ -45,7 +46,7 @@ class WaneLimitTest {
     @Test
     void aGreenSizeBelowTheFinishedOneIsRefused() {
         Length inch = Length.inches(1);
-        assertThatThrownBy(() -> WaneLimit.of("No.2").wane(inch.times(2), inch.times(4), inch, inch.times(4)))
+        assertThatThrownBy(() -> Wane.within(WaneLimit.of("No.2"), inch.times(2), inch.times(4), inch, inch.times(4)))
                 .isInstanceOf(OutOfDomainException.class)
                 .hasMessageContaining("green thickness");
     }
@@ -57,7 +58,7 @@ class WaneLimitTest {
         Length finished = Length.millimetres(thick);
         Length green = Length.millimetres(thick + more);
         for (WaneLimit limit : WaneLimit.all()) {
-            Wane wane = limit.wane(finished, finished, green, green);
+            Wane wane = Wane.within(limit, finished, finished, green, green);
             assertThat(wane.thicknessShare() * green.toMetres())
                     .isCloseTo(limit.thicknessShare() * finished.toMetres(), within(1e-12));
             assertThat(wane.widthShare()).isLessThanOrEqualTo(limit.widthShare());

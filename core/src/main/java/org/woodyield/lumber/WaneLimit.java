@@ -1,7 +1,7 @@
-package org.woodyield.sawing;
+package org.woodyield.lumber;
 
 import java.util.List;
-import org.woodyield.measure.Length;
+import org.woodyield.measure.Domain;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.PublishedTable;
 import org.woodyield.source.Source;
@@ -18,11 +18,22 @@ import org.woodyield.source.Source;
  */
 public record WaneLimit(String grade, double thicknessShare, double widthShare, Source source) {
 
+    private static final Domain SHARE = Domain.of("wane, share of thickness and width", "", 0, 0.5);
     private static final PublishedTable TABLE = PublishedTable.read(WaneLimit.class, "wane_limits_memory.csv");
     private static final List<WaneLimit> LIMITS = TABLE.rows().stream()
             .map(row -> new WaneLimit(
                     row.text("grade"), row.number("of_thickness"), row.number("of_width"), TABLE.source()))
             .toList();
+
+    /**
+     * Refuses what is not a share.
+     *
+     * @throws OutOfDomainException if a share is not from 0 to one half
+     */
+    public WaneLimit {
+        SHARE.require(thicknessShare);
+        SHARE.require(widthShare);
+    }
 
     /**
      * All grades whose limits are known.
@@ -50,35 +61,5 @@ public record WaneLimit(String grade, double thicknessShare, double widthShare, 
                         "",
                         String.join(", ", LIMITS.stream().map(WaneLimit::grade).toList()),
                         "or give the shares of thickness and width"));
-    }
-
-    /**
-     * The wane that may be on a green piece which is to finish to a size. The limit is a share of the finished size; it is
-     * not widened by what planing takes off the waned faces, so that a piece within it stays within it however it is
-     * planed.
-     *
-     * @param finishedThickness above zero
-     * @param finishedWidth above zero
-     * @param greenThickness as sawn, no less than finished
-     * @param greenWidth as sawn, no less than finished
-     * @return the wane as shares of the green size, {@code share * finished / green}
-     * @throws OutOfDomainException if a size is not above zero or a green one is less than the finished one
-     */
-    public Wane wane(Length finishedThickness, Length finishedWidth, Length greenThickness, Length greenWidth) {
-        return new Wane(
-                share("thickness", thicknessShare, finishedThickness, greenThickness),
-                share("width", widthShare, finishedWidth, greenWidth));
-    }
-
-    private static double share(String what, double share, Length finished, Length green) {
-        if (!finished.isPositive() || green.compareTo(finished) < 0) {
-            throw new OutOfDomainException(
-                    "green " + what,
-                    green.toString(),
-                    "",
-                    "above zero and no less than finished, " + finished,
-                    "change the two");
-        }
-        return share * (finished.toMetres() / green.toMetres());
     }
 }
