@@ -80,7 +80,7 @@ final class AreaTable {
         Optional<Length> overlap = row.cellIfAny(OVERLAP)
                 .map(cell -> cell.lengthOrNoneUpTo(WIDEST, "give the part of a board that the next one covers"))
                 .orElse(Optional.of(Length.ZERO));
-        Optional<List<Length>> lengths = lengths(row.cell(LENGTHS));
+        Optional<List<Length>> lengths = Sizes.lengths(row.cell(LENGTHS));
         Optional<Double> waste = row.cellIfAny(WASTE)
                 .map(cell -> cell.quantity(Units.PERCENT, WASTES))
                 .orElse(Optional.of(USUAL_WASTE));
@@ -171,21 +171,5 @@ final class AreaTable {
                                 "no log can give the longer ones; leave them out");
             }
         }
-    }
-
-    private static Optional<List<Length>> lengths(Cell cell) {
-        List<Length> lengths = new ArrayList<>();
-        List<Cell> parts = cell.split(';');
-        for (Cell part : parts) {
-            part.length(
-                            Sizes.SHORTEST,
-                            Sizes.LONGEST,
-                            Sizes.LENGTHS,
-                            "write the lengths as 6 ft; 8 ft; 10 ft; cut shorter ones from longer ones")
-                    .ifPresent(lengths::add);
-        }
-        return lengths.size() == parts.size()
-                ? Optional.of(lengths.stream().distinct().sorted().toList())
-                : Optional.empty();
     }
 }

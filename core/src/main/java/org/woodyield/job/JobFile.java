@@ -13,6 +13,8 @@ enum JobFile {
     WANTED("wanted.csv", true),
     /** The areas to cover. */
     AREAS("areas.csv", false),
+    /** The boards wanted with natural edges. */
+    NATURAL_EDGE("natural-edge.csv", false),
     /** What the same lumber costs when bought. */
     PRICES("prices.csv", false),
     /** Measured profiles of logs. */

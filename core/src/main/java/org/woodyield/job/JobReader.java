@@ -59,10 +59,12 @@ final class JobReader {
         Names names = new Names();
         WantedTable wanted = WantedTable.read(rows(texts, JobFile.WANTED, WantedTable.COLUMNS), names);
         AreaTable areas = AreaTable.read(rows(texts, JobFile.AREAS, AreaTable.COLUMNS), names);
+        NaturalEdgeTable naturalEdges =
+                NaturalEdgeTable.read(rows(texts, JobFile.NATURAL_EDGE, NaturalEdgeTable.COLUMNS), names);
         TimedCutTable timed = TimedCutTable.read(rows(texts, JobFile.TIMED_CUTS, TimedCutTable.COLUMNS));
         List<Price> prices = PriceTable.read(rows(texts, JobFile.PRICES, PriceTable.COLUMNS));
         if (problems.isEmpty()) {
-            requireSense(settings, saw, fallDown.orElse(FallDown.NONE), logs, wanted, areas);
+            requireSense(settings, saw, fallDown.orElse(FallDown.NONE), logs, wanted, areas, naturalEdges);
             work = Optional.of(timed.into(work.orElseThrow(), saw.orElseThrow(), problems));
         }
         problems.stopIfAny();
@@ -76,6 +78,7 @@ final class JobReader {
                 logs.logs(),
                 wanted.pieces(),
                 areas.areas(),
+                naturalEdges.boards(),
                 saw.orElseThrow(),
                 guide.orElseThrow(),
                 space.orElseThrow(),
@@ -94,28 +97,40 @@ final class JobReader {
             FallDown fallDown,
             LogTable logTable,
             WantedTable wanted,
-            AreaTable areas) {
+            AreaTable areas,
+            NaturalEdgeTable naturalEdges) {
         List<Log> logs = logTable.logs();
         if (logs.isEmpty()) {
             problems.add(JobFile.LOGS.fileName(), 0, "", "", "one log or more", "add a row for each log");
         }
-        if (wanted.pieces().isEmpty() && areas.areas().isEmpty()) {
+        if (wanted.pieces().isEmpty()
+                && areas.areas().isEmpty()
+                && naturalEdges.boards().isEmpty()) {
             problems.add(
-                    JobFile.WANTED.fileName(), 0, "", "", "one piece or area or more", "add a row for what you want");
+                    JobFile.WANTED.fileName(), 0, "", "", "one piece, area or board with natural edges or more", "add a row for what you want");
         }
-        saw.ifPresent(one -> refuseWideKerf(settings, one.kerf(), logs, wanted, areas));
+        saw.ifPresent(one -> refuseWideKerf(settings, one.kerf(), logs, wanted, areas, naturalEdges));
         if (!logs.isEmpty()) {
             wanted.refuseImpossible(logs, fallDown);
             areas.refuseImpossible(logs, fallDown);
-            logTable.refuseUnknownShrinkage(species -> Stream.concat(
-                            wanted.dryMoistures(species).stream(), areas.dryMoistures(species).stream())
+            naturalEdges.refuseImpossible(logs, fallDown);
+            logTable.refuseUnknownShrinkage(species -> Stream.of(
+                            wanted.dryMoistures(species),
+                            areas.dryMoistures(species),
+                            naturalEdges.dryMoistures(species))
+                    .flatMap(List::stream)
                     .toList());
         }
     }
 
     /** A kerf as wide as a log says more of a wrong unit than one that is wider than a board. */
     private static void refuseWideKerf(
-            SettingsReader settings, Length kerf, List<Log> logs, WantedTable wanted, AreaTable areas) {
+            SettingsReader settings,
+            Length kerf,
+            List<Log> logs,
+            WantedTable wanted,
+            AreaTable areas,
+            NaturalEdgeTable naturalEdges) {
         Optional<Log> thinnest = logs.stream()
                 .min(Comparator.comparing(Log::smallEndShort))
                 .filter(log -> kerf.compareTo(log.smallEndShort()) >= 0);
@@ -126,6 +141,7 @@ final class JobReader {
         Map<String, Length> boards = new LinkedHashMap<>();
         wanted.pieces().forEach(piece -> boards.put(piece.id(), piece.size().thickness()));
         areas.areas().forEach(area -> boards.put(area.id(), area.thickness()));
+        naturalEdges.boards().forEach(board -> boards.put(board.id(), board.thickness()));
         boards.entrySet().stream()
                 .min(Map.Entry.comparingByValue())
                 .filter(board -> kerf.compareTo(board.getValue()) > 0)

@@ -77,7 +77,9 @@ record Outputs(PlanSheet sheet) {
     /** What was read, in one line. */
     static String summary(JobInput job) {
         return job.title() + ": " + job.logs().size() + " logs, " + job.pieces().size() + " kinds of pieces, "
-                + job.areas().size() + " areas, " + job.prices().size() + " prices; no problem found\n";
+                + job.areas().size() + " areas, "
+                + (job.naturalEdges().isEmpty() ? "" : job.naturalEdges().size() + " kinds with natural edges, ")
+                + job.prices().size() + " prices; no problem found\n";
     }
 
     /** Not a name that a file of a job has, so that a plan is never taken for one. */

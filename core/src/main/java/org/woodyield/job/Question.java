@@ -60,7 +60,8 @@ record Question(String log, Optional<Product> more) {
 
     private static boolean taken(String name, JobInput job) {
         return job.pieces().stream().anyMatch(piece -> piece.id().equals(name))
-                || job.areas().stream().anyMatch(area -> area.id().equals(name));
+                || job.areas().stream().anyMatch(area -> area.id().equals(name))
+                || job.naturalEdges().stream().anyMatch(board -> board.id().equals(name));
     }
 
     WhatIf answer(JobPlan plan) {

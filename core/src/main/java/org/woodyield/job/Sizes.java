@@ -1,5 +1,7 @@
 package org.woodyield.job;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -62,6 +64,23 @@ final class Sizes {
         }
         return cell.lengthUpTo(GREATEST, "a thickness without unit is a nominal one, in inches")
                 .map(length -> new Thickness(false, length));
+    }
+
+    /** The lengths that will do, shortest first. */
+    static Optional<List<Length>> lengths(Cell cell) {
+        List<Length> lengths = new ArrayList<>();
+        List<Cell> parts = cell.split(';');
+        for (Cell part : parts) {
+            part.length(
+                            SHORTEST,
+                            LONGEST,
+                            LENGTHS,
+                            "write the lengths as 6 ft; 8 ft; 10 ft; cut shorter ones from longer ones")
+                    .ifPresent(lengths::add);
+        }
+        return lengths.size() == parts.size()
+                ? Optional.of(lengths.stream().distinct().sorted().toList())
+                : Optional.empty();
     }
 
     private static Optional<Size> within(Cell cell, Size size) {

@@ -2,10 +2,12 @@ package org.woodyield.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.CoverArea;
 import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.GreenTargetSize;
+import org.woodyield.lumber.NaturalEdge;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
@@ -25,7 +27,7 @@ import org.woodyield.wood.ShrinkageModel;
 import org.woodyield.wood.Species;
 import org.woodyield.working.Working;
 
-/** A thing wanted as the planner sees it: pieces of one size, or boards of random width for an area. */
+/** A thing wanted as the planner sees it: pieces of one size, boards of random width for an area, or with natural edges. */
 sealed interface Item {
 
     /** Widths of boards for an area are sawn to this step where the saw's own is finer. */
@@ -54,6 +56,14 @@ sealed interface Item {
 
     Length finishedWidth();
 
+    /** Whether its edges are sawn, and so scatter and are planed; natural ones only shrink. */
+    default boolean sawnEdges() {
+        return true;
+    }
+
+    /** Board feet of one unit of the need, as far as that can be said before it is sawn. */
+    double feetPerUnit();
+
     /** The size under which a price is looked up. */
     Size priceSize();
 
@@ -79,9 +89,11 @@ sealed interface Item {
         Length planing =
                 surface() == Surface.ROUGH ? Length.ZERO : input.planing().times(2);
         Length deviation = saw.sawingVariation();
+        Length edgePlaning = sawnEdges() ? planing : Length.ZERO;
+        Length edgeDeviation = sawnEdges() ? deviation : Length.ZERO;
         if (surface() == Surface.DRESSED_GREEN) {
             GreenTargetSize thickness = GreenTargetSize.planedGreen(finishedThickness(), planing, z, deviation);
-            GreenTargetSize width = GreenTargetSize.planedGreen(finishedWidth(), planing, z, deviation);
+            GreenTargetSize width = GreenTargetSize.planedGreen(finishedWidth(), edgePlaning, z, edgeDeviation);
             return new GreenSize(
                     id(),
                     species,
@@ -98,7 +110,8 @@ sealed interface Item {
         GreenTargetSize thickness =
                 GreenTargetSize.planedDry(finishedThickness(), planing, shrinkage.thicknessPercent(), z, deviation);
         GreenTargetSize width =
-                GreenTargetSize.planedDry(finishedWidth(), planing, shrinkage.widthPercent(), z, deviation);
+                GreenTargetSize.planedDry(
+                finishedWidth(), edgePlaning, shrinkage.widthPercent(), z, edgeDeviation);
         return new GreenSize(
                 id(),
                 species,
@@ -203,7 +216,7 @@ sealed interface Item {
 
         @Override
         public double tally(SawnPiece piece, GreenSize green) {
-            return tallyOfOne();
+            return feetPerUnit();
         }
 
         private static String words(WaneLimit limit) {
@@ -211,7 +224,8 @@ sealed interface Item {
             return ", wane up to " + limit.grade() + (standing == Standing.MEMORY ? " [" + standing.label() + "]" : "");
         }
 
-        double tallyOfOne() {
+        @Override
+        public double feetPerUnit() {
             return product.tallyPerPiece().value();
         }
 
@@ -305,6 +319,16 @@ sealed interface Item {
                     fallDown.lengthKept(piece.length()).toFeet());
         }
 
+        /** A square metre and its overlap; the mean of the widths stands for all. */
+        @Override
+        public double feetPerUnit() {
+            double width = (wantedArea.leastWidth().toInches()
+                            + wantedArea.greatestWidth().toInches())
+                    / 2;
+            double net = width - wantedArea.overlap().toInches();
+            return tallyThicknessInches() * (width / net) / (0.3048 * 0.3048);
+        }
+
         /** The thickness under which boards are counted: the nominal one, or what they measure but no less than an inch. */
         double tallyThicknessInches() {
             return wantedArea.tallyThickness().toInches();
@@ -341,6 +365,109 @@ sealed interface Item {
         /** The width that shows of a board for each unit of its green width. */
         private double perWidth(Length greenWidth, GreenSize green) {
             return finishedWidth(greenWidth, green).minus(wantedArea.overlap()).toMetres() / greenWidth.toMetres();
+        }
+    }
+
+    /** Boards that keep their natural edges. */
+    record NaturalEdges(NaturalEdge board, FallDown fallDown) implements Item {
+
+        static NaturalEdges of(NaturalEdge board, FallDown ofDrying) {
+            return new NaturalEdges(board, ofDrying.of(board.surface()));
+        }
+
+        @Override
+        public String id() {
+            return board.id();
+        }
+
+        @Override
+        public Wood wood() {
+            return board.wood();
+        }
+
+        @Override
+        public Surface surface() {
+            return board.surface();
+        }
+
+        @Override
+        public double moisturePercent() {
+            return board.moisturePercent();
+        }
+
+        @Override
+        public String label() {
+            return "natural edges, " + board.thickness() + " thick, " + board.leastWidth() + " wide or more, "
+                    + board.lengths().stream().map(Item::shown).collect(Collectors.joining("; ")) + ", "
+                    + board.surface().words();
+        }
+
+        @Override
+        public String unit() {
+            return "pieces";
+        }
+
+        @Override
+        public double wanted() {
+            return board.quantity();
+        }
+
+        @Override
+        public double toSaw() {
+            return fallDown.piecesToSaw(board.quantity());
+        }
+
+        @Override
+        public Length finishedThickness() {
+            return board.thickness();
+        }
+
+        @Override
+        public Length finishedWidth() {
+            return board.leastWidth();
+        }
+
+        @Override
+        public boolean sawnEdges() {
+            return false;
+        }
+
+        @Override
+        public Size priceSize() {
+            return new Size(false, board.thickness(), board.leastWidth());
+        }
+
+        @Override
+        public double amount(SawnPiece piece, GreenSize green) {
+            return 1;
+        }
+
+        @Override
+        public double tally(SawnPiece piece, GreenSize green) {
+            return board.tally(fallDown.lengthKept(piece.length())).value();
+        }
+
+        /** The shortest that will do. */
+        @Override
+        public double feetPerUnit() {
+            return board.tally(board.lengths().get(0)).value();
+        }
+
+        /** A wider or longer one meets the need no better, so none is paid more. */
+        @Override
+        public PieceOption option(GreenSize green, Length step, double worthPerUnit) {
+            Length width = green.widthToSaw();
+            List<LengthWorth> lengths = board.lengths().stream()
+                    .map(length -> new LengthWorth(fallDown.lengthToSaw(length), worthPerUnit))
+                    .toList();
+            return PieceOption.unedged(
+                    id(),
+                    green.thicknessToSaw(),
+                    width,
+                    width,
+                    step,
+                    PieceOption.Edges.BARK_LEAST_WIDTH,
+                    lengths);
         }
     }
 

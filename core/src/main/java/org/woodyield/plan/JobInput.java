@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.woodyield.log.Log;
 import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.NaturalEdge;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Wood;
@@ -27,6 +28,7 @@ import org.woodyield.working.Working;
  * @param logs the logs, each id once
  * @param pieces the pieces wanted, each id once
  * @param areas the areas to cover, each id once, no id that a piece has
+ * @param naturalEdges the boards wanted with natural edges, each id once, no id that another thing has
  * @param saw the saw
  * @param guide how true the saw is led
  * @param space the patterns that are tried for each log
@@ -43,6 +45,7 @@ public record JobInput(
         List<Log> logs,
         List<Product> pieces,
         List<CoverArea> areas,
+        List<NaturalEdge> naturalEdges,
         Saw saw,
         SawGuide guide,
         SearchSpace space,
@@ -62,17 +65,22 @@ public record JobInput(
         logs = List.copyOf(logs);
         pieces = List.copyOf(pieces);
         areas = List.copyOf(areas);
+        naturalEdges = List.copyOf(naturalEdges);
         prices = List.copyOf(prices);
         assumptions = List.copyOf(assumptions);
         require("logs", logs.stream().map(Log::id).toList());
         require(
                 "things wanted",
-                Stream.concat(pieces.stream().map(Product::id), areas.stream().map(CoverArea::id))
+                Stream.of(
+                                pieces.stream().map(Product::id),
+                                areas.stream().map(CoverArea::id),
+                                naturalEdges.stream().map(NaturalEdge::id))
+                        .flatMap(each -> each)
                         .toList());
     }
 
     /**
-     * A job in which nothing is known of how true the saw is led.
+     * A job without natural edges, in which nothing is known of how true the saw is led.
      *
      * @param title what the job is called
      * @param currency of every amount
@@ -109,6 +117,7 @@ public record JobInput(
                 logs,
                 pieces,
                 areas,
+                List.of(),
                 saw,
                 SawGuide.unknown(),
                 space,
@@ -123,15 +132,19 @@ public record JobInput(
     /**
      * Whether something wanted is planed, so that it has an allowance for it.
      *
-     * @param wantedId a piece's or an area's id
+     * @param wantedId the id of something wanted
      * @return false for what stays rough, and for an unknown id
      */
     public boolean isPlaned(String wantedId) {
-        return Stream.concat(
+        return Stream.of(
                         pieces.stream()
                                 .filter(piece -> piece.id().equals(wantedId))
                                 .map(Product::surface),
-                        areas.stream().filter(area -> area.id().equals(wantedId)).map(CoverArea::surface))
+                        areas.stream().filter(area -> area.id().equals(wantedId)).map(CoverArea::surface),
+                        naturalEdges.stream()
+                                .filter(board -> board.id().equals(wantedId))
+                                .map(NaturalEdge::surface))
+                .flatMap(each -> each)
                 .anyMatch(surface -> surface != Product.Surface.ROUGH);
     }
 

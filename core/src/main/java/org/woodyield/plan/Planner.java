@@ -159,6 +159,7 @@ public final class Planner {
         FallDown ofDrying = input.yard().fallDown();
         input.pieces().forEach(piece -> all.add(Item.Pieces.of(piece, ofDrying)));
         input.areas().forEach(area -> all.add(Item.Boards.of(area, ofDrying)));
+        input.naturalEdges().forEach(board -> all.add(Item.NaturalEdges.of(board, ofDrying)));
         return List.copyOf(all);
     }
 
@@ -391,18 +392,7 @@ public final class Planner {
 
     /** Worth of one unit of the need: the lowest price among the species that may give it, or its board feet. */
     private double worth(Item item, boolean priced) {
-        double feet;
-        if (item instanceof Item.Pieces pieces) {
-            feet = pieces.tallyOfOne();
-        } else {
-            // A square metre of boards and their overlap in board feet; the mean of the widths stands for all.
-            Item.Boards boards = (Item.Boards) item;
-            double width = (boards.wantedArea().leastWidth().toInches()
-                            + boards.wantedArea().greatestWidth().toInches())
-                    / 2;
-            double net = width - boards.wantedArea().overlap().toInches();
-            feet = boards.tallyThicknessInches() * (width / net) / (0.3048 * 0.3048);
-        }
+        double feet = item.feetPerUnit();
         if (!priced) {
             return feet;
         }

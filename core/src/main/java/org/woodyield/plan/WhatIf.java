@@ -170,7 +170,7 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
                 priced ? input.price(more.size(), species).orElseThrow().perBoardFoot() : 1;
         Item.Pieces pieces = Item.Pieces.of(more, input.yard().fallDown());
         GreenSize green = pieces.greenSize(species, input, sawing.saw(), UndersizeZ.exact(input.undersizePercent()));
-        return pieces.option(green, input.saw().settingStep(), pieces.tallyOfOne() * perBoardFoot);
+        return pieces.option(green, input.saw().settingStep(), pieces.feetPerUnit() * perBoardFoot);
     }
 
     private static OutOfDomainException refused(String parameter, String value, String limits, String remedy) {

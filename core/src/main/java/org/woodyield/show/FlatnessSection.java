@@ -136,6 +136,9 @@ final class FlatnessSection {
                     Cell.text(remark(pieces, budget)));
         }
         blocks.add(new Tabular(table.build()));
+        if (!plan.input().naturalEdges().isEmpty()) {
+            points.add("Boards with natural edges are reckoned at their least width; where they are wider, wind costs more.");
+        }
         points.add("Allowed is what takes no more than " + share() + " of the allowance from any planed piece, dip without"
                 + " wind or wind without dip; with half of each it is less still.");
         if (guide.measured().isPresent()) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.woodyield.log.Log;
+import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
@@ -266,7 +267,7 @@ final class LogSections {
                     Cell.whole(piece.number()),
                     Cell.text(piece.optionId()),
                     words.length(piece.thickness()),
-                    words.length(piece.width()),
+                    piece.unedged() ? words.near(narrowest(sawing, piece)) : words.length(piece.width()),
                     Cell.length(words.lengths().longways(piece.length()), piece.length()),
                     Cell.length(words.lengths().longways(piece.start()), piece.start()),
                     Cell.text(piece.fromCant() ? "a cant" : "the log")));
@@ -281,6 +282,28 @@ final class LogSections {
             table.row(row);
         }
         return table.build();
+    }
+
+    /** The narrowest place inside bark of the narrower face; between stations a face is narrowest at one of them. */
+    private static Length narrowest(SawingPlan sawing, SawnPiece piece) {
+        LogSolid solid = sawing.solid();
+        double start = piece.start().toMetres();
+        double end = Math.min(piece.end().toMetres(), solid.lengthMetres());
+        List<Double> places = new ArrayList<>(List.of(start, end));
+        for (int i = 0; i < solid.stationCount(); i++) {
+            double z = solid.station(i).zMetres();
+            if (z > start && z < end) {
+                places.add(z);
+            }
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (double z : places) {
+            Outline outline = Outline.insideBark(solid, sawing.frame(), z);
+            double bottom = outline.chord(piece.faces().bottom().toMetres())[0];
+            double top = outline.chord(piece.faces().top().toMetres())[0];
+            least = Math.min(least, 2 * Math.min(bottom, top));
+        }
+        return Length.ofMetres(least, Rounding.DOWN);
     }
 
     private static String fallsOff(WoodBalance balance, Volume solid) {

@@ -471,7 +471,7 @@ class BadInputTest {
     void wantingNothing() {
         demo.without(AREAS)
                 .write(WANTED, "id,size,length,quantity,wood,surface,moisture\n".getBytes(StandardCharsets.UTF_8));
-        expect("wanted.csv: allowed: one piece or area or more");
+        expect("wanted.csv: allowed: one piece, area or board with natural edges");
     }
 
     @Test

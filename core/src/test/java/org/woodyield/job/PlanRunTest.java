@@ -50,7 +50,7 @@ class PlanRunTest {
         Map<String, String> before = files(job.folder());
         job.run();
         assertThat(files(job.folder())).isEqualTo(before);
-        assertThat(files(folder.resolve("job"))).hasSize(6);
+        assertThat(files(folder.resolve("job"))).hasSize(7);
     }
 
     @Test
