@@ -15,6 +15,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
 import org.woodyield.lumber.FallDown;
@@ -79,6 +80,12 @@ public final class Planner {
     /** Jobs of few logs, where a piece more or less tells, are given more rounds of prices. */
     private static final int SEARCHES = 60;
 
+    /** The parameter by which a search refuses a log that is too wide for the saw. */
+    private static final String WIDTH = "width of cut";
+
+    /** So many logs are named in a refusal of all. */
+    private static final int LOGS_NAMED = 3;
+
     private static final Length FINEST_LAYOUT = Length.millimetres(1).dividedBy(4, Rounding.DOWN);
 
     private final JobInput input;
@@ -115,7 +122,8 @@ public final class Planner {
      *
      * @param input the job
      * @return the plan
-     * @throws OutOfDomainException if a value is outside the limits of a model, such as a species without a known shrinkage
+     * @throws OutOfDomainException if a value is outside the limits of a model, such as a species without a known shrinkage,
+     *     or nothing is sawn and the saw is too narrow for a log
      */
     public static JobPlan plan(JobInput input) {
         return plan(input, (done, all) -> {}, Runnable::run);
@@ -198,6 +206,7 @@ public final class Planner {
             bounded.add(CompletableFuture.supplyAsync(
                     () -> best.map(found -> BestPattern.withBoundOffGrid(found, space, cost)), executor));
         }
+        Map<String, OutOfDomainException> tooNarrow = new LinkedHashMap<>();
         List<LogPlan> logs = new ArrayList<>();
         List<LogWork> works = new ArrayList<>();
         double[] made = new double[items.size()];
@@ -241,8 +250,16 @@ public final class Planner {
                 }
             }
             tally += ofLog;
-            String leftWhole = sawing.isPresent() ? "" : whyLeftWhole(i, worth, cost(costs, i));
+            String leftWhole = "";
+            if (sawing.isEmpty()) {
+                Optional<OutOfDomainException> refused = refusal(i, worth, cost(costs, i));
+                leftWhole = refused.map(OutOfDomainException::getMessage).orElseGet(() -> whyNotSawn(log.species()));
+                refused.filter(why -> why.parameter().equals(WIDTH)).ifPresent(why -> tooNarrow.put(log.id(), why));
+            }
             logs.add(logPlan(i, sawing, leftWhole, BoardFeet.tally(ofLog)));
+        }
+        if (!tooNarrow.isEmpty() && logs.stream().allMatch(log -> log.sawing().isEmpty())) {
+            throw tooNarrow(tooNarrow);
         }
         List<JobPlan.Lot> fallDown = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
@@ -474,16 +491,32 @@ public final class Planner {
                 found.get().proof().bound());
     }
 
-    /** Why nothing is sawn from a log, asked at the full worth of everything wanted. */
-    private String whyLeftWhole(int log, double[] worth, PassCost cost) {
+    /** What forbids to saw anything from a log, asked at the full worth of everything wanted. */
+    private Optional<OutOfDomainException> refusal(int log, double[] worth, PassCost cost) {
         List<PieceOption> options = options(log, worth);
-        if (options.isEmpty()) {
-            return "nothing is wanted in " + input.logs().get(log).species().commonName();
-        }
-        return BestPattern.findAny(solids.get(log), saw, options, space, cost).isPresent()
-                ? "what it gives is not needed, or not worth its passes beside what the other logs give"
-                : BestPattern.whyNone(solids.get(log), saw, options, space, cost)
-                        .getMessage();
+        return options.isEmpty()
+                        || BestPattern.findAny(solids.get(log), saw, options, space, cost)
+                                .isPresent()
+                ? Optional.empty()
+                : Optional.of(BestPattern.whyNone(solids.get(log), saw, options, space, cost));
+    }
+
+    private String whyNotSawn(Species species) {
+        return items.stream().noneMatch(item -> item.wood().accepts(species))
+                ? "nothing is wanted in " + species.commonName()
+                : "what it gives is not needed, or not worth its passes beside what the other logs give";
+    }
+
+    /** A job of which the saw can saw no log is no job for this saw. */
+    private OutOfDomainException tooNarrow(Map<String, OutOfDomainException> refused) {
+        OutOfDomainException first = refused.values().iterator().next();
+        String each = refused.entrySet().stream()
+                .limit(LOGS_NAMED)
+                .map(log -> "log " + log.getKey() + ": " + log.getValue().limits())
+                .collect(Collectors.joining("; "));
+        String others = refused.size() > LOGS_NAMED ? "; and " + (refused.size() - LOGS_NAMED) + " logs more" : "";
+        return new OutOfDomainException(
+                WIDTH, first.value(), first.unit(), each.replace("for this log ", "") + others, first.remedy());
     }
 
     /** Running cost of a pass with a share of the own hours, so that a pass is never made for next to nothing. */

@@ -101,8 +101,10 @@ final class PlanWriter {
                 "width of cut",
                 saw.widthOfCut().toString(),
                 "",
-                "for this log, pass " + first.number() + " (" + first.stage().words() + ") is "
-                        + first.widest().inMillimetres(0) + " wide over the bark at its widest",
+                "for this log no less than its pass " + first.number() + " (" + first.stage().words()
+                        + ") is wide over the bark at its widest, "
+                        + first.widest().inMillimetres(0) + " ("
+                        + first.widest().inInches(8, Rounding.UP) + ")",
                 "flatten the log from two sides first, quarter it, take off the bark, or choose a smaller log");
     }
 

@@ -44,6 +44,34 @@ class PlanRunTest {
         assertThat(run.err()).isEmpty();
     }
 
+    /** The remedies: another log, or a wider saw. */
+    @Test
+    void aSawTooNarrowForEveryLogIsRefusedByPassAndLog() {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with("job.properties", "saw.width-of-cut = 26 in", "saw.width-of-cut = 5 in");
+        Run refused = job.run("--out", folder.resolve("plan").toString());
+        assertThat(refused.code()).isEqualTo(2);
+        assertThat(refused.out()).isEmpty();
+        assertThat(refused.err())
+                .hasLineCount(1)
+                .contains("width of cut is 5 in", "log A: no less than its pass 1 (", "; log B: no less")
+                .contains("flatten the log from two sides first, quarter it, take off the bark, or choose a smaller log");
+        assertThat(folder.resolve("plan")).doesNotExist();
+        job.with("job.properties", "saw.width-of-cut = 5 in", "saw.width-of-cut = 12 in");
+        assertThat(job.run().code()).isZero();
+    }
+
+    @Test
+    void oneLogTooWideForTheSawIsLeftWholeAndSaysWhy() {
+        Run run = EditedDemo.small(folder.resolve("job"))
+                .with("job.properties", "saw.width-of-cut = 26 in", "saw.width-of-cut = 12 in")
+                .with("logs.csv", "9 in,inside bark,10 in", "9 in,inside bark,10 in\nC,eastern white pine,8 ft 4 in,24 in,inside bark,26 in")
+                .run();
+        assertThat(run.code()).isZero();
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("Log C ----- Left whole: width of cut is 12 in; allowed: for this log no less than its pass ");
+    }
+
     @Test
     void withoutAnOutputFolderNothingIsWritten() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job"));

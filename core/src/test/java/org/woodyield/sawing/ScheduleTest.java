@@ -113,7 +113,7 @@ class ScheduleTest {
                         PassCost.free()))
                 .isInstanceOf(OutOfDomainException.class)
                 .hasMessageMatching(
-                        "(?s).*for this log, pass \\d+ \\(.+\\) is \\d+ mm wide over the bark at its widest.*")
+                        "(?s).*for this log no less than its pass \\d+ \\(.+\\) is wide over the bark at its widest, \\d+ mm.*")
                 .hasMessageContaining("flatten the log from two sides first, quarter it, take off the bark");
     }
 
