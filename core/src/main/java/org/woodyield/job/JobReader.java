@@ -107,7 +107,12 @@ final class JobReader {
                 && areas.areas().isEmpty()
                 && naturalEdges.boards().isEmpty()) {
             problems.add(
-                    JobFile.WANTED.fileName(), 0, "", "", "one piece, area or board with natural edges or more", "add a row for what you want");
+                    JobFile.WANTED.fileName(),
+                    0,
+                    "",
+                    "",
+                    "one piece, area or board with natural edges or more",
+                    "add a row for what you want");
         }
         saw.ifPresent(one -> refuseWideKerf(settings, one.kerf(), logs, wanted, areas, naturalEdges));
         if (!logs.isEmpty()) {

@@ -99,8 +99,9 @@ final class NaturalEdgeTable {
     void refuseImpossible(List<Log> logs, FallDown ofDrying) {
         for (Entry entry : entries) {
             NaturalEdge board = entry.board();
-            List<Log> ofWood =
-                    logs.stream().filter(log -> board.wood().accepts(log.species())).toList();
+            List<Log> ofWood = logs.stream()
+                    .filter(log -> board.wood().accepts(log.species()))
+                    .toList();
             if (ofWood.isEmpty()) {
                 entry.row().cell(WOOD).refuse("the wood of one of the logs", "no log can give it; change the wood");
                 continue;

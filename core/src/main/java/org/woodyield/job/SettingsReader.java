@@ -169,12 +169,13 @@ final class SettingsReader {
         if (!whole) {
             return Optional.empty();
         }
-        if (dip.isPresent() && wind.isEmpty() && settings.cell(Keys.SAW_GUIDE_WIND).isEmpty()) {
+        if (dip.isPresent()
+                && wind.isEmpty()
+                && settings.cell(Keys.SAW_GUIDE_WIND).isEmpty()) {
             notCounted("wind of the guide", 0.0);
         }
         return Optional.of(new SawGuide(
-                length.flatMap(over ->
-                        dip.map(most -> new FlatnessBudget.Guide(over, most, wind.orElse(0.0)))),
+                length.flatMap(over -> dip.map(most -> new FlatnessBudget.Guide(over, most, wind.orElse(0.0)))),
                 span.flatMap(apart -> sag.map(most -> new SawGuide.Stiffness(apart, most))),
                 base,
                 wander,
@@ -187,8 +188,8 @@ final class SettingsReader {
     }
 
     private boolean onlyRiding(Saw.Reference reference, List<Key> keys) {
-        Optional<Saw.Reference> rides =
-                settings.cell(Keys.SAW_RIDES).map(cell -> Choices.RIDES.get(cell.text().toLowerCase(Locale.ROOT)));
+        Optional<Saw.Reference> rides = settings.cell(Keys.SAW_RIDES)
+                .map(cell -> Choices.RIDES.get(cell.text().toLowerCase(Locale.ROOT)));
         boolean fits = true;
         for (Key key : keys) {
             Optional<Cell> cell = settings.cell(key);

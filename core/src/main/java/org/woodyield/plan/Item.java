@@ -110,8 +110,7 @@ sealed interface Item {
         GreenTargetSize thickness =
                 GreenTargetSize.planedDry(finishedThickness(), planing, shrinkage.thicknessPercent(), z, deviation);
         GreenTargetSize width =
-                GreenTargetSize.planedDry(
-                finishedWidth(), edgePlaning, shrinkage.widthPercent(), z, edgeDeviation);
+                GreenTargetSize.planedDry(finishedWidth(), edgePlaning, shrinkage.widthPercent(), z, edgeDeviation);
         return new GreenSize(
                 id(),
                 species,
@@ -461,13 +460,7 @@ sealed interface Item {
                     .map(length -> new LengthWorth(fallDown.lengthToSaw(length), worthPerUnit))
                     .toList();
             return PieceOption.unedged(
-                    id(),
-                    green.thicknessToSaw(),
-                    width,
-                    width,
-                    step,
-                    PieceOption.Edges.BARK_LEAST_WIDTH,
-                    lengths);
+                    id(), green.thicknessToSaw(), width, width, step, PieceOption.Edges.BARK_LEAST_WIDTH, lengths);
         }
     }
 

@@ -140,7 +140,9 @@ public record JobInput(
                         pieces.stream()
                                 .filter(piece -> piece.id().equals(wantedId))
                                 .map(Product::surface),
-                        areas.stream().filter(area -> area.id().equals(wantedId)).map(CoverArea::surface),
+                        areas.stream()
+                                .filter(area -> area.id().equals(wantedId))
+                                .map(CoverArea::surface),
                         naturalEdges.stream()
                                 .filter(board -> board.id().equals(wantedId))
                                 .map(NaturalEdge::surface))

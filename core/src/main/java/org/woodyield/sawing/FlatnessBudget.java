@@ -89,8 +89,7 @@ public record FlatnessBudget(Length allowance, List<ForPiece> pieces) {
      * @return the budget of each of them
      * @throws OutOfDomainException as {@link #ofGuide(SawingPlan, Guide, Length)}
      */
-    public static FlatnessBudget ofGuide(
-            SawingPlan plan, Guide guide, Length allowance, Predicate<SawnPiece> planed) {
+    public static FlatnessBudget ofGuide(SawingPlan plan, Guide guide, Length allowance, Predicate<SawnPiece> planed) {
         requireReference(plan, Saw.Reference.PREVIOUS_FACE, "follow a single pass instead");
         double over = guide.over().toInches();
         List<ForPiece> pieces = new ArrayList<>();

@@ -101,7 +101,8 @@ final class PlanWriter {
                 "width of cut",
                 saw.widthOfCut().toString(),
                 "",
-                "for this log no less than its pass " + first.number() + " (" + first.stage().words()
+                "for this log no less than its pass " + first.number() + " ("
+                        + first.stage().words()
                         + ") is wide over the bark at its widest, "
                         + first.widest().inMillimetres(0) + " ("
                         + first.widest().inInches(8, Rounding.UP) + ")",

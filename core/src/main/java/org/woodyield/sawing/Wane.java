@@ -45,11 +45,7 @@ public record Wane(double thicknessShare, double widthShare) {
      * @throws OutOfDomainException if a size is not above zero or a green one is less than the finished one
      */
     public static Wane within(
-            WaneLimit limit,
-            Length finishedThickness,
-            Length finishedWidth,
-            Length greenThickness,
-            Length greenWidth) {
+            WaneLimit limit, Length finishedThickness, Length finishedWidth, Length greenThickness, Length greenWidth) {
         return new Wane(
                 share("thickness", limit.thicknessShare(), finishedThickness, greenThickness),
                 share("width", limit.widthShare(), finishedWidth, greenWidth));

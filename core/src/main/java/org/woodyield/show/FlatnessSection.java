@@ -89,11 +89,14 @@ final class FlatnessSection {
     }
 
     private void riding() {
-        blocks.add(new Prose("The saw rides the face before, so the face that the guide makes is copied into every board"
-                + " until a new face is opened with it. A board loses of its flat thickness: by wind, half of its width times"
-                + " the angle between its ends; by an even bend, the guide's dip times the square of the board's share of"
-                + " the guide's length. Planing takes " + size(allowance) + " off the two faces; what is lost beyond that"
-                + " leaves the board under its target. Pieces that stay rough have no allowance and are not counted."));
+        blocks.add(
+                new Prose(
+                        "The saw rides the face before, so the face that the guide makes is copied into every board"
+                                + " until a new face is opened with it. A board loses of its flat thickness: by wind, half of its width times"
+                                + " the angle between its ends; by an even bend, the guide's dip times the square of the board's share of"
+                                + " the guide's length. Planing takes " + size(allowance)
+                                + " off the two faces; what is lost beyond that"
+                                + " leaves the board under its target. Pieces that stay rough have no allowance and are not counted."));
         PlanTable.Builder table = PlanTable.of(
                         "flatness", "Planing allowance that the first cut takes, and the guide allowed")
                 .text("Log", "log")
@@ -119,8 +122,7 @@ final class FlatnessSection {
                     .orElse(log.log().length());
             Optional<Guide> limits = pieces.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(
-                            FlatnessBudget.limits(sawing, over, allowance, guide.allowedShare(), planed(plan)));
+                    : Optional.of(FlatnessBudget.limits(sawing, over, allowance, guide.allowedShare(), planed(plan)));
             planed += pieces.size();
             under += budget.map(FlatnessBudget::underTarget).orElse(0L);
             worst = Math.max(worst, budget.map(FlatnessBudget::greatestShare).orElse(0.0));
@@ -129,7 +131,8 @@ final class FlatnessSection {
                     Cell.whole(pieces.size()),
                     budget.map(one -> Cell.whole((int) one.underTarget())).orElse(Cell.NONE),
                     budget.map(one -> words.length(lost(one))).orElse(Cell.NONE),
-                    budget.map(one -> Cell.number(100 * one.greatestShare(), 0, 2)).orElse(Cell.NONE),
+                    budget.map(one -> Cell.number(100 * one.greatestShare(), 0, 2))
+                            .orElse(Cell.NONE),
                     Cell.length(words.lengths().longways(over), over),
                     limits.map(one -> words.length(one.dip())).orElse(Cell.NONE),
                     limits.map(one -> Cell.number(one.windDegrees(), 2, 4)).orElse(Cell.NONE),
@@ -137,10 +140,12 @@ final class FlatnessSection {
         }
         blocks.add(new Tabular(table.build()));
         if (!plan.input().naturalEdges().isEmpty()) {
-            points.add("Boards with natural edges are reckoned at their least width; where they are wider, wind costs more.");
+            points.add(
+                    "Boards with natural edges are reckoned at their least width; where they are wider, wind costs more.");
         }
-        points.add("Allowed is what takes no more than " + share() + " of the allowance from any planed piece, dip without"
-                + " wind or wind without dip; with half of each it is less still.");
+        points.add(
+                "Allowed is what takes no more than " + share() + " of the allowance from any planed piece, dip without"
+                        + " wind or wind without dip; with half of each it is less still.");
         if (guide.measured().isPresent()) {
             Guide measured = guide.measured().get();
             points.add(under + " of " + planed + " planed pieces fall under their target with a guide that dips "
@@ -148,7 +153,8 @@ final class FlatnessSection {
                     + " degrees over " + words.lengths().longways(measured.over()) + ". The worst loses "
                     + NumberText.fixed(100 * worst, 0) + " % of the allowance"
                     + (worst > guide.allowedShare()
-                            ? ", more than the " + share() + " allowed: straighten the guide, or give finish.planing more."
+                            ? ", more than the " + share()
+                                    + " allowed: straighten the guide, or give finish.planing more."
                             : ", within the " + share() + " allowed."));
             worstPiece(measured);
         } else {
@@ -208,7 +214,8 @@ final class FlatnessSection {
         return List.of(
                 words.derivation("Wind of " + which, FlatLoss.windInchesWorking(width, share)),
                 words.derivation(
-                        "Bend of " + which, FlatLoss.arcInchesWorking(measured.dip().toInches(), over, length)),
+                        "Bend of " + which,
+                        FlatLoss.arcInchesWorking(measured.dip().toInches(), over, length)),
                 words.derivation("Both in " + which, FlatLoss.bothInchesWorking(wind, arc)));
     }
 
@@ -267,12 +274,12 @@ final class FlatnessSection {
                     "Guide" + of,
                     GuideSupport.lengthInchesWorking(log.log().length().toInches(), runOn.toInches())));
             workings.add(words.derivation("Supports" + of, GuideSupport.supportsWorking(length, spacing)));
-            workings.add(words.derivation("Dip between supports" + of, GuideSupport.sagInchesWorking(span, dip, apart)));
+            workings.add(
+                    words.derivation("Dip between supports" + of, GuideSupport.sagInchesWorking(span, dip, apart)));
         });
         guide.measured().ifPresent(measured -> {
             List<String> shorter = sawn().stream()
-                    .filter(log ->
-                            log.log().length().plus(runOn.times(2)).compareTo(measured.over()) > 0)
+                    .filter(log -> log.log().length().plus(runOn.times(2)).compareTo(measured.over()) > 0)
                     .map(log -> log.log().id())
                     .toList();
             if (!shorter.isEmpty()) {
@@ -293,7 +300,8 @@ final class FlatnessSection {
         points.add("The carriage touches the guide at the two ends of its base of " + size(base)
                 + ", the blade midway. Of a hollow c long and d deep in a straight guide the cut gets d (1 - (base / c)^2),"
                 + " but never less than half: hollows up to " + words.lengths().near(reach)
-                + " long may be " + size(hollow) + " deep, twice what a longer one may. A bend of the whole guide is not"
+                + " long may be " + size(hollow)
+                + " deep, twice what a longer one may. A bend of the whole guide is not"
                 + " evened out.");
         workings.add(words.derivation(
                 "A hollow as long as the carriage's base",
@@ -301,10 +309,12 @@ final class FlatnessSection {
     }
 
     private void overBed() {
-        blocks.add(new Prose("The saw runs over a fixed bed, so a pass that leaves its plane harms the pieces on its two"
-                + " sides and no others, each by as much as it wanders; a piece between two bad passes loses twice. Where the"
-                + " log lies badly on its bearing face the passes after it go wrong too, until it is turned. Planing takes "
-                + size(allowance) + " off the two faces. Pieces that stay rough have no allowance and are not counted."));
+        blocks.add(
+                new Prose("The saw runs over a fixed bed, so a pass that leaves its plane harms the pieces on its two"
+                        + " sides and no others, each by as much as it wanders; a piece between two bad passes loses twice. Where the"
+                        + " log lies badly on its bearing face the passes after it go wrong too, until it is turned. Planing takes "
+                        + size(allowance)
+                        + " off the two faces. Pieces that stay rough have no allowance and are not counted."));
         PlanTable.Builder table = PlanTable.of("flatness", "Planed pieces that one bad pass harms")
                 .text("Log", "log")
                 .number("Planed pieces", "planed-pieces")
@@ -322,7 +332,8 @@ final class FlatnessSection {
             for (SawPass pass : sawing.passes()) {
                 FlatnessBudget one =
                         FlatnessBudget.ofPass(sawing, pass.number(), wander, false, allowance, planed(plan));
-                FlatnessBudget all = FlatnessBudget.ofPass(sawing, pass.number(), wander, true, allowance, planed(plan));
+                FlatnessBudget all =
+                        FlatnessBudget.ofPass(sawing, pass.number(), wander, true, allowance, planed(plan));
                 harmed = Math.max(harmed, one.pieces().size());
                 under = Math.max(under, one.underTarget());
                 harmedBadly = Math.max(harmedBadly, all.pieces().size());
@@ -331,7 +342,8 @@ final class FlatnessSection {
             boolean known = guide.wander().isPresent();
             table.row(
                     Cell.text(log.log().id()),
-                    Cell.whole((int) sawing.pieces().stream().filter(planed(plan)).count()),
+                    Cell.whole(
+                            (int) sawing.pieces().stream().filter(planed(plan)).count()),
                     Cell.whole(harmed),
                     known ? Cell.whole((int) under) : Cell.NONE,
                     Cell.whole(harmedBadly),
@@ -339,8 +351,9 @@ final class FlatnessSection {
         }
         blocks.add(new Tabular(table.build()));
         Length allowed = Length.ofInches(allowance.toInches() * guide.allowedShare(), Rounding.DOWN);
-        points.add("A pass may wander by " + size(allowed) + ", " + share() + " of the allowance, from its highest to its"
-                + " lowest place; by half of that where two such passes meet in one piece.");
+        points.add(
+                "A pass may wander by " + size(allowed) + ", " + share() + " of the allowance, from its highest to its"
+                        + " lowest place; by half of that where two such passes meet in one piece.");
         points.add(
                 guide.wander().isPresent()
                         ? "The saw's passes wander by " + size(wander) + ", "

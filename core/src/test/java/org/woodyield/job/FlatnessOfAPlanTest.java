@@ -75,7 +75,9 @@ class FlatnessOfAPlanTest {
         int planed = 0;
         for (Map<String, String> piece : table("pieces")) {
             if (text(piece, "wanted").equals("post")) {
-                assertThat(text(piece, "flat-lost-mm")).as("rough pieces have no allowance").isEmpty();
+                assertThat(text(piece, "flat-lost-mm"))
+                        .as("rough pieces have no allowance")
+                        .isEmpty();
                 continue;
             }
             planed++;
@@ -143,7 +145,8 @@ class FlatnessOfAPlanTest {
             // An eighth of an inch is more than the sixteenth that planing takes.
             assertThat(text(row, "under-target")).isEqualTo(text(row, "harmed"));
         }
-        assertThat(table("flatness")).anySatisfy(row -> assertThat(number(row, "harmed")).isPositive());
+        assertThat(table("flatness"))
+                .anySatisfy(row -> assertThat(number(row, "harmed")).isPositive());
     }
 
     @Test

@@ -75,9 +75,7 @@ class NaturalEdgeTest {
 
     @Test
     void aJobOfNaturalEdgesAloneIsAJob() {
-        job.write(
-                        "wanted.csv",
-                        "id,size,length,quantity,wood,surface,moisture\n".getBytes(StandardCharsets.UTF_8))
+        job.write("wanted.csv", "id,size,length,quantity,wood,surface,moisture\n".getBytes(StandardCharsets.UTF_8))
                 .write(FILE, (HEADER + "slab,2 in,5 in,4 ft,3,any,rough,12 %\n").getBytes(StandardCharsets.UTF_8));
         Run run = job.run();
         assertThat(run.err()).isEmpty();

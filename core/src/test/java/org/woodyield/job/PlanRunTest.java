@@ -55,7 +55,8 @@ class PlanRunTest {
         assertThat(refused.err())
                 .hasLineCount(1)
                 .contains("width of cut is 5 in", "log A: no less than its pass 1 (", "; log B: no less")
-                .contains("flatten the log from two sides first, quarter it, take off the bark, or choose a smaller log");
+                .contains(
+                        "flatten the log from two sides first, quarter it, take off the bark, or choose a smaller log");
         assertThat(folder.resolve("plan")).doesNotExist();
         job.with("job.properties", "saw.width-of-cut = 5 in", "saw.width-of-cut = 12 in");
         assertThat(job.run().code()).isZero();
@@ -65,11 +66,15 @@ class PlanRunTest {
     void oneLogTooWideForTheSawIsLeftWholeAndSaysWhy() {
         Run run = EditedDemo.small(folder.resolve("job"))
                 .with("job.properties", "saw.width-of-cut = 26 in", "saw.width-of-cut = 12 in")
-                .with("logs.csv", "9 in,inside bark,10 in", "9 in,inside bark,10 in\nC,eastern white pine,8 ft 4 in,24 in,inside bark,26 in")
+                .with(
+                        "logs.csv",
+                        "9 in,inside bark,10 in",
+                        "9 in,inside bark,10 in\nC,eastern white pine,8 ft 4 in,24 in,inside bark,26 in")
                 .run();
         assertThat(run.code()).isZero();
         assertThat(run.out().replaceAll("\\s+", " "))
-                .contains("Log C ----- Left whole: width of cut is 12 in; allowed: for this log no less than its pass ");
+                .contains(
+                        "Log C ----- Left whole: width of cut is 12 in; allowed: for this log no less than its pass ");
     }
 
     @Test

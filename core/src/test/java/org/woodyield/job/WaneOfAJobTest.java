@@ -33,7 +33,8 @@ class WaneOfAJobTest {
     }
 
     private JobPlan plan(String ofStuds, String ofPosts) throws IOException {
-        JobInput input = JobReader.read(new JobFiles.Folder(job(ofStuds, ofPosts).folder()));
+        JobInput input =
+                JobReader.read(new JobFiles.Folder(job(ofStuds, ofPosts).folder()));
         return Planner.plan(input);
     }
 
@@ -41,7 +42,8 @@ class WaneOfAJobTest {
     void wanedStudsAreMoreAndTheVerifierHoldsThemToTheirLimit() throws IOException {
         JobPlan square = plan("none", "");
         JobPlan waned = plan("utility", "25 %");
-        assertThat(waned.supply().get(0).sawn()).isGreaterThan(square.supply().get(0).sawn());
+        assertThat(waned.supply().get(0).sawn())
+                .isGreaterThan(square.supply().get(0).sawn());
         assertThat(waned.supply().get(0).label()).endsWith("wane up to Utility [MEMORY]");
         assertThat(waned.supply().get(1).label()).endsWith("wane up to 25 %");
         assertThat(waned.notes())
