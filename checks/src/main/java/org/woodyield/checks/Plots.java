@@ -44,7 +44,10 @@ final class Plots {
     private Plots() {}
 
     static List<Plot> all() {
-        return List.of(rules(), everyRule(), overrun(), kerf(), moisture(), shrinkage(), feed());
+        List<Plot> all = new ArrayList<>(List.of(rules(), everyRule(), overrun(), kerf()));
+        all.addAll(SawingPlots.all());
+        all.addAll(List.of(moisture(), shrinkage(), feed()));
+        return List.copyOf(all);
     }
 
     private static Plot rules() {
