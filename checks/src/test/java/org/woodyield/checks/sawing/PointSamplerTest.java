@@ -26,7 +26,7 @@ import org.woodyield.sawing.WoodBalance;
 
 /**
  * The balance of wood against points thrown into the log. Each point in the wood is told by pieces and passes alone: in a
- * piece, beyond its trimmed ends, in a kerf, or by the passes around it in a slab or an edging.
+ * piece, beyond its trimmed ends, in a kerf, or by the passes around it in a slab or an edging. Rot is rot wherever it lies.
  *
  * <p>Of independent shares one in 370 lies beyond three standard errors though nothing is wrong. So the shares of all plans
  * together must lie within three, of the single ones no more may lie beyond three than chance brings, and none beyond five.
@@ -35,25 +35,35 @@ class PointSamplerTest {
 
     private static final int PLANS = 80;
     private static final int POINTS = 20_000;
-    private static final String[] SHARES = {"lumber", "kerf", "slab", "edging", "trim"};
+    private static final String[] SHARES = {"lumber", "kerf", "slab", "edging", "trim", "rot"};
 
     @Test
     void sharesOfTheWoodAgreeWithPointsThrownIn() {
-        Random random = new Random(20261125);
+        agree(new Random(20261125), false);
+    }
+
+    /** Logs that flare toward the butt and whose heart is rotten over a part of their length. */
+    @Test
+    void theyAgreeInFlaredLogsWithRot() {
+        agree(new Random(20261127), true);
+    }
+
+    private static void agree(Random random, boolean flaredAndRotten) {
         double[] difference = new double[SHARES.length];
         double[] variance = new double[SHARES.length];
         int beyondThree = 0;
         int seen = 0;
         int waste = 0;
         for (int n = 0; n < PLANS; n++) {
-            SawingPlan plan = plan(random);
+            SawingPlan plan = plan(random, flaredAndRotten);
             WoodBalance balance = plan.balance();
             double[] stated = {
                 balance.lumber().cubicMetres(),
                 balance.kerf().cubicMetres(),
                 balance.slab().cubicMetres(),
                 balance.edging().cubicMetres(),
-                balance.trim().cubicMetres()
+                balance.trim().cubicMetres(),
+                balance.rot().cubicMetres()
             };
             double box = box(plan.solid());
             int[] hits = throwPoints(plan, random);
@@ -64,7 +74,7 @@ class PointSamplerTest {
                 difference[i] += off;
                 variance[i] += error * error;
                 seen += stated[i] > 0 ? 1 : 0;
-                waste += i >= 3 && stated[i] > 0 ? 1 : 0;
+                waste += (i == 3 || i == 4) && stated[i] > 0 ? 1 : 0;
                 beyondThree += Math.abs(off) > 3 * error ? 1 : 0;
                 assertThat(Math.abs(off)).as("%s of plan %s", SHARES[i], n).isLessThanOrEqualTo(5 * error);
             }
@@ -72,13 +82,13 @@ class PointSamplerTest {
         for (int i = 0; i < SHARES.length; i++) {
             assertThat(Math.abs(difference[i])).as(SHARES[i]).isLessThanOrEqualTo(3 * Math.sqrt(variance[i]));
         }
-        // 400 shares: 1.1 expected; more than 5 come by chance once in 500 runs, and the seed is fixed.
+        // 400 shares, 480 with rot: 1.1 and 1.3 expected; more than 5 come by chance once in 400 runs, and the seed is fixed.
         assertThat(beyondThree).isLessThanOrEqualTo(5);
         assertThat(seen).isGreaterThan(4 * PLANS);
         assertThat(waste).isGreaterThan(PLANS);
     }
 
-    private static SawingPlan plan(Random random) {
+    private static SawingPlan plan(Random random, boolean flaredAndRotten) {
         double small = 0.11 + 0.08 * random.nextDouble();
         double large = small * (1 + 0.25 * random.nextDouble());
         double sweep = random.nextBoolean() ? 0 : 0.03 * random.nextDouble();
@@ -87,11 +97,24 @@ class PointSamplerTest {
         for (int i = 0; i <= 6; i++) {
             double t = i / 6.0;
             double bow = 4 * sweep * t * (1 - t);
+            double flare = flaredAndRotten && i == 6 ? 0.25 * small : 0;
             stations.add(new Station(
-                    3.6 * t, small + (large - small) * t, bow * StrictMath.cos(toward), bow * StrictMath.sin(toward)));
+                    3.6 * t,
+                    small + (large - small) * t + flare,
+                    bow * StrictMath.cos(toward),
+                    bow * StrictMath.sin(toward)));
         }
         LogSolid solid =
                 LogSolid.of(stations, 0.75 + 0.25 * random.nextDouble(), Length.millimetres(random.nextInt(12)));
+        if (flaredAndRotten) {
+            double from = 2 * random.nextDouble();
+            solid = solid.withRot(new LogSolid.Rot(
+                    0.01 + 0.025 * random.nextDouble(),
+                    from,
+                    from + (3.6 - from) * random.nextDouble(),
+                    0.02 * random.nextDouble() - 0.01,
+                    0.02 * random.nextDouble() - 0.01));
+        }
         Saw saw = new Saw(
                 "saw",
                 Length.millimetres(2L * (1 + random.nextInt(5))),
@@ -147,7 +170,9 @@ class PointSamplerTest {
             double x = reach * (2 * random.nextDouble() - 1);
             double y = reach * (2 * random.nextDouble() - 1);
             double z = solid.lengthMetres() * random.nextDouble();
-            if (solid.contains(x, y, z)) {
+            if (solid.rotSection(z).map(rot -> rot.contains(x, y)).orElse(false)) {
+                hits[5]++;
+            } else if (solid.contains(x, y, z)) {
                 double u = x * cos - y * sin;
                 double v = x * sin + y * cos + lift * (z / solid.lengthMetres() - 0.5);
                 hits[share(plan, u, v, z)]++;
