@@ -32,7 +32,22 @@ class MonotoneTest {
     @Property(tries = 400)
     void thinnerKerf(@ForAll long seed) {
         Random random = new Random(seed);
-        Problem any = straight(Problem.random(seed, false), random).withoutLimits();
+        aThinnerKerfNeverLoses(straight(Problem.random(seed, false), random), random);
+    }
+
+    /**
+     * With cants it holds where passes are free. Strips that filled a cant from face to face no longer do with a thinner kerf,
+     * and need an edge pass more.
+     */
+    @Property(tries = 400)
+    void thinnerKerfWithCants(@ForAll long seed) {
+        Random random = new Random(seed);
+        aThinnerKerfNeverLoses(
+                straight(Problem.random(seed, true), random).withCost(PassCost.free()), random);
+    }
+
+    private static void aThinnerKerfNeverLoses(Problem straight, Random random) {
+        Problem any = straight.withoutLimits();
         int grid = 1 + random.nextInt(2);
         Length step = any.saw().settingStep();
         Length less = step.times(grid);
@@ -149,6 +164,21 @@ class MonotoneTest {
                         .withSize(4, 5)
                         .withCost(PassCost.each(1))
                         .value());
+    }
+
+    @Test
+    void aThinnerKerfCanBeWorseWhereStripsFilledTheCantAndPassesCost() {
+        // Two strips of 3 and a kerf of 2 fill the cant of 8.
+        assertThat(twoStripsInACant(1, 1)).isLessThan(twoStripsInACant(2, 0));
+    }
+
+    private static double twoStripsInACant(int kerf, int overThick) {
+        Length step = Length.millimetres(4);
+        Problem strips = cylinder(6, kerf, 1, overThick, true, 3, 3);
+        List<PieceOption> sizes = new ArrayList<>(strips.options());
+        sizes.add(PieceOption.fixed(
+                "wide", step.times(3), step.times(8), List.of(new LengthWorth(Length.millimetres(3000), 1))));
+        return strips.withOptions(sizes).withCost(PassCost.each(4)).value();
     }
 
     @Test
