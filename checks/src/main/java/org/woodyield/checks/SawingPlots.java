@@ -31,7 +31,8 @@ import org.woodyield.show.NumberText;
  */
 final class SawingPlots {
 
-    private static final String NO_CHECK = " Reported for comparison; it is no check, since others sawed by other rules.";
+    private static final String NO_CHECK =
+            " Reported for comparison; it is no check, since others sawed by other rules.";
     private static final Length KERF = inches(0.25);
     private static final double SWEPT_FEET = 12;
     private static final double SWEPT_INCHES = 14;
@@ -70,7 +71,9 @@ final class SawingPlots {
     private static Plot sweep() {
         List<Integer> tenths = List.of(0, 1, 2, 3, 4);
         Map<String, List<Double>> series = new LinkedHashMap<>();
-        series.put("5 % a tenth (Todoroki) [SECONDHAND]", tenths.stream().map(t -> 5.0 * t).toList());
+        series.put(
+                "5 % a tenth (Todoroki) [SECONDHAND]",
+                tenths.stream().map(t -> 5.0 * t).toList());
         series.put("best pattern, all boards 12 ft", lost(tenths, List.of(12)));
         series.put("best pattern, boards of 6 to 12 ft", lost(tenths, List.of(12, 10, 8, 6)));
         return new Plot(

@@ -42,8 +42,7 @@ class MonotoneTest {
     @Property(tries = 400)
     void thinnerKerfWithCants(@ForAll long seed) {
         Random random = new Random(seed);
-        aThinnerKerfNeverLoses(
-                straight(Problem.random(seed, true), random).withCost(PassCost.free()), random);
+        aThinnerKerfNeverLoses(straight(Problem.random(seed, true), random).withCost(PassCost.free()), random);
     }
 
     private static void aThinnerKerfNeverLoses(Problem straight, Random random) {

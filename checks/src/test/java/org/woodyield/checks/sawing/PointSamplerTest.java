@@ -82,7 +82,8 @@ class PointSamplerTest {
         for (int i = 0; i < SHARES.length; i++) {
             assertThat(Math.abs(difference[i])).as(SHARES[i]).isLessThanOrEqualTo(3 * Math.sqrt(variance[i]));
         }
-        // 400 shares, 480 with rot: 1.1 and 1.3 expected; more than 5 come by chance once in 400 runs, and the seed is fixed.
+        // 400 shares, 480 with rot: 1.1 and 1.3 expected; more than 5 come by chance once in 400 runs, and the seed is
+        // fixed.
         assertThat(beyondThree).isLessThanOrEqualTo(5);
         assertThat(seen).isGreaterThan(4 * PLANS);
         assertThat(waste).isGreaterThan(PLANS);
