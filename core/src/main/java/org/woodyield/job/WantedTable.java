@@ -68,8 +68,7 @@ final class WantedTable {
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
         Optional<Surface> surface = row.cell(SURFACE).choice(Choices.SURFACE);
         Optional<Double> moisture = Woods.moisture(row.cell(MOISTURE), surface);
-        Optional<WaneLimit> wane =
-                row.cellIfAny(WANE).map(WantedTable::wane).orElse(Optional.of(SQUARE));
+        Optional<WaneLimit> wane = row.cellIfAny(WANE).map(WantedTable::wane).orElse(Optional.of(SQUARE));
         Optional<Product.Section> finished = size.isPresent() && surface.isPresent()
                 ? Sizes.finished(row.cell(SIZE), size.get(), surface.get())
                 : Optional.empty();
