@@ -29,6 +29,11 @@ final class Given {
         return cell;
     }
 
+    /** Whether the table has this column, for a calculation whose tables name its inputs each in their own way. */
+    boolean has(String column) {
+        return cells.containsKey(column);
+    }
+
     /** The cell as printed, or nothing where it is empty. */
     Optional<String> textIfPrinted(String column) {
         return Optional.of(text(column)).filter(cell -> !cell.isEmpty());

@@ -44,14 +44,16 @@ final class WorkChecks {
                                 given.number("kg_per_l")))
                 .number(
                         "work.feed-ratio",
-                        given -> feed(given, "power_2_kw", "kerf_2_mm") / feed(given, "power_kw", "kerf_mm"));
+                        given -> feed(given, "_2") / feed(given, ""));
     }
 
     private static void money(Catalogue.Builder catalogue) {
         catalogue
                 .number(
                         "work.unit-cost",
-                        given -> MachineRate.unitCost(given.number("per_hour"), given.number("units_per_hour")))
+                        given -> given.has("recovery")
+                                ? MachineRate.unitCost(given.number("cost_per_m3_log"), given.number("recovery"))
+                                : MachineRate.unitCost(given.number("per_hour"), given.number("units_per_hour")))
                 .number(
                         "work.average-annual-investment",
                         given -> MachineRate.averageAnnualInvestment(
@@ -142,12 +144,13 @@ final class WorkChecks {
         return tasks;
     }
 
-    private static double feed(Given given, String power, String kerf) {
+    private static double feed(Given given, String which) {
         CuttingRate rate = CuttingRate.of(
-                WorkInputs.chainDefaults().with(WorkInput.RATED_POWER, given.number(power)),
-                true,
-                new Sourced(0.6, "", Sources.get("definition")),
-                Length.parse(given.text(kerf) + " mm"));
+                WorkInputs.chainDefaults().with(WorkInput.RATED_POWER, given.number("power" + which + "_kw")),
+                given.textIfPrinted("wood" + which).orElse("hardwood").equals("hardwood"),
+                new Sourced(
+                        given.numberIfPrinted("gravity" + which).orElse(0.6), "", Sources.get("definition")),
+                Length.parse(given.text("kerf" + which + "_mm") + " mm"));
         return rate.feedCentimetresPerSecond(Length.parse(given.text("width_mm") + " mm"));
     }
 }

@@ -50,7 +50,7 @@ final class WorkReader {
     }
 
     static Optional<Double> read(Cell cell, WorkInput input) {
-        Domain domain = input.domain();
+        Domain domain = inCurrency(input.domain());
         return switch (input.unit()) {
             case "" -> plainOrPercent(cell, domain);
             case "L/L" -> plainOrPercent(cell, domain);
@@ -79,6 +79,15 @@ final class WorkReader {
                         .filter(value -> holds(cell, domain, value));
             default -> cell.quantity(Units.only(input.unit()), domain);
         };
+    }
+
+    /** The limits of an amount in words that a reader knows: the job has one currency, of whatever name. */
+    private static Domain inCurrency(Domain domain) {
+        if (!domain.unit().startsWith("money")) {
+            return domain;
+        }
+        String unit = domain.unit().replace("money", "in the job's currency").replace("/", " per ");
+        return new Domain(domain.parameter(), unit, domain.least(), domain.greatest(), domain.remedy());
     }
 
     private static Optional<Length> length(Cell cell, Domain domain) {

@@ -294,9 +294,18 @@ final class WorkSections {
         for (boolean valued : new boolean[] {false, true}) {
             if (!(valued ? money.workValued() : money.workFree()).complete()) {
                 blocks.add(new Prose("Own work " + (valued ? "counted" : "not counted")
-                        + ": a running cost is missing, so no piece is given a cost."));
+                        + ": no piece is given a cost, for what is left out of the running cost: "
+                        + leftOutOfRunning(valued) + "."));
             }
         }
+    }
+
+    /** Each cost that is left out, with the inputs that nobody gave. */
+    private String leftOutOfRunning(boolean ownWorkValued) {
+        return plan.cost().orElseThrow().leftOutOfRunning(ownWorkValued).entrySet().stream()
+                .map(left -> left.getKey().label() + " (no "
+                        + left.getValue().stream().map(WorkInput::label).collect(Collectors.joining(", no ")) + ")")
+                .collect(Collectors.joining("; "));
     }
 
     private static Cell ofPiece(BreakEven.Side side, double feet) {
