@@ -147,9 +147,11 @@ final class WorkChecks {
     private static double feed(Given given, String which) {
         CuttingRate rate = CuttingRate.of(
                 WorkInputs.chainDefaults().with(WorkInput.RATED_POWER, given.number("power" + which + "_kw")),
-                given.textIfPrinted("wood" + which).orElse("hardwood").equals("hardwood"),
+                !given.has("wood") || given.textIfPrinted("wood" + which).orElse("hardwood").equals("hardwood"),
                 new Sourced(
-                        given.numberIfPrinted("gravity" + which).orElse(0.6), "", Sources.get("definition")),
+                        given.has("gravity") ? given.numberIfPrinted("gravity" + which).orElse(0.6) : 0.6,
+                        "",
+                        Sources.get("definition")),
                 Length.parse(given.text("kerf" + which + "_mm") + " mm"));
         return rate.feedCentimetresPerSecond(Length.parse(given.text("width_mm") + " mm"));
     }
