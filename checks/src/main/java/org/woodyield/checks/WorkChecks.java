@@ -42,9 +42,7 @@ final class WorkChecks {
                                 given.number("hp"),
                                 given.number("load"),
                                 given.number("kg_per_l")))
-                .number(
-                        "work.feed-ratio",
-                        given -> feed(given, "_2") / feed(given, ""));
+                .number("work.feed-ratio", given -> feed(given, "_2") / feed(given, ""));
     }
 
     private static void money(Catalogue.Builder catalogue) {
@@ -147,9 +145,14 @@ final class WorkChecks {
     private static double feed(Given given, String which) {
         CuttingRate rate = CuttingRate.of(
                 WorkInputs.chainDefaults().with(WorkInput.RATED_POWER, given.number("power" + which + "_kw")),
-                !given.has("wood") || given.textIfPrinted("wood" + which).orElse("hardwood").equals("hardwood"),
+                !given.has("wood")
+                        || given.textIfPrinted("wood" + which)
+                                .orElse("hardwood")
+                                .equals("hardwood"),
                 new Sourced(
-                        given.has("gravity") ? given.numberIfPrinted("gravity" + which).orElse(0.6) : 0.6,
+                        given.has("gravity")
+                                ? given.numberIfPrinted("gravity" + which).orElse(0.6)
+                                : 0.6,
                         "",
                         Sources.get("definition")),
                 Length.parse(given.text("kerf" + which + "_mm") + " mm"));

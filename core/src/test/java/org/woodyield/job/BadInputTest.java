@@ -178,7 +178,10 @@ class BadInputTest {
     @Test
     void aNegativeAmount() {
         demo.with(PROPERTIES, "money.purchase = 1150", "money.purchase = -1150");
-        expect(at(PROPERTIES, "money.purchase", "money.purchase"), "'-1150'", "allowed: 0 to 1000000000 in the job's currency");
+        expect(
+                at(PROPERTIES, "money.purchase", "money.purchase"),
+                "'-1150'",
+                "allowed: 0 to 1000000000 in the job's currency");
     }
 
     @Test
