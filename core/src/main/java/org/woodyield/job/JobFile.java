@@ -20,7 +20,9 @@ enum JobFile {
     /** Measured profiles of logs. */
     PROFILES("profiles.csv", false),
     /** Cuts that the user timed. */
-    TIMED_CUTS("timed-cuts.csv", false);
+    TIMED_CUTS("timed-cuts.csv", false),
+    /** Another saw to compare with. */
+    OTHER_SAW("other-saw.properties", false);
 
     private final String fileName;
     private final boolean required;

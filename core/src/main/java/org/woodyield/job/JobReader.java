@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.woodyield.log.Log;
+import org.woodyield.lumber.CoverArea;
 import org.woodyield.lumber.FallDown;
+import org.woodyield.lumber.NaturalEdge;
+import org.woodyield.lumber.Product;
 import org.woodyield.measure.Length;
 import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput;
@@ -67,6 +70,8 @@ final class JobReader {
             requireSense(settings, saw, fallDown.orElse(FallDown.NONE), logs, wanted, areas, naturalEdges);
             work = Optional.of(timed.into(work.orElseThrow(), saw.orElseThrow(), problems));
         }
+        // Not planned with here, but what is wrong with it is told with the rest.
+        SawFile.check(JobFile.OTHER_SAW.fileName(), Optional.ofNullable(texts.get(JobFile.OTHER_SAW)), problems);
         problems.stopIfAny();
         List<Assumption> assumptions = new ArrayList<>(settings.assumptions());
         assumptions.addAll(logs.assumptions());
@@ -114,7 +119,8 @@ final class JobReader {
                     "one piece, area or board with natural edges or more",
                     "add a row for what you want");
         }
-        saw.ifPresent(one -> refuseWideKerf(settings, one.kerf(), logs, wanted, areas, naturalEdges));
+        saw.ifPresent(one ->
+                refuseWideKerf(settings, one.kerf(), logs, wanted.pieces(), areas.areas(), naturalEdges.boards()));
         if (!logs.isEmpty()) {
             wanted.refuseImpossible(logs, fallDown);
             areas.refuseImpossible(logs, fallDown);
@@ -129,13 +135,13 @@ final class JobReader {
     }
 
     /** A kerf as wide as a log says more of a wrong unit than one that is wider than a board. */
-    private static void refuseWideKerf(
+    static void refuseWideKerf(
             SettingsReader settings,
             Length kerf,
             List<Log> logs,
-            WantedTable wanted,
-            AreaTable areas,
-            NaturalEdgeTable naturalEdges) {
+            List<Product> pieces,
+            List<CoverArea> areas,
+            List<NaturalEdge> naturalEdges) {
         Optional<Log> thinnest = logs.stream()
                 .min(Comparator.comparing(Log::smallEndShort))
                 .filter(log -> kerf.compareTo(log.smallEndShort()) >= 0);
@@ -144,9 +150,9 @@ final class JobReader {
             return;
         }
         Map<String, Length> boards = new LinkedHashMap<>();
-        wanted.pieces().forEach(piece -> boards.put(piece.id(), piece.size().thickness()));
-        areas.areas().forEach(area -> boards.put(area.id(), area.thickness()));
-        naturalEdges.boards().forEach(board -> boards.put(board.id(), board.thickness()));
+        pieces.forEach(piece -> boards.put(piece.id(), piece.size().thickness()));
+        areas.forEach(area -> boards.put(area.id(), area.thickness()));
+        naturalEdges.forEach(board -> boards.put(board.id(), board.thickness()));
         boards.entrySet().stream()
                 .min(Map.Entry.comparingByValue())
                 .filter(board -> kerf.compareTo(board.getValue()) > 0)

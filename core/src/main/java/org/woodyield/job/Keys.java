@@ -99,6 +99,18 @@ final class Keys {
         return List.copyOf(all);
     }
 
+    /** What describes a saw by itself. */
+    static List<Key> ofSaw() {
+        List<Key> keys = new ArrayList<>(List.of(
+                FORMAT, SAW_NAME, SAW_KIND, SAW_KERF, SAW_WIDTH, SAW_STEP, SAW_RIDES, SAW_LEAST_HEIGHT, SAW_VARIATION));
+        WORK.forEach((input, key) -> {
+            if (input.ofSaw()) {
+                keys.add(key);
+            }
+        });
+        return List.copyOf(keys);
+    }
+
     static Key work(WorkInput input) {
         Key key = WORK.get(input);
         if (key == null) {

@@ -61,7 +61,8 @@ record Outputs(PlanSheet sheet) {
         return files;
     }
 
-    private static JobPlan planned(JobInput job, BiConsumer<Integer, Integer> progress) {
+    /** Plans a job. */
+    static JobPlan planned(JobInput job, BiConsumer<Integer, Integer> progress) {
         if (job.logs().size() < WORTH_THREADS) {
             return Planner.plan(job, progress, Runnable::run);
         }

@@ -87,7 +87,8 @@ final class PlanCommand implements Subcommand {
         return plan(job, files.origin(), folder, asked, terminal);
     }
 
-    private static JobFiles files(Optional<String> job) {
+    /** The job that is named, or the demonstration. */
+    static JobFiles files(Optional<String> job) {
         if (job.isEmpty()) {
             return new JobFiles.Demo();
         }

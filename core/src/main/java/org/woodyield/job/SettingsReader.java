@@ -234,8 +234,18 @@ final class SettingsReader {
     }
 
     Optional<WorkInputs> work() {
+        return work(Map.of());
+    }
+
+    /** Time, fuel and money of a saw, in a job that has some of its own. */
+    Optional<WorkInputs> work(Map<WorkInput, InputValue> ofJob) {
         Optional<WorkInputs> defaults = given(Keys.SAW_KIND, cell -> cell.choice(Choices.SAW_KIND));
         WorkInputs inputs = defaults.orElseGet(WorkInputs::chainDefaults);
+        for (Map.Entry<WorkInput, InputValue> each : ofJob.entrySet()) {
+            if (!each.getKey().ofSaw()) {
+                inputs = inputs.with(each.getKey(), each.getValue());
+            }
+        }
         boolean whole = defaults.isPresent();
         for (Map.Entry<WorkInput, Key> entry : Keys.WORK.entrySet()) {
             Optional<Cell> cell = settings.cell(entry.getValue());

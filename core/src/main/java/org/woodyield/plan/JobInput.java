@@ -150,6 +150,32 @@ public record JobInput(
                 .anyMatch(surface -> surface != Product.Surface.ROUGH);
     }
 
+    /**
+     * The same logs, wants and prices with another saw, of which nobody said how true it is led.
+     *
+     * @param other the saw
+     * @param itsWork time, fuel and money with it
+     * @return a copy; its assumptions are still those of the first saw
+     */
+    public JobInput withSaw(Saw other, WorkInputs itsWork) {
+        return new JobInput(
+                title,
+                currency,
+                logs,
+                pieces,
+                areas,
+                naturalEdges,
+                other,
+                SawGuide.unknown(),
+                space,
+                itsWork,
+                planing,
+                undersizePercent,
+                yard,
+                prices,
+                assumptions);
+    }
+
     private static void require(String what, List<String> ids) {
         if (ids.isEmpty()) {
             throw new OutOfDomainException(what, "none", "", "one or more", "");

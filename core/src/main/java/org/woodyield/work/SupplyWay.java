@@ -2,6 +2,8 @@ package org.woodyield.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Money;
@@ -48,6 +50,29 @@ public record SupplyWay(
     /** Keeps an immutable copy. */
     public SupplyWay {
         notCounted = List.copyOf(notCounted);
+    }
+
+    /**
+     * Buying a saw and sawing with it, to set two saws beside each other: no drying, planing or grading, which both need.
+     *
+     * @param name of the saw
+     * @param money what sawing with it costs
+     * @param ownWorkValued whether own hours count at the wage
+     * @return the way; empty where the price of the saw or a running cost is not known
+     */
+    public static Optional<SupplyWay> ofSaw(String name, BreakEven money, boolean ownWorkValued) {
+        BreakEven.Side side = ownWorkValued ? money.workValued() : money.workFree();
+        if (money.outlay().isEmpty() || !side.complete()) {
+            return Optional.empty();
+        }
+        Money outlay = money.outlay().get();
+        Money nothing = new Money(0, outlay.currency());
+        List<String> notCounted = Stream.of(WorkInput.OTHER_OUTLAY, WorkInput.RESALE)
+                .filter(money.missing()::contains)
+                .map(WorkInput::label)
+                .toList();
+        return Optional.of(
+                new SupplyWay(Kind.OTHER_SAW, name, outlay, side.runningPerBoardFoot(), nothing, nothing, notCounted));
     }
 
     /**

@@ -1,7 +1,9 @@
 package org.woodyield.work;
 
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.woodyield.measure.Domain;
 
 /**
@@ -139,6 +141,36 @@ public enum WorkInput {
     /** What the logs fetch where they lie. */
     LOG_SALE("price that the logs fetch, per board foot of International 1/4-inch scale", "money/bf", 0, 1e6);
 
+    private static final Set<WorkInput> OF_THE_JOB = EnumSet.of(
+            ALTITUDE,
+            GRAVITY_SOFTWOOD,
+            GRAVITY_HARDWOOD,
+            MOISTURE,
+            DRY_RISE,
+            UTILISATION,
+            HOURS_PER_DAY,
+            HOURS_PER_YEAR,
+            INTEREST,
+            FUEL_PRICE,
+            BAR_OIL_PRICE,
+            MIX_OIL_PRICE,
+            WAGE,
+            LOG_PRICE,
+            LUMBER_PRICE,
+            DRYING_PRICE,
+            PLANING_PRICE,
+            GRADER_VISIT,
+            GRADER_RATE,
+            LESSER_PRICE,
+            BY_PRODUCTS,
+            HIRE_RATE,
+            HIRE_SET_UP,
+            HIRE_LEAST,
+            HIRE_DAMAGE,
+            HIRE_STRIKES,
+            HIRE_HELP,
+            LOG_SALE);
+
     private final String label;
     private final String unit;
     private final double least;
@@ -209,5 +241,15 @@ public enum WorkInput {
      */
     public boolean isMoney() {
         return unit.startsWith("money");
+    }
+
+    /**
+     * Whether it belongs to the saw: it is another's with another saw. The rest belongs to the wood, the people and the prices of
+     * the job.
+     *
+     * @return true for what changes with the saw
+     */
+    public boolean ofSaw() {
+        return !OF_THE_JOB.contains(this);
     }
 }

@@ -83,7 +83,7 @@ class PlanRunTest {
         Map<String, String> before = files(job.folder());
         job.run();
         assertThat(files(job.folder())).isEqualTo(before);
-        assertThat(files(folder.resolve("job"))).hasSize(7);
+        assertThat(files(folder.resolve("job"))).hasSize(8);
     }
 
     @Test

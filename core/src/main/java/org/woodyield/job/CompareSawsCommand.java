@@ -1,0 +1,175 @@
+package org.woodyield.job;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.woodyield.plan.JobInput;
+import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.SawsOnJob;
+import org.woodyield.show.PlanTable;
+import org.woodyield.show.SawSheet;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Plans one job with two saws or more and sets what comes of it side by side. */
+final class CompareSawsCommand implements Subcommand {
+
+    private static final String PAGE = "saws.html";
+
+    private static final Set<String> FILES = Stream.concat(
+                    Stream.of(PAGE), SawSheet.TABLE_NAMES.stream().map(CompareSawsCommand::tableFile))
+            .collect(Collectors.toUnmodifiableSet());
+
+    @Override
+    public String name() {
+        return "compare-saws";
+    }
+
+    @Override
+    public CommandSpec spec() {
+        CommandSpec spec = CommandSpec.create();
+        spec.addPositional(PositionalParamSpec.builder()
+                .paramLabel("JOB")
+                .arity("0..1")
+                .type(String.class)
+                .description("Folder of the job; without it the invented demonstration job.")
+                .build());
+        spec.addOption(OptionSpec.builder("--saw")
+                .paramLabel("FILE")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description("File that describes another saw by the keys saw..., work... and money... of"
+                        + " job.properties that belong to a saw; may be given several times. Without it "
+                        + JobFile.OTHER_SAW.fileName() + " of the job.")
+                .build());
+        spec.addOption(OptionSpec.builder("--out")
+                .paramLabel("FOLDER")
+                .type(String.class)
+                .description(
+                        "Write " + PAGE + " with a drawing, and tables, to this folder, which must be new or empty.")
+                .build());
+        spec.addOption(OptionSpec.builder("--replace")
+                .type(boolean.class)
+                .description(
+                        "Replace an earlier result in that folder. A folder that holds anything else is left alone.")
+                .build());
+        spec.usageMessage()
+                .description("Plans the job with its own saw and with others: lumber, kerf, days, fuel, money, and"
+                        + " from which volume on one saw is cheaper than the other.");
+        return spec;
+    }
+
+    @Override
+    public int run(ParseResult given, Terminal terminal) throws IOException {
+        Optional<String> out = Optional.ofNullable(given.matchedOptionValue("--out", null));
+        boolean replace = given.matchedOptionValue("--replace", false);
+        if (replace && out.isEmpty()) {
+            throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
+        }
+        JobFiles files = PlanCommand.files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
+        Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, FILES, replace));
+        JobInput own = JobReader.read(files);
+        List<JobInput> jobs = new ArrayList<>(List.of(own));
+        jobs.addAll(others(own, texts(files, given.matchedOptionValue("--saw", List.of()))));
+        SawSheet sheet = SawSheet.of(new SawsOnJob(planned(jobs, terminal)), files.origin());
+        int code = terminal.print("comparison", sheet.text());
+        if (code == Main.DONE) {
+            folder.ifPresent(target -> terminal.say("the comparison stands in " + target.write(contents(sheet))));
+        }
+        return code;
+    }
+
+    /** File name to text, of each file that was named or of the one that the job holds. */
+    private static Map<String, byte[]> texts(JobFiles files, List<String> named) throws IOException {
+        Map<String, byte[]> texts = new LinkedHashMap<>();
+        for (String name : named) {
+            Path path;
+            try {
+                path = Path.of(name);
+            } catch (InvalidPathException e) {
+                throw new BadInputException("saw file '" + name + "' is not a path; choose another name");
+            }
+            if (!Files.isRegularFile(path)) {
+                throw new BadInputException("saw file '" + name + "' is "
+                        + (Files.exists(path) ? "not a file" : "not there") + "; " + Commands.NAME
+                        + " new-job FOLDER writes an example, " + JobFile.OTHER_SAW.fileName());
+            }
+            if (texts.put(name, Files.readAllBytes(path)) != null) {
+                throw new BadInputException("saw file '" + name + "' is named twice; name each saw once");
+            }
+        }
+        if (named.isEmpty()) {
+            String file = JobFile.OTHER_SAW.fileName();
+            texts.put(
+                    file,
+                    files.bytes(file)
+                            .orElseThrow(() -> new BadInputException("the job holds no " + file
+                                    + "; name the other saw with --saw FILE, or put such a file into the job")));
+        }
+        return texts;
+    }
+
+    private static List<JobInput> others(JobInput own, Map<String, byte[]> texts) {
+        Problems problems = new Problems();
+        Map<String, String> fileOfSaw = new LinkedHashMap<>();
+        fileOfSaw.put(own.saw().name(), JobFile.JOB.fileName());
+        List<JobInput> others = new ArrayList<>();
+        texts.forEach((file, bytes) -> FileText.decode(file, bytes, problems)
+                .flatMap(text -> SawFile.read(file, text, own, problems))
+                .ifPresent(job -> {
+                    String name = job.saw().name();
+                    String earlier = fileOfSaw.putIfAbsent(name, file);
+                    if (earlier != null) {
+                        problems.add(
+                                file,
+                                0,
+                                Keys.SAW_NAME.text(),
+                                name,
+                                "a name that no other saw has",
+                                "the saw of " + earlier + " is called so; give another saw.name");
+                    }
+                    others.add(job);
+                }));
+        problems.stopIfAny();
+        return others;
+    }
+
+    private static List<JobPlan> planned(List<JobInput> jobs, Terminal terminal) {
+        List<JobPlan> plans = new ArrayList<>();
+        for (JobInput job : jobs) {
+            Progress progress =
+                    Progress.of("planning with " + job.saw().name(), terminal.messages(), Progress.isWatched());
+            try {
+                plans.add(Outputs.planned(job, progress::reached));
+            } finally {
+                progress.end();
+            }
+        }
+        return plans;
+    }
+
+    private static Map<String, byte[]> contents(SawSheet sheet) {
+        Map<String, byte[]> contents = new LinkedHashMap<>();
+        contents.put(PAGE, sheet.page().getBytes(StandardCharsets.UTF_8));
+        for (PlanTable table : sheet.tables()) {
+            contents.put(tableFile(table.name()), Outputs.csv(table));
+        }
+        return contents;
+    }
+
+    private static String tableFile(String name) {
+        return "saws-" + name + ".csv";
+    }
+}

@@ -1,0 +1,43 @@
+package org.woodyield.job;
+
+import java.util.Optional;
+import org.woodyield.plan.JobInput;
+import org.woodyield.sawing.Saw;
+import org.woodyield.work.WorkInputs;
+
+/**
+ * A file that describes a saw: the keys of the properties file that belong to a saw. What it leaves out of the saw itself is the
+ * default of its kind or is missing; what belongs to the job comes from the job.
+ */
+final class SawFile {
+
+    private SawFile() {}
+
+    /** Notes what is wrong with such a file by itself. */
+    static void check(String file, Optional<String> text, Problems problems) {
+        text.ifPresent(present -> {
+            SettingsReader reader = reader(file, present, problems);
+            if (reader.formatIsKnown()) {
+                reader.saw();
+                reader.work();
+            }
+        });
+    }
+
+    /** The job with the saw of a file; empty, and noted, where the file cannot be used. */
+    static Optional<JobInput> read(String file, String text, JobInput job, Problems problems) {
+        SettingsReader reader = reader(file, text, problems);
+        if (!reader.formatIsKnown()) {
+            return Optional.empty();
+        }
+        Optional<Saw> saw = reader.saw();
+        Optional<WorkInputs> work = reader.work(job.work().values());
+        saw.ifPresent(read -> JobReader.refuseWideKerf(
+                reader, read.kerf(), job.logs(), job.pieces(), job.areas(), job.naturalEdges()));
+        return saw.isPresent() && work.isPresent() ? Optional.of(job.withSaw(saw.get(), work.get())) : Optional.empty();
+    }
+
+    private static SettingsReader reader(String file, String text, Problems problems) {
+        return new SettingsReader(Settings.read(file, text, Keys.ofSaw(), problems));
+    }
+}

@@ -1,0 +1,179 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompareSawsCommandTest {
+
+    private static final String OTHER = "other-saw.properties";
+
+    @TempDir
+    Path folder;
+
+    private Run compared(EditedDemo job, String... more) {
+        List<String> arguments =
+                new ArrayList<>(List.of("compare-saws", job.folder().toString()));
+        arguments.addAll(List.of(more));
+        return Run.of(arguments.toArray(String[]::new));
+    }
+
+    /** Rows of a table without quotes, by the first cell and, where it has one, the side of own work. */
+    private static Map<String, String[]> rows(Path file) throws IOException {
+        Map<String, String[]> rows = new LinkedHashMap<>();
+        for (String line : Files.readAllLines(file)) {
+            String[] cells = line.split(",", -1);
+            rows.put(cells[0] + (cells[1].endsWith("counted") ? ", " + cells[1] : ""), cells);
+        }
+        return rows;
+    }
+
+    private static String[] row(Path file, String key) throws IOException {
+        String[] row = rows(file).get(key);
+        if (row == null) {
+            throw new AssertionError("no row " + key + " in " + file);
+        }
+        return row;
+    }
+
+    private static double number(String[] cells, int column) {
+        return Double.parseDouble(cells[column]);
+    }
+
+    @Test
+    void theThinnerKerfOfTheSameLogsIsSetBesideTheJobsOwn() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        Path out = folder.resolve("out");
+        Run run = compared(job, "--out", out.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("chain saw on a slabbing guide", "small band mill beside", "Own work counted:");
+        String[] chain = row(out.resolve("saws-lumber.csv"), "chain saw on a slabbing guide");
+        String[] band = row(out.resolve("saws-lumber.csv"), "small band mill");
+        assertThat(number(chain, 1)).isEqualTo(9.525);
+        assertThat(number(band, 1)).isEqualTo(1.588);
+        assertThat(number(band, 7)).isLessThan(number(chain, 7));
+        assertThat(Files.readString(out.resolve("saws.html")))
+                .contains("<svg", "MEMORY")
+                .doesNotContain("<script");
+        assertThat(compared(job, "--out", out.toString()).code()).isEqualTo(Main.INPUT);
+        assertThat(compared(job, "--out", out.toString(), "--replace").code()).isZero();
+    }
+
+    @Test
+    void theJobsOwnSawIsPlannedAsByItself() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        Path plan = folder.resolve("plan");
+        Path out = folder.resolve("out");
+        assertThat(job.run("--out", plan.toString()).code()).isZero();
+        assertThat(compared(job, "--out", out.toString()).code()).isZero();
+        String[] all = row(plan.resolve("plan-time.csv"), "all");
+        String[] own = row(out.resolve("saws-work.csv"), "chain saw on a slabbing guide");
+        assertThat(own[1]).isEqualTo(all[1]);
+        assertThat(number(own, 3) * 60).isCloseTo(number(all, 9), within(0.04));
+        assertThat(number(own, 5)).isCloseTo(number(all, 10), within(0.0006));
+    }
+
+    @Test
+    void whereTwoSawsChangePlacesBothCostTheSame() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        Path out = folder.resolve("out");
+        assertThat(compared(job, "--out", out.toString()).code()).isZero();
+        Path money = out.resolve("saws-money.csv");
+        Map<String, String[]> crossings = rows(out.resolve("saws-crossings.csv"));
+        int compared = 0;
+        for (String side : List.of("not counted", "counted")) {
+            String[] at = crossings.get("small band mill, " + side);
+            if (at != null) {
+                String[] first = row(money, "chain saw on a slabbing guide, " + side);
+                String[] other = row(money, "small band mill, " + side);
+                double volume = number(at, 3);
+                double cost = number(first, 2) + number(first, 3) * volume;
+                // Running costs stand in the file to four decimals.
+                assertThat(number(other, 2) + number(other, 3) * volume).isCloseTo(cost, within(1e-4 * volume + 0.01));
+                compared++;
+            }
+        }
+        assertThat(compared).isPositive();
+    }
+
+    @Test
+    void aSawWithItselfUnderAnotherNameGivesTheSame() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        StringBuilder own = new StringBuilder("format = 1\nsaw.name = its twin\n");
+        job.text("job.properties")
+                .lines()
+                .filter(line -> Keys.ofSaw().stream()
+                        .filter(key -> !key.equals(Keys.FORMAT) && !key.equals(Keys.SAW_NAME))
+                        .anyMatch(key -> line.startsWith(key.text() + " =")))
+                .forEach(line -> own.append(line).append('\n'));
+        Path twin = Files.writeString(folder.resolve("twin.properties"), own);
+        Path out = folder.resolve("out");
+        assertThat(compared(job, "--saw", twin.toString(), "--out", out.toString())
+                        .code())
+                .isZero();
+        for (String table : List.of("saws-lumber.csv", "saws-work.csv", "saws-money.csv")) {
+            List<String> lines = Files.readAllLines(out.resolve(table));
+            assertThat(lines.stream().map(line -> line.replace("its twin", "chain saw on a slabbing guide")))
+                    .as(table)
+                    .hasSizeGreaterThan(2);
+            String text = String.join("\n", lines);
+            for (String line : lines) {
+                if (line.startsWith("its twin")) {
+                    assertThat(text).contains(line.replace("its twin", "chain saw on a slabbing guide"));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aMissingPriceIsNamedAndNothingStandsInItsPlace() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(OTHER, "money.purchase = 5200\n", "");
+        job.with(OTHER, "money.resale = 2600\n", "");
+        Path out = folder.resolve("out");
+        Run run = compared(job, "--out", out.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("nothing is said of small band mill");
+        String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
+        assertThat(band[2]).isEmpty();
+        assertThat(band[6]).contains("price of the saw");
+    }
+
+    @Test
+    void badSawFilesAreRefusedByName() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        assertThat(compared(job, "--saw", "nowhere.properties").err()).contains("nowhere.properties", "not there");
+        Path own = Files.writeString(folder.resolve("own.properties"), job.text("job.properties"));
+        assertThat(compared(job, "--saw", own.toString()).err())
+                .as("keys that are not a saw's")
+                .contains("own.properties", "money.wage", "finish.planing");
+        Path same = Files.writeString(
+                folder.resolve("same.properties"),
+                job.text(OTHER).replace("small band mill", "chain saw on a slabbing guide"));
+        assertThat(compared(job, "--saw", same.toString()).err()).contains("saw.name", "give another saw.name");
+        Path wide = Files.writeString(
+                folder.resolve("wide.properties"), job.text(OTHER).replace("saw.kerf = 1/16 in", "saw.kerf = 45 mm"));
+        job.with("wanted.csv", "stud,2x4", "stud,1x4");
+        assertThat(compared(job, "--saw", wide.toString()).err())
+                .as("a kerf wider than a board")
+                .contains("wide.properties", "saw.kerf", "45 mm", "stud");
+        assertThat(compared(job.without(OTHER)).err()).contains("--saw FILE");
+        assertThat(compared(job, "--replace").code()).isEqualTo(Main.INPUT);
+    }
+
+    @Test
+    void whatIsWrongWithTheOtherSawIsToldWhenTheJobIsRead() {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(OTHER, "saw.kind = band", "saw.kind = bnd");
+        Run run = job.run("--check");
+        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.err()).contains(OTHER, "saw.kind", "band");
+    }
+}
