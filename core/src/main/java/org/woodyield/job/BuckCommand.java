@@ -1,12 +1,9 @@
 package org.woodyield.job;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.woodyield.log.MeasuredStem;
 import org.woodyield.log.StemPoint;
 import org.woodyield.measure.Domain;
@@ -21,16 +18,12 @@ import org.woodyield.show.WorkingText;
 import org.woodyield.source.Sources;
 import org.woodyield.wood.SpeciesCatalogue;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Cuts a stem into logs so that they are worth most by a buyer's rule and prices. */
 final class BuckCommand implements Subcommand {
 
-    private static final String TEXT = "buck.txt";
-    private static final String TABLE = "buck-logs.csv";
-    private static final String WORKING = "working.txt";
+    private static final Answer ANSWER = new Answer("bucking", "buck.txt", "buck-logs.csv", "the logs stand in");
     private static final String FROM = "from-butt";
     private static final String DIAMETER = "diameter";
     private static final String GRADE = "grade";
@@ -57,58 +50,35 @@ final class BuckCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addPositional(PositionalParamSpec.builder()
-                .index("0")
-                .paramLabel("STEM")
-                .arity("0..1")
-                .type(String.class)
-                .description(
+        Usage usage = new Usage("Cuts a stem into logs so that they are worth most by a buyer's rule and prices.")
+                .argumentIfAny(
+                        "STEM",
                         "Table of a stem: " + FROM + ", " + DIAMETER + " (inside bark), from the butt up; optional "
                                 + GRADE + ", which holds from there on. In its place --length, --butt and --top.")
-                .build());
-        spec.addOption(option(
-                "--prices",
-                "TABLE",
-                "What the buyer pays: " + LEAST_DIAMETER + ", " + PRICE + " (such as 450 per mbf); optional "
-                        + LEAST_LENGTH + ", and " + GRADE + ", the best first."));
-        spec.addOption(
-                option("--lengths", "LENGTH;...", "Scaling lengths that may be cut, such as '8 ft; 12 ft; 16 ft'."));
-        spec.addOption(option("--offcuts", "LENGTH;...", "Lengths that may be cut away for nothing."));
-        spec.addOption(option("--rule", "RULE", "Key of the buyer's log rule; 'rules' lists them."));
-        spec.addOption(
-                option("--law", "PLACE", "Key of a place whose law sets rule and convention, in place of --rule."));
-        spec.addOption(option(
-                "--trim",
-                "LENGTH",
-                "What each log is longer than its scaling length; without it 6 in" + " (common practice, no source)."));
-        spec.addOption(
-                option("--kerf", "LENGTH", "What each cut takes; without it 3/8 in (common practice, no source)."));
-        spec.addOption(option("--length", "LENGTH", "Length of a stem without a table."));
-        spec.addOption(option("--butt", "DIAMETER", "Its diameter inside bark at the butt."));
-        spec.addOption(option("--top", "DIAMETER", "Its diameter inside bark at the top."));
-        spec.addOption(option("--currency", "WORD", "Currency of the prices; without it USD."));
-        spec.addOption(OptionSpec.builder("--working")
-                .type(boolean.class)
-                .description("Show how the worth comes about as well.")
-                .build());
-        Sheets.outOptions(spec, TEXT + ", " + TABLE + " and " + WORKING);
-        spec.usageMessage()
-                .description("Cuts a stem into logs so that they are worth most by a buyer's rule and prices.");
-        return spec;
-    }
-
-    private static OptionSpec option(String name, String label, String description) {
-        return OptionSpec.builder(name)
-                .paramLabel(label)
-                .type(String.class)
-                .description(description)
-                .build();
+                .option(
+                        "--prices",
+                        "TABLE",
+                        "What the buyer pays: " + LEAST_DIAMETER + ", " + PRICE + " (such as 450 per mbf); optional "
+                                + LEAST_LENGTH + ", and " + GRADE + ", the best first.")
+                .option("--lengths", "LENGTH;...", "Scaling lengths that may be cut, such as '8 ft; 12 ft; 16 ft'.")
+                .option("--offcuts", "LENGTH;...", "Lengths that may be cut away for nothing.")
+                .option("--rule", "RULE", "Key of the buyer's log rule; 'rules' lists them.")
+                .option("--law", "PLACE", "Key of a place whose law sets rule and convention, in place of --rule.")
+                .option(
+                        "--trim",
+                        "LENGTH",
+                        "What each log is longer than its scaling length; without it 6 in (common practice, no source).")
+                .option("--kerf", "LENGTH", "What each cut takes; without it 3/8 in (common practice, no source).")
+                .option("--length", "LENGTH", "Length of a stem without a table.")
+                .option("--butt", "DIAMETER", "Its diameter inside bark at the butt.")
+                .option("--top", "DIAMETER", "Its diameter inside bark at the top.")
+                .option("--currency", "WORD", "Currency of the prices; without it USD.");
+        return ANSWER.options(usage, "Show how the worth comes about as well.").spec();
     }
 
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
-        Optional<PlanFolder> folder = Sheets.folder(given, Set.of(TEXT, TABLE, WORKING));
+        Optional<PlanFolder> folder = ANSWER.folder(given);
         Problems problems = new Problems();
         List<String> unknown = new ArrayList<>();
         List<Scaling> scalings = new ArrayList<>();
@@ -121,7 +91,7 @@ final class BuckCommand implements Subcommand {
         if (!unknown.isEmpty()) {
             throw new BadInputException(unknown.toArray(String[]::new));
         }
-        Arguments arguments = new Arguments(given, problems);
+        Arguments arguments = new Arguments(name(), given, problems);
         List<Length> lengths = arguments.lengths("--lengths", LONGEST);
         List<Length> offcuts =
                 given.hasMatchedOption("--offcuts") ? arguments.lengths("--offcuts", LONGEST) : List.of();
@@ -134,17 +104,7 @@ final class BuckCommand implements Subcommand {
         Bucking bucking = new Bucking(lengths, offcuts, trim, kerf, buyer.rule(), buyer.convention(), prices);
         BuckingSheet sheet = new BuckingSheet(bucking, bucking.best(stem));
         String working = WorkingText.plain(bucking.working(sheet.best()).givenBy(Sources.get("command-line")));
-        int code = terminal.print(
-                "bucking", sheet.text() + (given.matchedOptionValue("--working", false) ? "\n" + working : ""));
-        folder.ifPresent(target -> terminal.say("the logs stand in "
-                + target.write(Map.of(
-                        TEXT,
-                        sheet.text().getBytes(StandardCharsets.UTF_8),
-                        TABLE,
-                        Outputs.csv(sheet.table()),
-                        WORKING,
-                        working.getBytes(StandardCharsets.UTF_8)))));
-        return code;
+        return ANSWER.give(given, terminal, folder, sheet.text(), sheet.table(), working);
     }
 
     private static LogPrices prices(ParseResult given, Problems problems) throws IOException {
@@ -204,14 +164,14 @@ final class BuckCommand implements Subcommand {
         try {
             MeasuredStem profile = new MeasuredStem(points);
             return new Bucking.Stem(
-                    name.isEmpty() ? "by its ends" : ScaleCommand.file(name),
+                    name.isEmpty() ? "by its ends" : Sheets.file(name),
                     SpeciesCatalogue.published().all().iterator().next(),
                     profile,
                     feet(points.get(0)),
                     feet(points.get(points.size() - 1)),
                     stretches);
         } catch (OutOfDomainException e) {
-            throw new BadInputException((name.isEmpty() ? "" : ScaleCommand.file(name) + ": ") + e.getMessage());
+            throw new BadInputException((name.isEmpty() ? "" : Sheets.file(name) + ": ") + e.getMessage());
         }
     }
 

@@ -13,7 +13,6 @@ import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.LogRules;
 import org.woodyield.show.RuleComparison;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Sets log rules beside each other by diameter, with what a misread diameter does to each. */
@@ -29,46 +28,26 @@ final class CompareRulesCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addOption(option(
-                "--rules",
-                "RULE,...",
-                "Keys of the rules, with commas; without it all that 'rules' lists"
-                        + " but those that answer only when asked for."));
-        spec.addOption(option("--length", "LENGTH", "Scaling length; without it 16 ft."));
-        spec.addOption(option("--from", "DIAMETER", "Least diameter in whole inches; without it 6 in."));
-        spec.addOption(option("--to", "DIAMETER", "Greatest diameter in whole inches; without it 30 in."));
-        spec.addOption(option(
-                "--out",
-                "FOLDER",
-                "Write " + PAGE + " with a drawing, and " + TABLE + " with every inch, to"
-                        + " this folder, which must be new or empty."));
-        spec.addOption(OptionSpec.builder("--replace")
-                .type(boolean.class)
-                .description(
-                        "Replace an earlier result in that folder. A folder that holds anything else is left alone.")
-                .build());
-        spec.usageMessage()
-                .description(
-                        "Compares the log rules by diameter, and tells what half an inch and an inch of error do to each.");
-        return spec;
-    }
-
-    private static OptionSpec option(String name, String label, String description) {
-        return OptionSpec.builder(name)
-                .paramLabel(label)
-                .type(String.class)
-                .description(description)
-                .build();
+        return new Usage(
+                        "Compares the log rules by diameter, and tells what half an inch and an inch of error do to each.")
+                .option(
+                        "--rules",
+                        "RULE,...",
+                        "Keys of the rules, with commas; without it all that 'rules' lists"
+                                + " but those that answer only when asked for.")
+                .option("--length", "LENGTH", "Scaling length; without it 16 ft.")
+                .option("--from", "DIAMETER", "Least diameter in whole inches; without it 6 in.")
+                .option("--to", "DIAMETER", "Greatest diameter in whole inches; without it 30 in.")
+                .out(
+                        "Write " + PAGE + " with a drawing, and " + TABLE
+                                + " with every inch, to this folder, which must be new or empty.",
+                        "result")
+                .spec();
     }
 
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
-        Optional<String> out = Optional.ofNullable(given.matchedOptionValue("--out", null));
-        boolean replace = given.matchedOptionValue("--replace", false);
-        if (replace && out.isEmpty()) {
-            throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
-        }
+        Optional<PlanFolder> folder = Usage.folder(given, Set.of(PAGE, TABLE));
         List<String> problems = new ArrayList<>();
         List<LogRule> rules = Scalings.logRules(given.matchedOptionValue("--rules", ""), problems);
         double feet = length("--length", given, "16 ft", problems).toFeet();
@@ -84,16 +63,16 @@ final class CompareRulesCommand implements Subcommand {
         }
         RuleComparison comparison =
                 RuleComparison.of(rules.isEmpty() ? LogRules.all() : rules, feet, (int) from, (int) to);
-        if (out.isEmpty()) {
+        if (folder.isEmpty()) {
             return terminal.print("comparison", comparison.text());
         }
-        PlanFolder folder = PlanFolder.of(out.get(), Set.of(PAGE, TABLE), replace);
         terminal.say("the comparison stands in "
-                + folder.write(Map.of(
-                        PAGE,
-                        comparison.page().getBytes(StandardCharsets.UTF_8),
-                        TABLE,
-                        Outputs.csv(comparison.table()))));
+                + folder.get()
+                        .write(Map.of(
+                                PAGE,
+                                comparison.page().getBytes(StandardCharsets.UTF_8),
+                                TABLE,
+                                Outputs.csv(comparison.table()))));
         return Main.DONE;
     }
 

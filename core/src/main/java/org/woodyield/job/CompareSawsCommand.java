@@ -2,9 +2,6 @@ package org.woodyield.job;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +16,6 @@ import org.woodyield.plan.SawsOnJob;
 import org.woodyield.show.PlanTable;
 import org.woodyield.show.SawSheet;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Plans one job with two saws or more and sets what comes of it side by side. */
@@ -39,47 +34,25 @@ final class CompareSawsCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("JOB")
-                .arity("0..1")
-                .type(String.class)
-                .description("Folder of the job; without it the invented demonstration job.")
-                .build());
-        spec.addOption(OptionSpec.builder("--saw")
-                .paramLabel("FILE")
-                .type(List.class)
-                .auxiliaryTypes(String.class)
-                .description("File that describes another saw by the keys saw..., work... and money... of"
-                        + " job.properties that belong to a saw; may be given several times. Without it "
-                        + JobFile.OTHER_SAW.fileName() + " of the job.")
-                .build());
-        spec.addOption(OptionSpec.builder("--out")
-                .paramLabel("FOLDER")
-                .type(String.class)
-                .description(
-                        "Write " + PAGE + " with a drawing, and tables, to this folder, which must be new or empty.")
-                .build());
-        spec.addOption(OptionSpec.builder("--replace")
-                .type(boolean.class)
-                .description(
-                        "Replace an earlier result in that folder. A folder that holds anything else is left alone.")
-                .build());
-        spec.usageMessage()
-                .description("Plans the job with its own saw and with others: lumber, kerf, days, fuel, money, and"
-                        + " from which volume on one saw is cheaper than the other.");
-        return spec;
+        return new Usage("Plans the job with its own saw and with others: lumber, kerf, days, fuel, money, and from"
+                        + " which volume on one saw is cheaper than the other.")
+                .argumentIfAny("JOB", "Folder of the job; without it the invented demonstration job.")
+                .optionOften(
+                        "--saw",
+                        "FILE",
+                        "File that describes another saw by the keys saw..., work... and money... of job.properties"
+                                + " that belong to a saw; may be given several times. Without it "
+                                + JobFile.OTHER_SAW.fileName() + " of the job.")
+                .out(
+                        "Write " + PAGE + " with a drawing, and tables, to this folder, which must be new or empty.",
+                        "result")
+                .spec();
     }
 
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
-        Optional<String> out = Optional.ofNullable(given.matchedOptionValue("--out", null));
-        boolean replace = given.matchedOptionValue("--replace", false);
-        if (replace && out.isEmpty()) {
-            throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
-        }
         JobFiles files = PlanCommand.files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
-        Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, FILES, replace));
+        Optional<PlanFolder> folder = Usage.folder(given, FILES);
         JobInput own = JobReader.read(files);
         List<JobInput> jobs = new ArrayList<>(List.of(own));
         jobs.addAll(others(own, texts(files, given.matchedOptionValue("--saw", List.of()))));
@@ -95,18 +68,11 @@ final class CompareSawsCommand implements Subcommand {
     private static Map<String, byte[]> texts(JobFiles files, List<String> named) throws IOException {
         Map<String, byte[]> texts = new LinkedHashMap<>();
         for (String name : named) {
-            Path path;
-            try {
-                path = Path.of(name);
-            } catch (InvalidPathException e) {
-                throw new BadInputException("saw file '" + name + "' is not a path; choose another name");
-            }
-            if (!Files.isRegularFile(path)) {
-                throw new BadInputException("saw file '" + name + "' is "
-                        + (Files.exists(path) ? "not a file" : "not there") + "; " + Commands.NAME
-                        + " new-job FOLDER writes an example, " + JobFile.OTHER_SAW.fileName());
-            }
-            if (texts.put(name, Files.readAllBytes(path)) != null) {
+            byte[] text = Sheets.bytes(
+                    "saw file",
+                    name,
+                    Commands.NAME + " new-job FOLDER writes an example, " + JobFile.OTHER_SAW.fileName());
+            if (texts.put(name, text) != null) {
                 throw new BadInputException("saw file '" + name + "' is named twice; name each saw once");
             }
         }

@@ -21,8 +21,6 @@ import org.woodyield.wood.SizeChange;
 import org.woodyield.wood.Species;
 import org.woodyield.working.Working;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** From a dressed size to the size to saw green, each figure with its working, and back from a sawn size. */
@@ -42,64 +40,45 @@ final class GreenSizeCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("SIZE")
-                .index("0")
-                .arity("1")
-                .type(String.class)
-                .description("Nominal size, such as 2x4, whose dressed dry size is wanted; or the dry size itself with"
-                        + " its unit, such as '1 3/4 in x 6 in'.")
-                .build());
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("WOOD")
-                .index("1")
-                .arity("1")
-                .type(String.class)
-                .description("Name of the species.")
-                .build());
-        option(spec, "--moisture", "PERCENT", "Final moisture on the oven-dry basis; 15 %% if not given.");
-        option(
-                spec,
-                "--rings",
-                "ANGLE",
-                "Flat, quarter, or degrees between rings and wide face; else flat and quarter.");
-        option(spec, "--planing", "LENGTH", "Planed off both faces together; 1/16 in if not given.");
-        option(spec, "--variation", "LENGTH", "Standard deviation of sawn sizes; 0.03 in if not given.");
-        option(spec, "--undersize", "PERCENT", "Share that may come out scant; 5 %% if not given.");
-        option(spec, "--step", "LENGTH", "Finest step of the saw's scale; 1/16 in if not given.");
-        option(spec, "--model", "NAME", "straight-line, which is taken if not given, or lumber-equation.");
-        option(spec, "--sawn", "SIZE", "The way back: thickness x width sawn green, in inches; is it enough?");
-        spec.usageMessage()
-                .description(
-                        "Tells what to saw green so that it dries and planes to the dressed size, with the working.");
-        return spec;
-    }
-
-    private static void option(CommandSpec spec, String name, String label, String description) {
-        spec.addOption(OptionSpec.builder(name)
-                .paramLabel(label)
-                .type(String.class)
-                .description(description)
-                .build());
+        return new Usage("Tells what to saw green so that it dries and planes to the dressed size, with the working.")
+                .argument(
+                        "SIZE",
+                        "Nominal size, such as 2x4, whose dressed dry size is wanted; or the dry size itself with"
+                                + " its unit, such as '1 3/4 in x 6 in'.")
+                .argument("WOOD", "Name of the species.")
+                .option("--moisture", "PERCENT", "Final moisture on the oven-dry basis; 15 %% if not given.")
+                .option(
+                        "--rings",
+                        "ANGLE",
+                        "Flat, quarter, or degrees between rings and wide face; else flat and quarter.")
+                .option("--planing", "LENGTH", "Planed off both faces together; 1/16 in if not given.")
+                .option("--variation", "LENGTH", "Standard deviation of sawn sizes; 0.03 in if not given.")
+                .option("--undersize", "PERCENT", "Share that may come out scant; 5 %% if not given.")
+                .option("--step", "LENGTH", "Finest step of the saw's scale; 1/16 in if not given.")
+                .option("--model", "NAME", "straight-line, which is taken if not given, or lumber-equation.")
+                .option("--sawn", "SIZE", "The way back: thickness x width sawn green, in inches; is it enough?")
+                .spec();
     }
 
     @Override
     public int run(ParseResult given, Terminal terminal) {
         Problems problems = new Problems();
-        Asked asked = new Asked(given, problems);
-        Optional<Species> species = Woods.species(asked.argument(1, "WOOD"));
+        Arguments arguments = new Arguments(name(), given, problems);
+        Asked asked = new Asked(arguments);
+        Optional<Species> species = Woods.species(arguments.argument(1, "WOOD"));
         Optional<Finished> finished = asked.finished();
-        Optional<Double> moisture = asked.option("--moisture", "15 %").quantity(Units.PERCENT, Woods.MOISTURE);
+        Optional<Double> moisture = arguments.cell("--moisture", "15 %").quantity(Units.PERCENT, Woods.MOISTURE);
         Optional<Length> planing =
-                asked.option("--planing", "1/16 in").lengthOrNoneUpTo(Length.inches(1), "give what both faces lose");
-        Optional<Length> variation = asked.option("--variation", "0.03 in")
+                arguments.cell("--planing", "1/16 in").lengthOrNoneUpTo(Length.inches(1), "give what both faces lose");
+        Optional<Length> variation = arguments
+                .cell("--variation", "0.03 in")
                 .lengthOrNoneUpTo(Length.inches(1, 2), "give a standard deviation");
         Optional<Double> undersize =
-                asked.option("--undersize", "5 %").quantity(Units.PERCENT, SettingsReader.UNDERSIZE);
-        Optional<Length> step = asked.option("--step", "1/16 in").lengthUpTo(Length.inches(1), "give the finest step");
+                arguments.cell("--undersize", "5 %").quantity(Units.PERCENT, SettingsReader.UNDERSIZE);
+        Optional<Length> step =
+                arguments.cell("--step", "1/16 in").lengthUpTo(Length.inches(1), "give the finest step");
         Optional<ShrinkageModel> model =
-                asked.option("--model", "straight-line").choice(Choices.SHRINKAGE);
+                arguments.cell("--model", "straight-line").choice(Choices.SHRINKAGE);
         Optional<List<Double>> rings = asked.rings();
         Optional<List<Length>> sawn = asked.sawn();
         problems.stopIfAny();
@@ -234,23 +213,11 @@ final class GreenSizeCommand implements Subcommand {
     }
 
     /** What stands on the command line, read as the job files are. */
-    private record Asked(ParseResult given, Problems problems) {
-
-        Cell argument(int index, String label) {
-            return cell(label, given.matchedPositionalValue(index, ""));
-        }
-
-        Cell option(String name, String otherwise) {
-            return cell(name, given.matchedOptionValue(name, otherwise));
-        }
-
-        private Cell cell(String column, String text) {
-            return new Cell("green-size", 0, column, text, problems);
-        }
+    private record Asked(Arguments arguments) {
 
         /** The dressed size of a nominal one, or the size itself where it is written with its unit. */
         Optional<Finished> finished() {
-            Cell cell = argument(0, "SIZE");
+            Cell cell = arguments.argument(0, "SIZE");
             return Sizes.size(cell).flatMap(size -> size.nominal() ? nominal(cell) : Optional.of(measured(size)));
         }
 
@@ -276,7 +243,7 @@ final class GreenSizeCommand implements Subcommand {
 
         /** The angles asked for; flat-sawn and quarter-sawn where none is. */
         Optional<List<Double>> rings() {
-            Cell cell = option("--rings", "both");
+            Cell cell = arguments.cell("--rings", "both");
             return cell.text().equals("both")
                     ? Optional.of(List.of(0.0, 90.0))
                     : angle(cell).map(List::of);
@@ -284,7 +251,7 @@ final class GreenSizeCommand implements Subcommand {
 
         /** Thickness and width sawn, or nothing where that was not asked. */
         Optional<List<Length>> sawn() {
-            Cell cell = option("--sawn", "");
+            Cell cell = arguments.cell("--sawn", "");
             if (cell.isEmpty()) {
                 return Optional.of(List.of());
             }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Writes out the demonstration job. */
@@ -17,16 +16,9 @@ final class NewJobCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("FOLDER")
-                .arity("1")
-                .type(String.class)
-                .description("Folder to write to; must be new or empty.")
-                .build());
-        spec.usageMessage()
-                .description("Writes the files of the invented demonstration job, to be edited into your own.");
-        return spec;
+        return new Usage("Writes the files of the invented demonstration job, to be edited into your own.")
+                .argument("FOLDER", "Folder to write to; must be new or empty.")
+                .spec();
     }
 
     @Override

@@ -8,8 +8,6 @@ import java.util.Optional;
 import org.woodyield.plan.JobInput;
 import org.woodyield.source.Source;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Plans a job; what is done where no other word is written. */
@@ -22,54 +20,30 @@ final class PlanCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addPositional(PositionalParamSpec.builder()
-                .paramLabel("JOB")
-                .arity("0..1")
-                .type(String.class)
-                .description("Folder of the job; without it the invented demonstration job is planned.")
-                .build());
-        spec.addOption(OptionSpec.builder("--out")
-                .paramLabel("FOLDER")
-                .type(String.class)
-                .description("Write the plan as a page and tables to this folder, which must be new or empty.")
-                .build());
-        spec.addOption(OptionSpec.builder("--replace")
-                .type(boolean.class)
-                .description("Replace an earlier plan in that folder. A folder that holds anything else is left alone.")
-                .build());
-        spec.addOption(OptionSpec.builder("--what-if")
-                .paramLabel("LOG")
-                .type(String.class)
-                .description("Also tell what this log would give with another kerf, first face or diameter.")
-                .build());
-        spec.addOption(OptionSpec.builder(Question.OPTION)
-                .paramLabel("SIZE")
-                .type(String.class)
-                .description("With --what-if: also if this size were wanted too, such as"
-                        + " '1x6, 8 ft, dressed dry, 15 %%' (size, length, surface, moisture).")
-                .build());
-        spec.addOption(OptionSpec.builder("--check")
-                .type(boolean.class)
-                .description(
+        return new Usage("Plans how to saw your logs into the lumber you want, and prints the plan.")
+                .argumentIfAny("JOB", "Folder of the job; without it the invented demonstration job is planned.")
+                .out("Write the plan as a page and tables to this folder, which must be new or empty.", "plan")
+                .option(
+                        "--what-if",
+                        "LOG",
+                        "Also tell what this log would give with another kerf, first face or diameter.")
+                .option(
+                        Question.OPTION,
+                        "SIZE",
+                        "With --what-if: also if this size were wanted too, such as"
+                                + " '1x6, 8 ft, dressed dry, 15 %%' (size, length, surface, moisture).")
+                .flag(
+                        "--check",
                         "Only read the job, and what is written beside it, and tell what is wrong; plan and write nothing.")
-                .build());
-        spec.usageMessage()
-                .description("Plans how to saw your logs into the lumber you want, and prints the plan.")
                 .footer(
                         "",
                         "Exit codes: 0 done, a shortage of wood included; 1 a fault of this program;",
-                        "2 the input or the command cannot be used; 130 interrupted.");
-        return spec;
+                        "2 the input or the command cannot be used; 130 interrupted.")
+                .spec();
     }
 
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
-        Optional<String> out = Optional.ofNullable(given.matchedOptionValue("--out", null));
-        boolean replace = given.matchedOptionValue("--replace", false);
-        if (replace && out.isEmpty()) {
-            throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
-        }
         Optional<String> log = Optional.ofNullable(given.matchedOptionValue("--what-if", null));
         Optional<String> size = Optional.ofNullable(given.matchedOptionValue(Question.OPTION, null));
         if (size.isPresent() && log.isEmpty()) {
@@ -78,7 +52,7 @@ final class PlanCommand implements Subcommand {
         Optional<Question> whatIf = log.map(id -> Question.read(id, size));
         JobFiles files = files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
         // The folder and the question are checked first, so that nobody waits for a plan that is of no use.
-        Optional<PlanFolder> folder = out.map(name -> PlanFolder.of(name, Outputs.FILES, replace));
+        Optional<PlanFolder> folder = Usage.folder(given, Outputs.FILES);
         JobInput job = JobReader.read(files);
         Optional<Question> asked = whatIf.map(question -> question.of(job));
         if (given.matchedOptionValue("--check", false)) {

@@ -24,7 +24,6 @@ import org.woodyield.source.Sources;
 import org.woodyield.wood.SpeciesCatalogue;
 import org.woodyield.working.Working;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Lists log rules, cubic rules and laws, describes one, or shows how one scales a log. */
@@ -39,38 +38,23 @@ final class RulesCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addPositional(argument(
-                0,
-                "RULE",
-                "Key of a rule or of a place with a law, the latter also with " + Scalings.LAW
-                        + " before it; without it all are listed."));
-        spec.addPositional(argument(
-                1,
-                "DIAMETER",
-                "Diameter inside bark, such as '14 in'; the working is then shown. For a log rule the scaling diameter, for"
-                        + " a law that of the small end, for a cubic rule the reading at its place."));
-        spec.addPositional(argument(2, "LENGTH", "Length, such as '16 ft'."));
-        spec.addPositional(argument(
-                3,
-                "LARGE",
-                "Diameter of the large end, where a law divides the log or a rule asks for more than the small end; the"
-                        + " other is then that of the small end."));
-        spec.usageMessage()
-                .description(
-                        "Lists log rules, cubic rules and laws with their limits, standing and source, or shows the working of"
-                                + " one.");
-        return spec;
-    }
-
-    private static PositionalParamSpec argument(int index, String label, String description) {
-        return PositionalParamSpec.builder()
-                .index(Integer.toString(index))
-                .paramLabel(label)
-                .arity("0..1")
-                .type(String.class)
-                .description(description)
-                .build();
+        return new Usage(
+                        "Lists log rules, cubic rules and laws with their limits, standing and source, or shows the working"
+                                + " of one.")
+                .argumentIfAny(
+                        "RULE",
+                        "Key of a rule or of a place with a law, the latter also with " + Scalings.LAW
+                                + " before it; without it all are listed.")
+                .argumentIfAny(
+                        "DIAMETER",
+                        "Diameter inside bark, such as '14 in'; the working is then shown. For a log rule the scaling"
+                                + " diameter, for a law that of the small end, for a cubic rule the reading at its place.")
+                .argumentIfAny("LENGTH", "Length, such as '16 ft'.")
+                .argumentIfAny(
+                        "LARGE",
+                        "Diameter of the large end, where a law divides the log or a rule asks for more than the small"
+                                + " end; the other is then that of the small end.")
+                .spec();
     }
 
     /** The log that is asked about. */

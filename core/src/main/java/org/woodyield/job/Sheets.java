@@ -1,45 +1,57 @@
 package org.woodyield.job;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParseResult;
 
-/** What the commands that read a table and may write a folder have in common. */
+/** Files that are named on the command line. */
 final class Sheets {
 
     private Sheets() {}
 
-    static void outOptions(CommandSpec spec, String files) {
-        spec.addOption(OptionSpec.builder("--out")
-                .paramLabel("FOLDER")
-                .type(String.class)
-                .description("Write " + files + " to this folder too, which must be new or empty.")
-                .build());
-        spec.addOption(OptionSpec.builder("--replace")
-                .type(boolean.class)
-                .description(
-                        "Replace an earlier result in that folder. A folder that holds anything else is left alone.")
-                .build());
+    /** The name without its folders. */
+    static String file(String name) {
+        int slash = Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\'));
+        return name.substring(slash + 1);
     }
 
-    static Optional<PlanFolder> folder(ParseResult given, Set<String> files) {
-        Optional<String> out = Optional.ofNullable(given.matchedOptionValue("--out", null));
-        boolean replace = given.matchedOptionValue("--replace", false);
-        if (replace && out.isEmpty()) {
-            throw new BadInputException("--replace needs --out FOLDER; nothing is written without it");
+    /**
+     * What stands in a file.
+     *
+     * @param what the kind of file, in a word
+     * @param name as the user wrote it
+     * @param remedy what to do where it is not there
+     */
+    static byte[] bytes(String what, String name, String remedy) throws IOException {
+        Path path;
+        try {
+            path = Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new BadInputException(what + " '" + name + "' is not a path; choose another name");
         }
-        return out.map(name -> PlanFolder.of(name, files, replace));
+        if (!Files.isRegularFile(path)) {
+            throw new BadInputException(
+                    what + " '" + name + "' is " + (Files.exists(path) ? "not a file" : "not there") + "; " + remedy);
+        }
+        return Files.readAllBytes(path);
+    }
+
+    static String text(String name, String columns) throws IOException {
+        Problems problems = new Problems();
+        Optional<String> text =
+                FileText.decode(file(name), bytes("table", name, "it has the columns " + columns), problems);
+        problems.stopIfAny();
+        return text.orElse("");
     }
 
     /** The rows of a table; none but a problem where it has no row. */
     static List<Table.Row> rows(String name, List<Table.Column> columns, String needed, String row, Problems problems)
             throws IOException {
-        String file = ScaleCommand.file(name);
-        List<Table.Row> rows = Table.read(file, ScaleCommand.text(name, needed), columns, problems);
+        String file = file(name);
+        List<Table.Row> rows = Table.read(file, text(name, needed), columns, problems);
         if (rows.isEmpty() && problems.isEmpty()) {
             problems.add(file, 0, "", "", row + " below the header", "the table has none; add it");
         }

@@ -15,9 +15,7 @@ final class SpeciesCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.usageMessage().description("Lists the species that logs and prices may name, one a line.");
-        return spec;
+        return new Usage("Lists the species that logs and prices may name, one a line.").spec();
     }
 
     @Override

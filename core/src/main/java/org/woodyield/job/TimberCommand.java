@@ -1,16 +1,13 @@
 package org.woodyield.job;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.woodyield.log.FormClass;
 import org.woodyield.log.FormClassStem;
 import org.woodyield.log.MeasuredStem;
@@ -27,16 +24,12 @@ import org.woodyield.sawing.Wane;
 import org.woodyield.show.TimberSheet;
 import org.woodyield.source.Sources;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Tells which standing trees give a timber, with square edges and with wane. */
 final class TimberCommand implements Subcommand {
 
-    private static final String TEXT = "timber.txt";
-    private static final String TABLE = "timber-trees.csv";
-    private static final String WORKING = "working.txt";
+    private static final Answer ANSWER = new Answer("timber", "timber.txt", "timber-trees.csv", "the trees stand in");
     private static final String ID = "id";
     private static final String BREAST_HEIGHT = "breast-height";
     private static final String FORM_CLASS = "form-class";
@@ -66,56 +59,36 @@ final class TimberCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        CommandSpec spec = CommandSpec.create();
-        spec.addPositional(PositionalParamSpec.builder()
-                .index("0")
-                .paramLabel("SIZE")
-                .arity("1")
-                .type(String.class)
-                .description("Green size of the timber, such as 8x8 (in inches, full) or '200 mm x 200 mm'.")
-                .build());
-        spec.addPositional(PositionalParamSpec.builder()
-                .index("1")
-                .paramLabel("TREES")
-                .arity("0..1")
-                .type(String.class)
-                .description("Table of trees: " + ID + ", " + BREAST_HEIGHT + " (outside bark), " + FORM_CLASS
-                        + " (78 %%); optional " + BARK + " (on one side at breast height) and " + TAPER
-                        + " (above 17.3 ft, such as 1 in per 8 ft). Or stems measured inside bark: " + ID + ", "
-                        + HEIGHT
-                        + ", " + DIAMETER + ", two rows or more for each from the ground up. Without it only what the"
-                        + " timber needs is told.")
-                .build());
-        spec.addOption(option(
-                "--length",
-                "Length of the log, trim included; without it 16 ft 3 1/2 in, so that from a stump"
-                        + " of 1 ft it ends at the height of the form class."));
-        spec.addOption(option("--stump", "Height of the stump; without it 1 ft."));
-        spec.addOption(option("--kerf", "What each cut takes; without it 3/8 in."));
-        spec.addOption(
-                option("--wane", "Wane allowed at every edge as a share of each side; without it 25 %% (ours)."));
-        spec.addOption(OptionSpec.builder("--working")
-                .type(boolean.class)
-                .description("Show how each answer comes about as well.")
-                .build());
-        Sheets.outOptions(spec, TEXT + ", " + TABLE + " and " + WORKING);
-        spec.usageMessage().description("Tells which standing trees give a timber, with square edges and with wane.");
-        return spec;
-    }
-
-    private static OptionSpec option(String name, String description) {
-        return OptionSpec.builder(name)
-                .paramLabel(name.substring(2).toUpperCase(Locale.ROOT))
-                .type(String.class)
-                .description(description)
-                .build();
+        Usage usage = new Usage("Tells which standing trees give a timber, with square edges and with wane.")
+                .argument("SIZE", "Green size of the timber, such as 8x8 (in inches, full) or '200 mm x 200 mm'.")
+                .argumentIfAny(
+                        "TREES",
+                        "Table of trees: " + ID + ", " + BREAST_HEIGHT + " (outside bark), " + FORM_CLASS
+                                + " (78 %%); optional " + BARK + " (on one side at breast height) and " + TAPER
+                                + " (above 17.3 ft, such as 1 in per 8 ft). Or stems measured inside bark: " + ID
+                                + ", " + HEIGHT + ", " + DIAMETER
+                                + ", two rows or more for each from the ground up. Without it only what the timber"
+                                + " needs is told.")
+                .option(
+                        "--length",
+                        "LENGTH",
+                        "Length of the log, trim included; without it 16 ft 3 1/2 in, so that from a stump"
+                                + " of 1 ft it ends at the height of the form class.")
+                .option("--stump", "STUMP", "Height of the stump; without it 1 ft.")
+                .option("--kerf", "KERF", "What each cut takes; without it 3/8 in.")
+                .option(
+                        "--wane",
+                        "WANE",
+                        "Wane allowed at every edge as a share of each side; without it 25 %% (ours).");
+        return ANSWER.options(usage, "Show how each answer comes about as well.")
+                .spec();
     }
 
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
-        Optional<PlanFolder> folder = Sheets.folder(given, Set.of(TEXT, TABLE, WORKING));
+        Optional<PlanFolder> folder = ANSWER.folder(given);
         Problems problems = new Problems();
-        Arguments arguments = new Arguments(given, problems);
+        Arguments arguments = new Arguments(name(), given, problems);
         Optional<Size> size = Sizes.size(new Cell("SIZE", 0, "", given.matchedPositionalValue(0, ""), problems));
         Length length = arguments.length("--length", "16 ft 3 1/2 in", LONGEST);
         Length stump = arguments.lengthOrNone("--stump", "1 ft", Length.feet(10));
@@ -150,17 +123,7 @@ final class TimberCommand implements Subcommand {
         }
         String text = sheet.text(basis);
         String working = sheet.workings(Sources.get("command-line"));
-        int code =
-                terminal.print("timber", text + (given.matchedOptionValue("--working", false) ? "\n" + working : ""));
-        folder.ifPresent(target -> terminal.say("the trees stand in "
-                + target.write(Map.of(
-                        TEXT,
-                        text.getBytes(StandardCharsets.UTF_8),
-                        TABLE,
-                        Outputs.csv(sheet.table()),
-                        WORKING,
-                        working.getBytes(StandardCharsets.UTF_8)))));
-        return code;
+        return ANSWER.give(given, terminal, folder, text, sheet.table(), working);
     }
 
     /** By form class, or measured at several heights; in the order in which they first stand. */
