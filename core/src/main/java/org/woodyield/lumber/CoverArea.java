@@ -42,7 +42,6 @@ public record CoverArea(
         double moisturePercent) {
 
     private static final Length THICKEST = Length.millimetres(1000);
-    private static final Length LONGEST = Length.millimetres(30_000);
     private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
 
     /**
@@ -59,19 +58,7 @@ public record CoverArea(
         Product.moisture(moisturePercent);
         Product.within("thickness of " + id, thickness, THICKEST);
         Product.within("greatest width of " + id, greatestWidth, THICKEST);
-        lengths = List.copyOf(lengths);
-        if (lengths.isEmpty()) {
-            throw new OutOfDomainException("lengths of " + id, "none", "", "one or more", "");
-        }
-        Length shorter = Length.ZERO;
-        for (Length length : lengths) {
-            Product.within("length of " + id, length, LONGEST);
-            if (length.compareTo(shorter) <= 0) {
-                throw new OutOfDomainException(
-                        "lengths of " + id, lengths.toString(), "", "shortest first, each once", "sort them");
-            }
-            shorter = length;
-        }
+        lengths = Product.anyOf(id, lengths);
         if (overlap.compareTo(Length.ZERO) < 0) {
             throw new OutOfDomainException("overlap of " + id, overlap.toString(), "", "0 or more", "");
         }
@@ -132,7 +119,7 @@ public record CoverArea(
         if (width.compareTo(overlap) <= 0) {
             throw new OutOfDomainException("width", width.toString(), "", "more than the overlap, " + overlap, "");
         }
-        Product.within("length", length, LONGEST);
+        Product.within("length", length, Product.LONGEST);
         return width.minus(overlap).toMetres() * length.toMetres();
     }
 

@@ -32,7 +32,6 @@ public record NaturalEdge(
         double moisturePercent) {
 
     private static final Length GREATEST = Length.millimetres(1000);
-    private static final Length LONGEST = Length.millimetres(30_000);
 
     /**
      * Keeps an immutable copy of the lengths.
@@ -50,19 +49,7 @@ public record NaturalEdge(
         }
         Domain.of("quantity", "", 1, 100_000).require(quantity);
         Product.moisture(moisturePercent);
-        lengths = List.copyOf(lengths);
-        if (lengths.isEmpty()) {
-            throw new OutOfDomainException("lengths of " + id, "none", "", "one or more", "");
-        }
-        Length shorter = Length.ZERO;
-        for (Length length : lengths) {
-            Product.within("length of " + id, length, LONGEST);
-            if (length.compareTo(shorter) <= 0) {
-                throw new OutOfDomainException(
-                        "lengths of " + id, lengths.toString(), "", "shortest first, each once", "sort them");
-            }
-            shorter = length;
-        }
+        lengths = Product.anyOf(id, lengths);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.woodyield.lumber;
 
+import java.util.List;
 import java.util.Optional;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
@@ -34,7 +35,7 @@ public record Product(
     private static final Domain QUANTITY = Domain.of("quantity", "", 1, 100_000);
     private static final Domain MOISTURE = Domain.of("final moisture", "%", 0, 200);
     private static final Length GREATEST = Length.millimetres(1000);
-    private static final Length LONGEST = Length.millimetres(30_000);
+    static final Length LONGEST = Length.millimetres(30_000);
 
     /**
      * Checks that this can be a piece.
@@ -140,6 +141,23 @@ public record Product(
             throw new OutOfDomainException(
                     parameter, value.toString(), "", "above 0, up to " + greatest.inMillimetres(0), "check the unit");
         }
+    }
+
+    /** A copy of the lengths any of which will do: one or more, shortest first. */
+    static List<Length> anyOf(String id, List<Length> lengths) {
+        if (lengths.isEmpty()) {
+            throw new OutOfDomainException("lengths of " + id, "none", "", "one or more", "");
+        }
+        Length shorter = Length.ZERO;
+        for (Length length : lengths) {
+            within("length of " + id, length, LONGEST);
+            if (length.compareTo(shorter) <= 0) {
+                throw new OutOfDomainException(
+                        "lengths of " + id, lengths.toString(), "", "shortest first, each once", "sort them");
+            }
+            shorter = length;
+        }
+        return List.copyOf(lengths);
     }
 
     /**
