@@ -11,12 +11,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
-import org.woodyield.sawing.BestPattern;
 import org.woodyield.sawing.LengthWorth;
-import org.woodyield.sawing.PassCost;
 import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Saw;
-import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.sawing.Wane;
 import org.woodyield.scaling.LogRule;
@@ -169,18 +166,7 @@ final class Plots {
                 Length.ZERO,
                 Length.ZERO);
         SearchSpace space = SearchSpace.standard().withTurns(List.of(0.0)).withCants(false);
-        return BestPattern.findAny(LogSolid.of(log), saw, List.of(option), space, PassCost.free())
-                .map(Plots::boardFeet)
-                .orElse(0.0);
-    }
-
-    private static double boardFeet(SawingPlan plan) {
-        return plan.pieces().stream()
-                .mapToDouble(piece -> piece.thickness().toInches()
-                        * piece.width().toInches()
-                        * piece.length().toFeet()
-                        / 12)
-                .sum();
+        return SawingPlots.boardFeet(log, saw, option, space);
     }
 
     private static Plot moisture() {

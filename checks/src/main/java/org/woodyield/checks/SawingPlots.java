@@ -163,6 +163,11 @@ final class SawingPlots {
                 .withCants(false)
                 .withLays(List.of(lay))
                 .withOffset(inches(0.75));
+        return boardFeet(log, saw, option, space);
+    }
+
+    /** Board feet of what the best pattern gives, by the sizes sawn. */
+    static double boardFeet(Log log, Saw saw, PieceOption option, SearchSpace space) {
         return BestPattern.findAny(LogSolid.of(log), saw, List.of(option), space, PassCost.free())
                 .map(SawingPlots::boardFeet)
                 .orElse(0.0);

@@ -109,23 +109,9 @@ class CubicRuleTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
-    private static Log log(String length, String longest, String shortest, String large) {
-        return new Log(
-                "A",
-                org.woodyield.wood.SpeciesCatalogue.published().all().iterator().next(),
-                Length.parse(length),
-                Length.parse(longest),
-                Length.parse(shortest),
-                Length.parse(large),
-                Length.ZERO,
-                Length.ZERO,
-                0,
-                false);
-    }
-
     @Test
     void aLogIsReadWhereTheRuleWantsIt() {
-        Log log = log("4.05 m", "25.9 cm", "24.1 cm", "31 cm");
+        Log log = ScaleTest.log("4.05 m", "25.9 cm", "24.1 cm", "31 cm");
         assertThat(CubicRule.JAPAN.centimetres(log)).isEqualTo(24);
         // 24^2 x 4.05 = 2332.8 in ten-thousandths.
         assertThat(CubicRule.JAPAN.cubicMetres(log)).isEqualTo(0.233);
@@ -147,7 +133,7 @@ class CubicRuleTest {
                 assertThat(rule.working(log).value()).as(rule.id()).isEqualTo(rule.cubicMetres(log));
             }
         }
-        assertThatThrownBy(() -> CubicRule.CHINA_FIR_POLES.cubicMetres(log("2 m", "9 cm", "9 cm", "10 cm")))
+        assertThatThrownBy(() -> CubicRule.CHINA_FIR_POLES.cubicMetres(ScaleTest.log("2 m", "9 cm", "9 cm", "10 cm")))
                 .hasMessageContaining("distance from the small end");
     }
 

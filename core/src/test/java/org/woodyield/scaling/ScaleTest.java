@@ -20,7 +20,7 @@ class ScaleTest {
     private static final Species ANY =
             SpeciesCatalogue.published().all().iterator().next();
 
-    private static Log log(String length, String longest, String shortest, String large) {
+    static Log log(String length, String longest, String shortest, String large) {
         return new Log(
                 "A",
                 ANY,
