@@ -31,7 +31,7 @@ final class PlanFolder {
      * A folder to write to, checked before any work is done.
      *
      * @param name as the user wrote it
-     * @param own names of the files that would be written
+     * @param own names of the files that may be replaced; none where nothing may
      * @param replace whether a folder that holds nothing but such files may be replaced
      * @throws BadInputException if it cannot be written or holds what is not ours
      */
@@ -87,7 +87,10 @@ final class PlanFolder {
         }
         if (!replace) {
             throw refused(
-                    name, "is not empty", "choose a new folder, or add --replace if an earlier plan stands there");
+                    name,
+                    "is not empty",
+                    "choose a new folder"
+                            + (own.isEmpty() ? "" : ", or add --replace if an earlier result stands there"));
         }
         Optional<Path> foreign = there.stream()
                 .filter(path -> !own.contains(path.getFileName().toString())
@@ -96,7 +99,7 @@ final class PlanFolder {
         if (foreign.isPresent()) {
             throw refused(
                     name,
-                    "holds " + foreign.get().getFileName() + ", which is not a file of the plan",
+                    "holds " + foreign.get().getFileName() + ", which is not written here",
                     "move it away, or choose another folder; nothing was written");
         }
     }
