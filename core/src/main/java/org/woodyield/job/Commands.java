@@ -30,6 +30,7 @@ final class Commands {
             new CompareRulesCommand(),
             new BuckCommand(),
             new TimberCommand(),
+            new SizesCommand(),
             new CompareSawsCommand(),
             new SpeciesCommand());
 

@@ -1,0 +1,122 @@
+package org.woodyield.lumber;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.woodyield.lumber.SizeTable.Entry;
+import org.woodyield.lumber.SizeTable.Measure;
+import org.woodyield.lumber.SizeTable.Section;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+
+class SizeTableTest {
+
+    private static final SizeTable SOFTWOOD = SizeTable.named("softwood");
+
+    private static Length in(String text) {
+        return Length.parse(text + " in");
+    }
+
+    @Test
+    void everyFaceIsFoundByItsNameAndByEachOfItsMeasures() {
+        for (SizeTable table : SizeTable.all()) {
+            for (Entry entry : table.entries()) {
+                assertThat(table.ofNominal(entry.nominal())).as(table.key()).contains(entry);
+                for (Measure measure : entry.measures()) {
+                    assertThat(table.ofMeasured(measure.length())).as(table.key()).contains(entry);
+                }
+            }
+        }
+    }
+
+    @Test
+    void everySectionIsFoundByItsNameAndByItsMeasuresInEachState() {
+        int sections = 0;
+        for (SizeTable table : SizeTable.all()) {
+            for (Entry thickness : table.entries()) {
+                for (Entry width : table.entries()) {
+                    boolean together = thickness.kind().equals(width.kind())
+                            && List.of("thickness", SizeTable.EITHER).contains(thickness.face())
+                            && List.of("width", SizeTable.EITHER).contains(width.face())
+                            && width.nominal().compareTo(thickness.nominal()) >= 0;
+                    if (!together) {
+                        continue;
+                    }
+                    sections++;
+                    Section section = new Section(thickness, width);
+                    assertThat(table.ofNominal(thickness.nominal(), width.nominal())).contains(section);
+                    for (Measure thick : thickness.measures()) {
+                        for (Measure wide : width.measures()) {
+                            if (thick.state().equals(wide.state())) {
+                                assertThat(table.ofMeasured(thick.length(), wide.length()))
+                                        .contains(section);
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(sections).isGreaterThan(800);
+    }
+
+    @Test
+    void sectionsOfSoftwoodAreThoseThatItIsDressedTo() {
+        for (Section section : SOFTWOOD.ofNominal(Length.inches(2), Length.inches(4))) {
+            if (section.thickness().kind().equals("dimension")) {
+                assertThat(section.thickness().measures()).contains(new Measure("dry", in("1 1/2")));
+                assertThat(section.width().measures()).contains(new Measure("dry", in("3 1/2")));
+            }
+        }
+        for (int t = 5; t <= 24; t++) {
+            for (int w = t; w <= 24; w++) {
+                SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(
+                        new NominalSize(Length.inches(t), Length.inches(w)), SoftwoodSizes.Condition.GREEN);
+                Section section = SOFTWOOD.ofNominal(Length.inches(t), Length.inches(w)).get(0);
+                assertThat(section.thickness().measures()).contains(new Measure("green", dressed.thickness()));
+                assertThat(section.width().measures()).contains(new Measure("green", dressed.width()));
+            }
+        }
+    }
+
+    @Test
+    void twoFacesInDifferentStatesAreNoSection() {
+        // 1 1/2 in is a 2 in thickness dry, 3 9/16 in a 4 in width green.
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SOFTWOOD.ofMeasured(in("1 1/2"), in("3 9/16")))
+                .withMessageContaining("same state");
+    }
+
+    @Test
+    void whatNoTableHasIsRefusedWithWhatItHas() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeTable.named("pine"))
+                .withMessageContaining("softwood, native");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SOFTWOOD.ofNominal(Length.inches(2), Length.inches(13)))
+                .withMessageContaining("12 in, 14 in, 16 in; nearest: 12 in, 14 in, 10 in");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SOFTWOOD.ofNominal(Length.inches(4), Length.inches(2)))
+                .withMessageContaining("thickness first");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeTable.named("gost-24454").ofNominal(Length.millimetres(51)))
+                .withMessageContaining("nearest: 50 mm, 44 mm, 60 mm");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeTable.named("nordic").ofNominal(Length.millimetres(50)))
+                .withMessageContaining("no such size");
+    }
+
+    @Test
+    void aMetricTableSpeaksOfMillimetresEvenOfWholeInches() {
+        assertThat(SizeTable.named("en-336").text(Length.inches(2))).isEqualTo("50.8 mm");
+        assertThat(SOFTWOOD.text(Length.inches(2))).isEqualTo("2 in");
+    }
+
+    @Test
+    void noKeyStandsTwiceAndNothingIsWithoutContent() {
+        assertThat(SizeTable.all()).extracting(SizeTable::key).doesNotHaveDuplicates();
+        assertThat(SizeTable.all())
+                .allMatch(table -> !table.entries().isEmpty() || !table.facts().isEmpty());
+    }
+}
