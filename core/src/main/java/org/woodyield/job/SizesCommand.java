@@ -33,8 +33,9 @@ final class SizesCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return new Usage("Lists the tables of lumber sizes with standing and source, shows one in full, or looks a size up"
-                        + " in it both ways.")
+        return new Usage(
+                        "Lists the tables of lumber sizes with standing and source, shows one in full, or looks a size up"
+                                + " in it both ways.")
                 .argumentIfAny("TABLE", "Key of a table; without it all are listed.")
                 .argumentIfAny(
                         "SIZE",
@@ -65,9 +66,7 @@ final class SizesCommand implements Subcommand {
 
     private static void requireTable(Arguments arguments) {
         for (String option : List.of("--measured", "--moisture")) {
-            arguments
-                    .find(option)
-                    .ifPresent(cell -> cell.refuse("behind the key of a table", "sizes lists the keys"));
+            arguments.find(option).ifPresent(cell -> cell.refuse("behind the key of a table", "sizes lists the keys"));
         }
         arguments.problems().stopIfAny();
     }
@@ -119,9 +118,7 @@ final class SizesCommand implements Subcommand {
         }
         return SizeText.sections(
                 table,
-                back
-                        ? table.ofMeasured(faces.get(0), faces.get(1))
-                        : table.ofNominal(faces.get(0), faces.get(1)));
+                back ? table.ofMeasured(faces.get(0), faces.get(1)) : table.ofNominal(faces.get(0), faces.get(1)));
     }
 
     private static String atMoisture(SizeTable table, List<Length> faces, double moisture, Arguments arguments) {
@@ -133,8 +130,7 @@ final class SizesCommand implements Subcommand {
                 if (working.isEmpty()) {
                     cell.refuse("with " + EN_336 + " or " + GOST_GREEN, "leave it out here");
                 } else {
-                    text.append('\n')
-                            .append(WorkingText.plain(working.get().givenBy(Sources.get("command-line"))));
+                    text.append('\n').append(WorkingText.plain(working.get().givenBy(Sources.get("command-line"))));
                 }
             } catch (OutOfDomainException e) {
                 cell.refuse(e);
@@ -146,8 +142,9 @@ final class SizesCommand implements Subcommand {
 
     private static Optional<Working> atMoisture(SizeTable table, double millimetres, double moisture) {
         return switch (table.key()) {
-            case EN_336 -> Optional.of(MetricSizeChange.millimetresWorking(
-                    millimetres, moisture, MetricSizeChange.FIBRE_SATURATION));
+            case EN_336 ->
+                Optional.of(
+                        MetricSizeChange.millimetresWorking(millimetres, moisture, MetricSizeChange.FIBRE_SATURATION));
             case GOST_GREEN -> Optional.of(GostShrinkage.greenMillimetresWorking(millimetres, moisture));
             default -> Optional.empty();
         };

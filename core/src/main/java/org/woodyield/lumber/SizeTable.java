@@ -38,8 +38,7 @@ public record SizeTable(String key, String title, boolean metric, List<Entry> en
      * @param source the publication
      * @param note a doubt or a condition, possibly empty
      */
-    public record Entry(
-            String kind, String face, Length nominal, List<Measure> measures, Source source, String note) {
+    public record Entry(String kind, String face, Length nominal, List<Measure> measures, Source source, String note) {
         /** Keeps an immutable copy. */
         public Entry {
             measures = List.copyOf(measures);
@@ -189,8 +188,7 @@ public record SizeTable(String key, String title, boolean metric, List<Entry> en
                 : entry.measures().stream().map(Measure::length);
     }
 
-    private List<Section> sections(
-            Length thickness, Length width, String how, Function<Entry, Stream<Length>> sizes) {
+    private List<Section> sections(Length thickness, Length width, String how, Function<Entry, Stream<Length>> sizes) {
         if (width.compareTo(thickness) < 0) {
             throw new OutOfDomainException(
                     how + " width",
@@ -200,7 +198,8 @@ public record SizeTable(String key, String title, boolean metric, List<Entry> en
                     "write the thickness first");
         }
         List<Entry> thick = entries.stream()
-                .filter(entry -> entry.isFor(SoftwoodSizes.THICKNESS) && sizes.apply(entry).anyMatch(thickness::equals))
+                .filter(entry -> entry.isFor(SoftwoodSizes.THICKNESS)
+                        && sizes.apply(entry).anyMatch(thickness::equals))
                 .toList();
         if (thick.isEmpty()) {
             throw unknown(how + " thickness", thickness, faces(SoftwoodSizes.THICKNESS, sizes));
@@ -238,11 +237,7 @@ public record SizeTable(String key, String title, boolean metric, List<Entry> en
                     parameter, text(value), "", "none: the table " + key + " has no such size", "");
         }
         return new OutOfDomainException(
-                parameter,
-                text(value),
-                "",
-                listed(sizes),
-                "nearest: " + listed(NearestLengths.to(value, sizes)));
+                parameter, text(value), "", listed(sizes), "nearest: " + listed(NearestLengths.to(value, sizes)));
     }
 
     private String listed(Collection<Length> sizes) {

@@ -72,7 +72,11 @@ final class SizeTables {
             }
         }
         return new SizeTable(
-                "softwood", "Minimum dressed sizes of boards, dimension and timbers by PS 20", false, entries, List.of());
+                "softwood",
+                "Minimum dressed sizes of boards, dimension and timbers by PS 20",
+                false,
+                entries,
+                List.of());
     }
 
     /** Thickness and width of a timber go by one rule. */
@@ -172,7 +176,8 @@ final class SizeTables {
         if (from.equals(until)) {
             return "in " + from.map(String::valueOf).orElse("earlier years");
         }
-        return from.map(year -> "from " + year).orElseGet(() -> "up to " + until.map(String::valueOf).orElseThrow());
+        return from.map(year -> "from " + year)
+                .orElseGet(() -> "up to " + until.map(String::valueOf).orElseThrow());
     }
 
     private static SizeTable hardwood() {
@@ -199,9 +204,13 @@ final class SizeTables {
         for (HardwoodThickness.Allowance allowance : HardwoodThickness.kilnDriedAllowances()) {
             facts.add(new Fact(
                     "Kiln-dried, " + allowance.dimension() + ", " + allowance.appliesTo()
-                            + allowance.least()
+                            + allowance
+                                    .least()
                                     .map(least -> ", " + least
-                                            + allowance.greatest().map(most -> " to " + most).orElse(" and more")
+                                            + allowance
+                                                    .greatest()
+                                                    .map(most -> " to " + most)
+                                                    .orElse(" and more")
                                             + " thick")
                                     .orElse("")
                             + ": may be "
@@ -225,8 +234,7 @@ final class SizeTables {
                     grade.name() + ": boards from " + grade.leastWidth() + " x "
                             + grade.leastLength().inFeet(1, Rounding.DOWN)
                             + grade.faces()
-                                    .map(faces ->
-                                            "; better face " + faces.better() + ", poorer face " + faces.poorer())
+                                    .map(faces -> "; better face " + faces.better() + ", poorer face " + faces.poorer())
                                     .orElse("; cuttings of " + String.join(" or ", grade.cuttings()))
                             + ".",
                     grade.source()));
@@ -359,8 +367,11 @@ final class SizeTables {
         return MetricTolerance.all().stream()
                 .filter(row -> row.rule().startsWith(begins))
                 .map(row -> new Fact(
-                        row.rule() + ", " + row.dimension() + " above " + row.above().inMillimetres(0)
-                                + row.upTo().map(most -> " up to " + most.inMillimetres(0)).orElse("") + ": -"
+                        row.rule() + ", " + row.dimension() + " above "
+                                + row.above().inMillimetres(0)
+                                + row.upTo()
+                                        .map(most -> " up to " + most.inMillimetres(0))
+                                        .orElse("") + ": -"
                                 + row.minus().inMillimetres(1) + " to +"
                                 + row.plus().inMillimetres(1) + ".",
                         row.source()))
@@ -372,8 +383,12 @@ final class SizeTables {
                 .filter(row -> row.name().startsWith(begins))
                 .map(row -> new Fact(
                         row.name() + ": lengths"
-                                + row.least().map(least -> " from " + least.inMillimetres(0)).orElse("")
-                                + row.greatest().map(most -> " to " + most.inMillimetres(0)).orElse("") + " by "
+                                + row.least()
+                                        .map(least -> " from " + least.inMillimetres(0))
+                                        .orElse("")
+                                + row.greatest()
+                                        .map(most -> " to " + most.inMillimetres(0))
+                                        .orElse("") + " by "
                                 + row.step().inMillimetres(0) + ".",
                         row.source()))
                 .toList();

@@ -32,9 +32,9 @@ public final class SizeText {
             text.append(table.key()).append('\n');
             String sizes = table.entries().isEmpty()
                     ? "no sizes"
-                    : table.entries().size() + " sizes, " + standings(table.entries().stream()
-                            .map(Entry::source)
-                            .toList());
+                    : table.entries().size() + " sizes, "
+                            + standings(
+                                    table.entries().stream().map(Entry::source).toList());
             String facts = table.facts().isEmpty()
                     ? ""
                     : "; " + table.facts().size() + (table.facts().size() == 1 ? " other fact, " : " other facts, ")
@@ -110,7 +110,8 @@ public final class SizeText {
                         .forEach(wide -> text.append(TextTable.paragraph(
                                 "    ",
                                 "    ",
-                                thick.state() + ": " + table.text(thick.length()) + " x " + table.text(wide.length()))));
+                                thick.state() + ": " + table.text(thick.length()) + " x "
+                                        + table.text(wide.length()))));
             }
             Set<Entry> faces = new LinkedHashSet<>(List.of(thickness, width));
             for (Entry face : faces) {
@@ -164,8 +165,7 @@ public final class SizeText {
     private static void groups(SizeTable table, List<Entry> entries, StringBuilder text) {
         Map<String, List<Entry>> groups = new LinkedHashMap<>();
         for (Entry entry : entries) {
-            groups.computeIfAbsent(
-                            entry.kind() + ", " + entry.face() + mark(entry.source()), key -> new ArrayList<>())
+            groups.computeIfAbsent(entry.kind() + ", " + entry.face() + mark(entry.source()), key -> new ArrayList<>())
                     .add(entry);
         }
         groups.forEach((title, group) -> {

@@ -29,7 +29,8 @@ class SizesCommandTest {
         assertThat(Run.of("sizes", "hardwood", "--measured", "1 1/16 in").out()).contains("1 1/4 in nominal");
         assertThat(Run.of("sizes", "en-336", "50 x 100").out()).contains("planed: 47 mm x 97 mm");
         assertThat(Run.of("sizes", "en-336", "--measured", "47x97").out()).contains("nominal 50 mm x 100 mm");
-        assertThat(Run.of("sizes", "worked", "4").out()).contains("flooring, face width 4 in nominal: dry 3 1/8 in [MEMORY]");
+        assertThat(Run.of("sizes", "worked", "4").out())
+                .contains("flooring, face width 4 in nominal: dry 3 1/8 in [MEMORY]");
     }
 
     @Test
@@ -42,7 +43,8 @@ class SizesCommandTest {
     void moistureIsAnsweredWithTheWorkingWhereTheStandardHasARule() {
         // By hand: 50 mm less 8 x 0.25 %; and 2.0 mm from the table at 50 mm and 15 %.
         assertThat(Run.of("sizes", "en-336", "50", "--moisture", "12 %").out()).contains("= 49 mm");
-        assertThat(Run.of("sizes", "gost-6782-1", "50", "--moisture", "15 %").out()).contains("= 52 mm");
+        assertThat(Run.of("sizes", "gost-6782-1", "50", "--moisture", "15 %").out())
+                .contains("= 52 mm");
         refused("with en-336 or gost-6782-1", "softwood", "2x4", "--moisture", "12 %");
         refused("--moisture: '3 %' is not accepted; allowed: 5 to 37 %", "gost-6782-1", "50", "--moisture", "3 %");
         refused("behind a table and a nominal size", "en-336", "--moisture", "12 %");

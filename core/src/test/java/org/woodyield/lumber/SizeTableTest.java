@@ -25,7 +25,9 @@ class SizeTableTest {
             for (Entry entry : table.entries()) {
                 assertThat(table.ofNominal(entry.nominal())).as(table.key()).contains(entry);
                 for (Measure measure : entry.measures()) {
-                    assertThat(table.ofMeasured(measure.length())).as(table.key()).contains(entry);
+                    assertThat(table.ofMeasured(measure.length()))
+                            .as(table.key())
+                            .contains(entry);
                 }
             }
         }
@@ -46,7 +48,8 @@ class SizeTableTest {
                     }
                     sections++;
                     Section section = new Section(thickness, width);
-                    assertThat(table.ofNominal(thickness.nominal(), width.nominal())).contains(section);
+                    assertThat(table.ofNominal(thickness.nominal(), width.nominal()))
+                            .contains(section);
                     for (Measure thick : thickness.measures()) {
                         for (Measure wide : width.measures()) {
                             if (thick.state().equals(wide.state())) {
@@ -73,7 +76,8 @@ class SizeTableTest {
             for (int w = t; w <= 24; w++) {
                 SoftwoodSizes.Size dressed = SoftwoodSizes.dressed(
                         new NominalSize(Length.inches(t), Length.inches(w)), SoftwoodSizes.Condition.GREEN);
-                Section section = SOFTWOOD.ofNominal(Length.inches(t), Length.inches(w)).get(0);
+                Section section =
+                        SOFTWOOD.ofNominal(Length.inches(t), Length.inches(w)).get(0);
                 assertThat(section.thickness().measures()).contains(new Measure("green", dressed.thickness()));
                 assertThat(section.width().measures()).contains(new Measure("green", dressed.width()));
             }
