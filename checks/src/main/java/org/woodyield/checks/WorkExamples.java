@@ -13,7 +13,9 @@ import org.woodyield.work.Cut;
 import org.woodyield.work.CuttingRate;
 import org.woodyield.work.EnergyFit;
 import org.woodyield.work.FellingFuel;
+import org.woodyield.work.Hauling;
 import org.woodyield.work.KerfWorth;
+import org.woodyield.work.LogMoving;
 import org.woodyield.work.MachineRate;
 import org.woodyield.work.NoiseLimit;
 import org.woodyield.work.SawingWork;
@@ -32,6 +34,22 @@ final class WorkExamples {
         cutting(examples);
         money(examples);
         exposure(examples);
+        moving(examples);
+    }
+
+    private static void moving(Examples.Builder examples) {
+        examples.example(
+                        "work.end-lift",
+                        x -> LogMoving.endLiftWorking(LogExamples.log(x[1], x[2], x[3]), x[0], LogMoving.End.LARGE),
+                        250,
+                        12,
+                        12,
+                        15)
+                .example("work.parbuckle", x -> LogMoving.parbuckleWorking(x[0], x[1], x[2]), 250, 20, 0.05)
+                .example("work.slope-pull", x -> LogMoving.slopePullWorking(x[0], x[1], x[2]), 250, 10, 0.6)
+                .example("work.haul-trips", x -> Hauling.tripsWorking(x[0], x[1]), 1300, 500)
+                .example("work.haul-time", x -> Hauling.minutesWorking(x[0], x[1], x[2], x[3]), 3, 25, 5, 20)
+                .example("work.haul-cost", x -> Hauling.costWorking(x[0], x[1], x[2], x[3]), 175, 15, 5, 2);
     }
 
     private static void cutting(Examples.Builder examples) {
@@ -57,6 +75,10 @@ final class WorkExamples {
                         0.35,
                         3)
                 .example("work.cutting-fuel", x -> SawingWork.of(saw()).cuttingLitresWorking(rate(0.375), x[0]), 10)
+                .example("work.power-at-cut", x -> rate(x[0]).powerAtCutWorking(), 0.375)
+                .example("work.bar-oil", x -> SawingWork.of(saw()).barOilWorking(x[0]), 8)
+                .example("work.mix-oil", x -> SawingWork.of(saw()).mixOilWorking(x[0]), 8)
+                .example("work.edges-worn", x -> SawingWork.of(saw()).edgesWornWorking(x[0]), 48)
                 .example("work.felling-fuel", x -> FellingFuel.PLOT_1.fuelMillilitresWorking(x[0]), 25)
                 .example("work.felling-oil", x -> FellingFuel.PLOT_1.oilMillilitresWorking(x[0]), 25)
                 .example("work.wood-saved", x -> KerfWorth.savedPercentWorking(x[0], x[1]), 13.75, 12.5)
@@ -114,6 +136,7 @@ final class WorkExamples {
 
     private static void exposure(Examples.Builder examples) {
         examples.example("work.noise-time", x -> NoiseLimit.NIOSH.allowedHoursWorking(x[0]), 100)
+                .example("work.noise-dose", x -> NoiseLimit.NIOSH.doseWorking(x[0], x[1]), 100, 2)
                 .example(
                         "work.vibration",
                         x -> new VibrationDay(List.of(

@@ -59,6 +59,9 @@ record Units(Map<String, Double> factors) {
     /** Speeds of chain or blade, in metres a second. */
     static final Units SPEED = of(Map.entry("m/s", 1.0), Map.entry("ft/s", 0.3048), Map.entry("ft/min", 0.3048 / 60));
 
+    /** Weights, in kilograms. The pound is 0.453 592 37 kg exactly. */
+    static final Units MASS = of(Map.entry("kg", 1.0), Map.entry("lb", 0.45359237), Map.entry("t", 1000.0));
+
     /** Directions, in degrees. */
     static final Units DEGREES = of(Map.entry("degrees", 1.0), Map.entry("deg", 1.0));
 

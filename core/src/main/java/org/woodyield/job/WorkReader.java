@@ -65,6 +65,8 @@ final class WorkReader {
             case "years" -> cell.quantity(Units.YEARS, domain);
             case "L" -> cell.quantity(Units.LIQUID, domain);
             case "L/h" -> cell.quantity(Units.LIQUID_PER_HOUR, domain);
+            case "kg" -> cell.quantity(Units.MASS, domain);
+            case "deg" -> cell.quantity(Units.DEGREES, domain);
             case "m2" -> cell.quantity(Units.AREA, domain);
             case "m/min" -> cell.quantity(Units.FEED, domain);
             case "m/s" -> cell.quantity(Units.SPEED, domain);

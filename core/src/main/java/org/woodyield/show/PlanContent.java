@@ -74,7 +74,9 @@ final class PlanContent {
         sections.add(FlatnessSection.of(words));
         sections.add(wood.balance());
         sections.add(work.time());
+        ExposureSection.of(words).ifPresent(sections::add);
         sections.add(wood.weight());
+        sections.add(MovingSection.of(words));
         wood.yard().ifPresent(sections::add);
         sections.add(work.money());
         sections.add(cautions());

@@ -24,9 +24,11 @@ import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.CashFlow;
 import org.woodyield.work.CostKind;
+import org.woodyield.work.CuttingRate;
 import org.woodyield.work.FuelUse;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.Outlook;
+import org.woodyield.work.SawingWork;
 import org.woodyield.work.Suitability;
 import org.woodyield.work.SupplyWay;
 import org.woodyield.work.SupplyWays;
@@ -35,6 +37,7 @@ import org.woodyield.work.TimeLine;
 import org.woodyield.work.TimeLine.Activity;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
+import org.woodyield.work.WorkInputs;
 
 /** What a plan says of time, fuel and money. */
 final class WorkSections {
@@ -97,10 +100,47 @@ final class WorkSections {
                 + NumberText.fixed(use.idlingLitres(), 1) + " L idling, " + NumberText.fixed(use.tanks(), 1)
                 + " tanks; " + NumberText.fixed(use.barOilLitres(), 1) + " L of bar oil and "
                 + NumberText.fixed(use.mixOilLitres(), 2) + " L of two-stroke oil; "
-                + NumberText.fixed(use.sharpenings(), 1) + " sharpenings."));
+                + NumberText.fixed(use.sharpenings(), 1) + " sharpenings"
+                + plan.input()
+                        .work()
+                        .find(WorkInput.EDGE_LIFE)
+                        .map(life -> ", or "
+                                + NumberText.fixed(
+                                        SawingWork.of(plan.input().work()).edgesWorn(work.areaSquareMetres()), 1)
+                                + " chains or blades worn out")
+                        .orElse("")
+                + "."));
         days(blocks);
         widestCuts(blocks);
+        blocks.add(new Workings("How power, fuel, oil and wear come about", ofFuelAndWear()));
         return new Section("time", "Time and fuel", blocks);
+    }
+
+    private List<Derivation> ofFuelAndWear() {
+        WorkInputs inputs = plan.input().work();
+        SawingWork work = SawingWork.of(inputs);
+        WorkEstimate all = plan.work();
+        List<Derivation> workings = new ArrayList<>();
+        WorkEstimate.ForLog first = all.logs().get(0);
+        plan.logs().stream()
+                .filter(log -> log.log().id().equals(first.id()))
+                .findFirst()
+                .ifPresent(log -> {
+                    CuttingRate rate = CuttingRate.of(
+                            inputs, log.log().species(), plan.input().saw().kerf());
+                    workings.add(words.derivation("Power at the cut", rate.powerAtCutWorking()));
+                    workings.add(words.derivation(
+                            "Fuel in the cut, log " + first.id(),
+                            work.cuttingLitresWorking(rate, first.areaSquareMetres())));
+                });
+        double fuel = all.use().fuelLitres();
+        workings.add(words.derivation("Bar oil, all logs", work.barOilWorking(fuel)));
+        workings.add(words.derivation("Two-stroke oil, all logs", work.mixOilWorking(fuel)));
+        if (inputs.find(WorkInput.EDGE_LIFE).isPresent()) {
+            workings.add(words.derivation(
+                    "Chains or blades worn out, all logs", work.edgesWornWorking(all.areaSquareMetres())));
+        }
+        return workings;
     }
 
     private void days(List<Block> blocks) {

@@ -159,8 +159,18 @@ public final class CuttingRate {
      *
      * @return rated power x share at the cut, less what the height takes, in watts
      */
+    @Calculation("work.power-at-cut")
     public double powerAtCutWatts() {
         return powerAtCutWatts;
+    }
+
+    /**
+     * How {@link #powerAtCutWatts} comes about, the loss by height among it.
+     *
+     * @return the working, with the same result
+     */
+    public Working powerAtCutWorking() {
+        return power(Working.of("Power at the cut")).build();
     }
 
     /**
@@ -300,12 +310,7 @@ public final class CuttingRate {
     }
 
     private Working.Builder begin(String title) {
-        Working.Builder working = Working.of(title);
-        input(working, "N", WorkInput.RATED_POWER);
-        input(working, "s", WorkInput.SHARE_AT_CUT);
-        input(working, "l", WorkInput.LOSS_PER_KILOMETRE);
-        input(working, "H", WorkInput.ALTITUDE);
-        working.step("P", "power at the cut", "N * 1000 * s * (1 - l * H / 1000)", "W", DEFINITION);
+        Working.Builder working = power(Working.of(title));
         input(working, "c", energyInput());
         working.constant("G", "specific gravity of the wood", gravity.value(), "", gravity.source());
         input(working, "d", WorkInput.DULLING);
@@ -334,6 +339,14 @@ public final class CuttingRate {
             working.step("v_cap", "fastest feed", "V * 100 / 60", "cm/s", DEFINITION);
         }
         return working;
+    }
+
+    private Working.Builder power(Working.Builder working) {
+        input(working, "N", WorkInput.RATED_POWER);
+        input(working, "s", WorkInput.SHARE_AT_CUT);
+        input(working, "l", WorkInput.LOSS_PER_KILOMETRE);
+        input(working, "H", WorkInput.ALTITUDE);
+        return working.step("P", "power at the cut", "N * 1000 * s * (1 - l * H / 1000)", "W", DEFINITION);
     }
 
     private void input(Working.Builder working, String symbol, WorkInput input) {

@@ -1,5 +1,6 @@
 package org.woodyield.work;
 
+import org.woodyield.measure.Domain;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 import org.woodyield.working.Calculation;
@@ -15,6 +16,8 @@ import org.woodyield.working.Working;
 public final class SawingWork {
 
     private static final Source DEFINITION = Sources.get("definition");
+    private static final Domain FUEL = Domain.notNegative("fuel", "L");
+    private static final Domain FACE = Domain.notNegative("face of the kerf", "m2");
 
     private final WorkInputs inputs;
     private final double share;
@@ -76,13 +79,7 @@ public final class SawingWork {
                         sharpenings * inputs.get(WorkInput.SHARPENING),
                         0)
                 .withRest(utilisation);
-        FuelUse use = new FuelUse(
-                inCut,
-                idling,
-                fuel * inputs.get(WorkInput.BAR_OIL),
-                fuel * inputs.get(WorkInput.MIX_OIL),
-                tanks,
-                sharpenings);
+        FuelUse use = new FuelUse(inCut, idling, barOilLitres(fuel), mixOilLitres(fuel), tanks, sharpenings);
         return new PassWork(area, time, use);
     }
 
@@ -142,6 +139,89 @@ public final class SawingWork {
         inputs.show(working, "r", WorkInput.FUEL_DENSITY);
         return working.step("B", "fuel", "E / s * f / 1000 / r", "L", DEFINITION)
                 .note("Fuel per work is held constant over the load of the engine.")
+                .build();
+    }
+
+    /**
+     * The bar oil that goes with some fuel.
+     *
+     * @param fuelLitres 0 or more
+     * @return fuel x bar oil per fuel, in litres
+     * @throws org.woodyield.measure.OutOfDomainException if the fuel is negative or an input is missing
+     */
+    @Calculation("work.bar-oil")
+    public double barOilLitres(double fuelLitres) {
+        return FUEL.require(fuelLitres) * inputs.get(WorkInput.BAR_OIL);
+    }
+
+    /**
+     * How {@link #barOilLitres} comes about.
+     *
+     * @param fuelLitres 0 or more
+     * @return the working, with the same result
+     * @throws org.woodyield.measure.OutOfDomainException if the fuel is negative or an input is missing
+     */
+    public Working barOilWorking(double fuelLitres) {
+        return oil("Bar oil", WorkInput.BAR_OIL, fuelLitres);
+    }
+
+    /**
+     * The two-stroke oil in some fuel.
+     *
+     * @param fuelLitres 0 or more
+     * @return fuel x two-stroke oil per fuel, in litres
+     * @throws org.woodyield.measure.OutOfDomainException if the fuel is negative or an input is missing
+     */
+    @Calculation("work.mix-oil")
+    public double mixOilLitres(double fuelLitres) {
+        return FUEL.require(fuelLitres) * inputs.get(WorkInput.MIX_OIL);
+    }
+
+    /**
+     * How {@link #mixOilLitres} comes about.
+     *
+     * @param fuelLitres 0 or more
+     * @return the working, with the same result
+     * @throws org.woodyield.measure.OutOfDomainException if the fuel is negative or an input is missing
+     */
+    public Working mixOilWorking(double fuelLitres) {
+        return oil("Two-stroke oil", WorkInput.MIX_OIL, fuelLitres);
+    }
+
+    private Working oil(String title, WorkInput perFuel, double fuelLitres) {
+        FUEL.require(fuelLitres);
+        Working.Builder working = Working.of(title).given("B", "fuel", fuelLitres, "L");
+        inputs.show(working, "o", perFuel);
+        return working.step("O", "oil", "B * o", "L", DEFINITION).build();
+    }
+
+    /**
+     * The chains or blades that a face of kerf wears out.
+     *
+     * @param areaSquareMetres face of the kerf, one side, 0 or more
+     * @return face / face between two sharpenings / sharpenings that an edge lasts, not rounded
+     * @throws org.woodyield.measure.OutOfDomainException if the face is negative or an input is missing
+     */
+    @Calculation("work.edges-worn")
+    public double edgesWorn(double areaSquareMetres) {
+        return FACE.require(areaSquareMetres) / inputs.get(WorkInput.SHARPENING_AREA) / inputs.get(WorkInput.EDGE_LIFE);
+    }
+
+    /**
+     * How {@link #edgesWorn} comes about.
+     *
+     * @param areaSquareMetres face of the kerf, one side, 0 or more
+     * @return the working, with the same result
+     * @throws org.woodyield.measure.OutOfDomainException if the face is negative or an input is missing
+     */
+    public Working edgesWornWorking(double areaSquareMetres) {
+        FACE.require(areaSquareMetres);
+        Working.Builder working =
+                Working.of("Chains or blades worn out").given("A", "face of the kerf", areaSquareMetres, "m2");
+        inputs.show(working, "a", WorkInput.SHARPENING_AREA);
+        inputs.show(working, "l", WorkInput.EDGE_LIFE);
+        return working.step("n", "sharpenings", "A / a", "", DEFINITION)
+                .step("e", "chains or blades", "n / l", "", DEFINITION)
                 .build();
     }
 }

@@ -84,6 +84,31 @@ public enum WorkInput {
     /** Hours on site in a day. */
     HOURS_PER_DAY("hours on site in a day", "h", 0.1, 24),
 
+    /** Slope of the skids on which logs are rolled up. */
+    SKID_ANGLE("slope of the skids on which logs are rolled up", "deg", 0, 60),
+    /** Rolling resistance of a log on skids. */
+    ROLLING_RESISTANCE("rolling resistance of a log on skids, as a share of its weight across them", "", 0, 1),
+    /** Slope over which logs are dragged, uphill above zero. */
+    DRAG_SLOPE("slope over which logs are dragged, uphill above zero", "deg", -60, 60),
+    /** Friction of a dragged log. */
+    DRAG_FRICTION("friction of a dragged log, as a share of its weight across the slope", "", 0, 3),
+    /** Most that one trip carries. */
+    LOAD_LIMIT("most that one trip carries", "kg", Double.MIN_VALUE, 100_000),
+    /** Weight of the saw with all that goes with it to the logs. */
+    KIT_WEIGHT("saw with all that goes with it to the logs", "kg", 0, 100_000),
+    /** A trip between logs and saw and back. */
+    ROUND_TRIP("a trip there and back, loading and unloading counted", "min", 0, 1440),
+    /** Places where the logs lie. */
+    PLACES("places where the logs lie", "", 1, 10_000),
+    /** Setting the saw up at a place. */
+    SET_UP("setting the saw up at a place", "min", 0, 1440),
+    /** Sound level at the ear. */
+    SOUND_LEVEL("sound level at the ear while the engine runs", "dB(A)", 40, 140),
+    /** Vibration at the hands. */
+    VIBRATION("vibration total value at the hands while the engine runs", "m/s2", 0, 100),
+    /** Carbon monoxide where the sawyer breathes. */
+    CARBON_MONOXIDE("carbon monoxide where the sawyer breathes while the engine runs", "ppm", 0, 10_000),
+
     /** Price of the saw with all that comes with it. */
     PURCHASE("price of the saw", "money", 0, 1e9),
     /** Other outlay before the first board: guide, rails, tools. */
@@ -139,7 +164,9 @@ public enum WorkInput {
     /** Own hours beside a travelling sawyer. */
     HIRE_HELP("own hours beside a travelling sawyer, in the job", "h", 0, 100_000),
     /** What the logs fetch where they lie. */
-    LOG_SALE("price that the logs fetch, per board foot of International 1/4-inch scale", "money/bf", 0, 1e6);
+    LOG_SALE("price that the logs fetch, per board foot of International 1/4-inch scale", "money/bf", 0, 1e6),
+    /** Fuel and vehicle of a trip between logs and saw. */
+    TRIP_PRICE("fuel and vehicle of a trip between logs and saw", "money", 0, 1e6);
 
     private static final Set<WorkInput> OF_THE_JOB = EnumSet.of(
             ALTITUDE,
@@ -149,6 +176,14 @@ public enum WorkInput {
             DRY_RISE,
             UTILISATION,
             HOURS_PER_DAY,
+            SKID_ANGLE,
+            ROLLING_RESISTANCE,
+            DRAG_SLOPE,
+            DRAG_FRICTION,
+            LOAD_LIMIT,
+            ROUND_TRIP,
+            PLACES,
+            CARBON_MONOXIDE,
             HOURS_PER_YEAR,
             INTEREST,
             FUEL_PRICE,
@@ -169,7 +204,8 @@ public enum WorkInput {
             HIRE_DAMAGE,
             HIRE_STRIKES,
             HIRE_HELP,
-            LOG_SALE);
+            LOG_SALE,
+            TRIP_PRICE);
 
     private final String label;
     private final String unit;

@@ -122,6 +122,19 @@ class CuttingRateTest {
         assertThat(rate.feedWorking(width).value()).isEqualTo(rate.feedCentimetresPerSecond(width));
         assertThat(rate.feedWorking(width).value("P")).isEqualTo(rate.powerAtCutWatts());
         assertThat(rate.feedWorking(width).value("k")).isEqualTo(rate.energyJoulesPerCubicCentimetre());
+        assertThat(rate.powerAtCutWorking().value()).isEqualTo(rate.powerAtCutWatts());
+    }
+
+    /** 4 kW, three quarters of it at the cut, a tenth lost for each 1000 m: at 1500 m 4000 x 0.75 x 0.85. */
+    @Test
+    void heightTakesItsShareOfThePowerByHand() {
+        WorkInputs high = CHAIN.with(WorkInput.RATED_POWER, 4)
+                .with(WorkInput.SHARE_AT_CUT, 0.75)
+                .with(WorkInput.LOSS_PER_KILOMETRE, 0.1)
+                .with(WorkInput.ALTITUDE, 1500);
+        assertThat(rate(high, false, 0.4, KERF).powerAtCutWatts()).isCloseTo(2550, within(1e-9));
+        double low = rate(high.with(WorkInput.ALTITUDE, 0), false, 0.4, KERF).powerAtCutWatts();
+        assertThat(low).isCloseTo(3000, within(1e-9));
     }
 
     @Test

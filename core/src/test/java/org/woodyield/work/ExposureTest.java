@@ -37,6 +37,26 @@ class ExposureTest {
         }
     }
 
+    @Property
+    void theDoseWorkingAgreesBitForBitAndDosesOfADayAddUp(
+            @ForAll @DoubleRange(min = 60, max = 130) double level,
+            @ForAll @DoubleRange(min = 0, max = 12) double hours) {
+        for (NoiseLimit limit : List.of(NoiseLimit.NIOSH, NoiseLimit.OSHA)) {
+            double dose = limit.dosePercent(level, hours);
+            assertThat(limit.doseWorking(level, hours).value()).isEqualTo(dose);
+            assertThat(limit.dosePercent(level, hours / 2) + limit.dosePercent(level, hours - hours / 2))
+                    .isCloseTo(dose, within(1e-9 * (1 + dose)));
+        }
+    }
+
+    @Test
+    void noDoseWithoutALevelAndHoursThatCanBe() {
+        assertThatThrownBy(() -> NoiseLimit.OSHA.dosePercent(141, 1)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> NoiseLimit.OSHA.dosePercent(Double.NaN, 1)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> NoiseLimit.OSHA.doseWorking(100, 24.1)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> NoiseLimit.OSHA.doseWorking(100, -1)).isInstanceOf(OutOfDomainException.class);
+    }
+
     @Test
     void eightHoursAtTheLimitAreAFullDose() {
         assertThat(NoiseLimit.NIOSH.dosePercent(85, 8)).isEqualTo(100);

@@ -1,6 +1,7 @@
 package org.woodyield.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -10,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.sawing.Stage;
 import org.woodyield.source.Sourced;
 import org.woodyield.source.Sources;
@@ -59,6 +61,44 @@ class SawingWorkTest {
         assertThat(estimate.time().productive() / estimate.time().total())
                 .isCloseTo(INPUTS.get(WorkInput.UTILISATION), within(1e-12));
         assertThat(estimate.days()).isCloseTo(minutes / 60 / 6, within(1e-9));
+    }
+
+    @Property
+    void oilGoesWithTheFuelAndEdgesWithTheFace(
+            @ForAll @DoubleRange(min = 0, max = 100) double fuel,
+            @ForAll @DoubleRange(min = 0, max = 300) double face) {
+        SawingWork work = SawingWork.of(INPUTS);
+        assertThat(work.barOilLitres(fuel)).isEqualTo(fuel * INPUTS.get(WorkInput.BAR_OIL));
+        assertThat(work.mixOilLitres(fuel)).isEqualTo(fuel * INPUTS.get(WorkInput.MIX_OIL));
+        assertThat(work.barOilWorking(fuel).value()).isEqualTo(work.barOilLitres(fuel));
+        assertThat(work.mixOilWorking(fuel).value()).isEqualTo(work.mixOilLitres(fuel));
+        assertThat(work.edgesWornWorking(face).value()).isEqualTo(work.edgesWorn(face));
+    }
+
+    @Test
+    void theJobsOilAndWearAreThoseOfItsFuelAndFace() {
+        WorkEstimate estimate = WorkEstimate.of(INPUTS, KERF, List.of(LOG, LOG));
+        SawingWork work = SawingWork.of(INPUTS);
+        double fuel = estimate.use().fuelLitres();
+        assertThat(estimate.use().barOilLitres()).isCloseTo(work.barOilLitres(fuel), within(1e-12));
+        assertThat(estimate.use().mixOilLitres()).isCloseTo(work.mixOilLitres(fuel), within(1e-12));
+        assertThat(work.edgesWorn(estimate.areaSquareMetres()) * INPUTS.get(WorkInput.EDGE_LIFE))
+                .isCloseTo(estimate.use().sharpenings(), within(1e-12));
+        // 24 m2 at 3 m2 a sharpening are 8 sharpenings, one chain of 8.
+        WorkInputs byHand = INPUTS.with(WorkInput.SHARPENING_AREA, 3).with(WorkInput.EDGE_LIFE, 8);
+        assertThat(SawingWork.of(byHand).edgesWorn(24)).isEqualTo(1);
+    }
+
+    @Test
+    void fuelAndFaceBelowZeroAreRefused() {
+        SawingWork work = SawingWork.of(INPUTS);
+        assertThatThrownBy(() -> work.barOilLitres(-1)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> work.mixOilWorking(Double.NaN)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> work.edgesWorn(-0.1)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(
+                        () -> SawingWork.of(INPUTS.without(WorkInput.EDGE_LIFE)).edgesWorn(1))
+                .isInstanceOf(OutOfDomainException.class)
+                .hasMessageContaining("edge-life");
     }
 
     @Test
