@@ -299,10 +299,10 @@ final class PlanWriter {
                     trim.end(),
                     upright,
                     Lattice.amount(strip.entry().worth(trim.length()))));
-            if (lattice.overBed && from > clipFrom && from - kerf < clipFrom) {
+            if (lattice.overBed && from > clipFrom && lattice.metres(from - kerf) < underside - 1e-9) {
                 // Less than a kerf is left under the piece, and the saw cannot dip into the bed: the flitch is turned
                 // over.
-                shaving(clipFrom, from, low, high, upright, width, "piece " + pieces.size());
+                shaving(Math.max(from - kerf, clipFrom), from, low, high, upright, width, "piece " + pieces.size());
             } else if (from > clipFrom) {
                 String from1 = to == clipTo ? "the sawn face" : "the face before";
                 edge(
