@@ -62,6 +62,11 @@ final class Cell {
         return new Cell(file, line, column, words, problems);
     }
 
+    /** The same value, a bare number with a unit behind it. */
+    Cell withUnit(String unit) {
+        return text.matches("[0-9 ./-]+") ? part(text + " " + unit) : this;
+    }
+
     /** The parts of a list, each at this place. */
     List<Cell> split(char separator) {
         return Arrays.stream(text.split(Pattern.quote(String.valueOf(separator)), -1))

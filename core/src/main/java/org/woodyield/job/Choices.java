@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.woodyield.lumber.Product.Surface;
+import org.woodyield.measure.Rounding;
 import org.woodyield.sawing.Saw;
 import org.woodyield.wood.ShrinkageModel;
 import org.woodyield.work.WorkInputs;
@@ -17,6 +18,8 @@ final class Choices {
             of("previous face", Saw.Reference.PREVIOUS_FACE, "bed", Saw.Reference.BED);
     static final Map<String, WorkInputs> SAW_KIND =
             of("chain", WorkInputs.chainDefaults(), "band", WorkInputs.bandDefaults());
+
+    static final Map<String, Rounding> HALF = of("up", Rounding.HALF_UP, "down", Rounding.HALF_DOWN);
 
     static final Map<String, ShrinkageModel> SHRINKAGE = of(
             ShrinkageModel.straightLine().id(),

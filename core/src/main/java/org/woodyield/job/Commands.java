@@ -31,6 +31,7 @@ final class Commands {
             new BuckCommand(),
             new TimberCommand(),
             new SizesCommand(),
+            new TallyCommand(),
             new CompareSawsCommand(),
             new SpeciesCommand());
 

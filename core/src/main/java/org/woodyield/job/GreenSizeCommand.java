@@ -258,8 +258,7 @@ final class GreenSizeCommand implements Subcommand {
             List<Length> sizes = new ArrayList<>();
             List<Cell> parts = cell.split('x');
             for (Cell part : parts) {
-                boolean plain = part.text().matches("[0-9 ./-]+");
-                part.part(part.text() + (plain ? " in" : ""))
+                part.withUnit("in")
                         .lengthUpTo(Length.inches(30), "write thickness x width, such as 1 11/16 x 3 7/8")
                         .ifPresent(sizes::add);
             }

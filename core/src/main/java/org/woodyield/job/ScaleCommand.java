@@ -19,7 +19,6 @@ final class ScaleCommand implements Subcommand {
 
     private static final String SCALES = "scales.csv";
     private static final String REFUSED = "refused.csv";
-    private static final int SHOWN = 20;
 
     @Override
     public String name() {
@@ -72,17 +71,12 @@ final class ScaleCommand implements Subcommand {
         String name = given.matchedPositionalValue(0, "");
         ScaledLogs scaled =
                 ScaledLogs.of(Sheets.file(name), Sheets.text(name, "id, small-end, length"), scalings, leastSound);
-        List<Problem> refused = scaled.refused();
-        refused.stream().limit(SHOWN).forEach(problem -> terminal.say(problem.toString()));
-        if (refused.size() > SHOWN) {
-            terminal.say((refused.size() - SHOWN) + " more problems"
-                    + (folder.isPresent() ? ", all in " + REFUSED : "; --out FOLDER writes all of them"));
-        }
+        scaled.read().tell(terminal, folder.map(target -> REFUSED));
         byte[] table = scaled.table();
         int code = folder.isPresent() ? terminal.print("scale", scaled.totals()) : terminal.print("scale", table);
         terminal.say(scaled.count());
         folder.ifPresent(target -> terminal.say(
-                "the scales stand in " + target.write(Map.of(SCALES, table, REFUSED, scaled.refusedTable()))));
+                "the scales stand in " + target.write(Map.of(SCALES, table, REFUSED, scaled.read().refusedTable()))));
         return code;
     }
 

@@ -1,7 +1,6 @@
 package org.woodyield.job;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,11 +51,10 @@ final class ScaledLogs {
 
     private final List<Scaling> scalings;
     private final double leastSound;
+    private final RowByRow table;
     private final boolean net;
     private final List<Scaled> scaled = new ArrayList<>();
-    private final List<Problem> refused;
     private final List<Sum> sums = new ArrayList<>();
-    private final int read;
     private int inPart;
     private int repeated;
     private final Map<String, Integer> firstLines = new HashMap<>();
@@ -65,31 +63,11 @@ final class ScaledLogs {
         this.scalings = List.copyOf(scalings);
         this.leastSound = leastSound;
         scalings.forEach(one -> sums.add(new Sum()));
-        Problems ofTable = new Problems();
-        List<Table.Row> rows = Table.read(file, text, COLUMNS, ofTable);
-        List<Problem> found = ofTable.inOrder();
-        if (rows.isEmpty() && found.isEmpty()) {
-            ofTable.add(file, 0, "", "", "a row for each log below the header", "the table has none; add the logs");
-        }
-        // A row with too many or too few cells is one bad row; any other fault of the table makes all of it doubtful.
-        if (rows.isEmpty() || found.stream().anyMatch(problem -> !problem.ofOneRow())) {
-            ofTable.stopIfAny();
-        }
-        refused = new ArrayList<>(found);
-        read = rows.size() + found.size();
-        net = rows.get(0).hasAny(DefectColumns.COLUMNS);
+        table = RowByRow.of(file, text, COLUMNS, "a row for each log", "add the logs");
+        net = table.hasAny(DefectColumns.COLUMNS);
         // No rule asks what wood it is.
         Species any = SpeciesCatalogue.published().all().iterator().next();
-        for (Table.Row row : rows) {
-            Problems ofRow = new Problems();
-            Optional<Scaling.Measured> log = log(row.with(ofRow), any);
-            if (log.isPresent()) {
-                scale(log.get(), row.line());
-            } else {
-                refused.addAll(ofRow.inOrder());
-            }
-        }
-        refused.sort(Comparator.comparingInt(Problem::line));
+        table.read(row -> log(row, any)).forEach(read -> scale(read.value(), read.line()));
     }
 
     /**
@@ -222,13 +200,14 @@ final class ScaledLogs {
         return count == 1 ? "1 log" : count + " logs";
     }
 
-    /** What is wrong with the rows that were not scaled, in the order of the table. */
-    List<Problem> refused() {
-        return List.copyOf(refused);
+    /** The table of the logs, with the rows that were not scaled. */
+    RowByRow read() {
+        return table;
     }
 
     /** How many rows went where; none is lost. */
     String count() {
+        int read = table.count();
         return (read == 1 ? "1 row: " : read + " rows: ") + scaled.size() + " scaled, " + inPart
                 + " of them not by every rule; " + (read - scaled.size()) + " refused"
                 + (repeated == 0 ? "" : "; " + repeated + " with an id that stands before, counted all the same");
@@ -301,20 +280,6 @@ final class ScaledLogs {
         } else {
             row.number(value, 3);
         }
-    }
-
-    /** The rows that were refused. */
-    byte[] refusedTable() {
-        OutputTable table = new OutputTable("line", "column", "value", "allowed", "remedy");
-        for (Problem problem : refused) {
-            table.row()
-                    .number(problem.line())
-                    .text(problem.column())
-                    .text(problem.value())
-                    .text(problem.allowed())
-                    .text(problem.remedy());
-        }
-        return table.bytes();
     }
 
     /** The sums for the terminal. */

@@ -158,8 +158,7 @@ final class SizesCommand implements Subcommand {
             cell.refuse("one face, or thickness x width", "");
         }
         for (Cell part : parts) {
-            boolean plain = part.text().matches("[0-9 ./-]+");
-            part.part(part.text() + (plain ? metric ? " mm" : " in" : ""))
+            part.withUnit(metric ? "mm" : "in")
                     .lengthUpTo(GREATEST, "check the unit")
                     .ifPresent(faces::add);
         }

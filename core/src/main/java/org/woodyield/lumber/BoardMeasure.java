@@ -33,7 +33,7 @@ public final class BoardMeasure {
             BigInteger.valueOf(Length.inches(1).toNanometres()).pow(3).multiply(BigInteger.valueOf(144));
 
     /**
-     * An exact count of board feet, or of square feet of surface.
+     * An exact count of board feet, of square feet of surface, or of cubic metres.
      *
      * @param numerator of the fraction in lowest terms
      * @param denominator of the fraction in lowest terms, above zero
@@ -210,6 +210,22 @@ public final class BoardMeasure {
                         .multiply(BigInteger.valueOf(nominal.width().toNanometres()))
                         .multiply(BigInteger.valueOf(length.toNanometres())),
                 PER_BOARD_FOOT);
+    }
+
+    /**
+     * The solid volume of a piece as an exact fraction.
+     *
+     * @param thickness as measured
+     * @param width as measured
+     * @param length as measured
+     * @return cubic metres
+     */
+    public static Exact exactCubicMetres(Length thickness, Length width, Length length) {
+        return new Exact(
+                BigInteger.valueOf(thickness.toNanometres())
+                        .multiply(BigInteger.valueOf(width.toNanometres()))
+                        .multiply(BigInteger.valueOf(length.toNanometres())),
+                BigInteger.TEN.pow(27));
     }
 
     /**

@@ -139,9 +139,20 @@ public record HardwoodTally(List<Board> boards) {
     private BoardMeasure.Exact bundle(Rounding firstHalf) {
         BoardMeasure.Exact sum = BoardMeasure.Exact.ZERO;
         for (Map.Entry<Length, Long> entry : byThickness(firstHalf).entrySet()) {
-            sum = sum.plus(inches(entry.getKey()).times(entry.getValue()));
+            sum = sum.plus(boardFeet(entry.getValue(), entry.getKey()));
         }
         return sum;
+    }
+
+    /**
+     * The board feet of boards of one thickness by the sum of their surface measures: {@code SM * max(T, 1)}.
+     *
+     * @param squareFeet whole square feet
+     * @param thickness nominal
+     * @return board feet, exactly
+     */
+    public static BoardMeasure.Exact boardFeet(long squareFeet, Length thickness) {
+        return inches(Length.max(thickness, INCH)).times(squareFeet);
     }
 
     /** Square feet by counted thickness, thinnest first. */

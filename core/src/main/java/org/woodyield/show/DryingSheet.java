@@ -90,7 +90,7 @@ public final class DryingSheet {
         if (!sheet.parts.leftOut().isEmpty()) {
             sheet.add("left-out", "What is left out, and why", List.of(new Points(sheet.parts.leftOut())));
         }
-        sheet.add("sources", "Sources", List.of(new Tabular(sheet.sources())));
+        sheet.add("sources", "Sources", List.of(new Tabular(PlanTable.ofSources(sheet.parts.sources()))));
         return sheet;
     }
 
@@ -422,17 +422,6 @@ public final class DryingSheet {
 
     private void note(String part, String what, double value, int decimals, String unit, String source) {
         entries.add(new Entry(part, what, value, decimals, unit, source));
-    }
-
-    private PlanTable sources() {
-        PlanTable.Builder table = PlanTable.of("sources", "What the figures rest on")
-                .text("Standing", "standing")
-                .text("Source", "source")
-                .text("Key", "key");
-        for (Source source : parts.sources()) {
-            table.row(Cell.text(source.standing().label()), Cell.text(source.citation()), Cell.text(source.id()));
-        }
-        return table.build();
     }
 
     private String title() {

@@ -1,9 +1,11 @@
 package org.woodyield.show;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.measure.Length;
+import org.woodyield.source.Source;
 
 /**
  * A table of a plan: what a reader sees in a cell, and beside it the bare number for a spreadsheet.
@@ -121,6 +123,18 @@ public record PlanTable(String name, String title, Optional<String> log, List<Co
 
     static Builder ofLog(String name, String title, String log) {
         return new Builder(name, title, Optional.of(log));
+    }
+
+    /** What the figures of a sheet rest on. */
+    static PlanTable ofSources(Collection<Source> sources) {
+        Builder table = of("sources", "What the figures rest on")
+                .text("Standing", "standing")
+                .text("Source", "source")
+                .text("Key", "key");
+        for (Source source : sources) {
+            table.row(Cell.text(source.standing().label()), Cell.text(source.citation()), Cell.text(source.id()));
+        }
+        return table.build();
     }
 
     /** The same rows with the log in a column of its own. */
