@@ -75,8 +75,8 @@ final class ScaleCommand implements Subcommand {
         byte[] table = scaled.table();
         int code = folder.isPresent() ? terminal.print("scale", scaled.totals()) : terminal.print("scale", table);
         terminal.say(scaled.count());
-        folder.ifPresent(target -> terminal.say(
-                "the scales stand in " + target.write(Map.of(SCALES, table, REFUSED, scaled.read().refusedTable()))));
+        folder.ifPresent(target -> terminal.say("the scales stand in "
+                + target.write(Map.of(SCALES, table, REFUSED, scaled.read().refusedTable()))));
         return code;
     }
 

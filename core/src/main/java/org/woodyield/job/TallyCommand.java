@@ -1,7 +1,6 @@
 package org.woodyield.job;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,8 +61,9 @@ final class TallyCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return new Usage("Counts lumber, row by row: board feet as exact fractions, solid volume, and sums by size, species and"
-                        + " grade. A bad row is named and counted; the others go on.")
+        return new Usage(
+                        "Counts lumber, row by row: board feet as exact fractions, solid volume, and sums by size, species and"
+                                + " grade. A bad row is named and counted; the others go on.")
                 .argument(
                         "PIECES",
                         "Table of pieces: size, length; optional quantity (1 without it), species, grade. Sizes as"
@@ -79,7 +79,10 @@ final class TallyCommand implements Subcommand {
                         "WAY",
                         "Where an exact half of the whole foot goes, up or down; up if not given. By surface the first"
                                 + " half of a bundle, and its board feet.")
-                .option("--kiln-net", "CUSTOM", "With surface: take off for kiln drying by a custom of sellers, such as usual.")
+                .option(
+                        "--kiln-net",
+                        "CUSTOM",
+                        "With surface: take off for kiln drying by a custom of sellers, such as usual.")
                 .flag("--working", "Show how the whole comes about as well.")
                 .out(
                         "Write " + ROWS + ", " + SUMS + " and " + REFUSED
@@ -96,8 +99,10 @@ final class TallyCommand implements Subcommand {
         Optional<By> by = arguments.cell("--by", "nominal").choice(BY);
         Optional<Rounding> half = arguments.cell("--half", "up").choice(Choices.HALF);
         Optional<KilnNet> net = arguments.find("--kiln-net").flatMap(TallyCommand::custom);
-        arguments.find("--kiln-net").filter(cell -> !by.equals(Optional.of(By.SURFACE))).ifPresent(cell -> cell.refuse(
-                "with --by surface", "a custom of hardwood sellers; leave it out here"));
+        arguments
+                .find("--kiln-net")
+                .filter(cell -> !by.equals(Optional.of(By.SURFACE)))
+                .ifPresent(cell -> cell.refuse("with --by surface", "a custom of hardwood sellers; leave it out here"));
         problems.stopIfAny();
         String name = given.matchedPositionalValue(0, "");
         RowByRow table = RowByRow.of(
@@ -151,30 +156,29 @@ final class TallyCommand implements Subcommand {
         try {
             return Optional.of(NominalSize.parse(cell.text()));
         } catch (OutOfDomainException e) {
-            cell.refuse(
-                    e.limits(),
-                    e.remedy().isEmpty() ? "measured sizes are counted by --by measured" : e.remedy());
+            cell.refuse(e.limits(), e.remedy().isEmpty() ? "measured sizes are counted by --by measured" : e.remedy());
             return Optional.empty();
         }
     }
 
-    private static Optional<TallySheet> surface(
-            RowByRow table, Rounding half, Optional<KilnNet> net, boolean worked) {
+    private static Optional<TallySheet> surface(RowByRow table, Rounding half, Optional<KilnNet> net, boolean worked) {
         List<TallySheet.Boards> boards = values(table, row -> {
             Optional<Faces> faces = Faces.read(
                     row.cell(SIZE), TallyCommand::quarters, cell -> length(cell, "in", WIDEST_BOARD), "5/4 x 6 1/4");
-            return piece(row, MOST_BOARDS).flatMap(piece -> faces.flatMap(found -> {
-                try {
-                    return Optional.of(new TallySheet.Boards(
-                            new HardwoodTally.Board(found.thickness, found.width, piece.length),
-                            piece.count,
-                            piece.species,
-                            piece.grade));
-                } catch (OutOfDomainException e) {
-                    row.cell(e.parameter().equals("length") ? LENGTH : SIZE).refuse(e);
-                    return Optional.empty();
-                }
-            }));
+            return piece(row, MOST_BOARDS)
+                    .flatMap(piece -> faces.flatMap(found -> {
+                        try {
+                            return Optional.of(new TallySheet.Boards(
+                                    new HardwoodTally.Board(found.thickness, found.width, piece.length),
+                                    piece.count,
+                                    piece.species,
+                                    piece.grade));
+                        } catch (OutOfDomainException e) {
+                            row.cell(e.parameter().equals("length") ? LENGTH : SIZE)
+                                    .refuse(e);
+                            return Optional.empty();
+                        }
+                    }));
         });
         return boards.isEmpty() ? Optional.empty() : Optional.of(TallySheet.surface(boards, half, half, net, worked));
     }
@@ -190,8 +194,8 @@ final class TallyCommand implements Subcommand {
 
     private static Optional<TallySheet> measured(RowByRow table, boolean worked) {
         List<TallySheet.Measured> pieces = values(table, row -> {
-            Optional<Faces> faces = Faces.read(
-                    row.cell(SIZE), TallyCommand::millimetres, TallyCommand::millimetres, "47 x 100");
+            Optional<Faces> faces =
+                    Faces.read(row.cell(SIZE), TallyCommand::millimetres, TallyCommand::millimetres, "47 x 100");
             return piece(row, MOST_PIECES)
                     .flatMap(piece -> faces.map(found -> new TallySheet.Measured(
                             found.thickness, found.width, piece.length, piece.count, piece.species, piece.grade)));

@@ -323,8 +323,9 @@ public final class TallySheet {
             }
         }
         List<String> notes = new ArrayList<>();
-        notes.add("In all " + NumberText.fixed(wholeFeet, 0) + " bf by surface measure, each bundle of one thickness, species"
-                + " and grade to the whole foot (" + end.label() + "). Where the tally by the ends differs, this one holds.");
+        notes.add("In all " + NumberText.fixed(wholeFeet, 0)
+                + " bf by surface measure, each bundle of one thickness, species" + " and grade to the whole foot ("
+                + end.label() + "). Where the tally by the ends differs, this one holds.");
         notes.add("Exact half feet of a bundle go up and down alternately [MEMORY], the first "
                 + (firstHalf == Rounding.HALF_UP ? "up" : "down")
                 + ": what one row gets depends on its place, what a bundle gets does not.");
@@ -403,14 +404,12 @@ public final class TallySheet {
                     piece.grade(),
                     piece.count(),
                     List.of(
-                            Optional.of(BoardMeasure.exactCubicMetres(
-                                            piece.thickness(), piece.width(), piece.length())
+                            Optional.of(BoardMeasure.exactCubicMetres(piece.thickness(), piece.width(), piece.length())
                                     .times(piece.count())),
                             Optional.of(thousandths(JapaneseMeasure.cubicMetres(t, w, l))
                                     .times(piece.count())))));
             if (worked) {
-                workings.computeIfAbsent(
-                        size + " x " + l, key -> JapaneseMeasure.cubicMetresWorking(t, w, l));
+                workings.computeIfAbsent(size + " x " + l, key -> JapaneseMeasure.cubicMetresWorking(t, w, l));
             }
         }
         return new TallySheet(
@@ -420,15 +419,14 @@ public final class TallySheet {
                         new Amount("Solid, m3", "solid-m3", 0, Unit.ITS_OWN, 5),
                         new Amount("As Japan counts, m3", "japan-m3", 1, Unit.ITS_OWN, 3),
                         new Amount("Solid, ft3", "solid-ft3", 0, Unit.CUBIC_FEET, DECIMALS),
-                        new Amount(
-                                "Board feet of the solid", "solid-board-feet", 0, Unit.BOARD_FEET, DECIMALS)),
+                        new Amount("Board feet of the solid", "solid-board-feet", 0, Unit.BOARD_FEET, DECIMALS)),
                 parts,
                 parts,
                 List.of(),
                 List.of(
                         "In all " + all(parts, 0, 5) + " m3 solid, " + all(parts, 1, 3) + " m3 as Japan counts.",
                         "Japan counts each piece to a thousandth of a cubic metre, the fourth decimal half up, and then adds"
-                        + " up [secondhand]. The board feet are the solid volume over 144 cubic inches, not a nominal tally."),
+                                + " up [secondhand]. The board feet are the solid volume over 144 cubic inches, not a nominal tally."),
                 List.of(Sources.get("definition"), Sources.get("japan-measure"), Sources.get("international-inch")),
                 List.copyOf(workings.values()));
     }
@@ -563,7 +561,10 @@ public final class TallySheet {
         amountColumns(table);
         for (Part row : rows) {
             List<Cell> cells = new ArrayList<>(List.of(
-                    Cell.text(row.size()), Cell.length(row.length().toString(), row.length()), Cell.text(row.species()), Cell.text(row.grade())));
+                    Cell.text(row.size()),
+                    Cell.length(row.length().toString(), row.length()),
+                    Cell.text(row.species()),
+                    Cell.text(row.grade())));
             cells.addAll(amounts(sum(List.of(row))));
             table.row(cells);
         }
@@ -602,7 +603,8 @@ public final class TallySheet {
      */
     public String working(Source origin) {
         StringBuilder text = new StringBuilder();
-        workings.forEach(working -> text.append(WorkingText.plain(working.givenBy(origin))).append('\n'));
+        workings.forEach(working ->
+                text.append(WorkingText.plain(working.givenBy(origin))).append('\n'));
         return text.toString();
     }
 }

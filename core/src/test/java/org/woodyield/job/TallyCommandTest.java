@@ -21,7 +21,8 @@ class TallyCommandTest {
     void lumberIsCountedExactlyAndSummedBySizeSpeciesAndGrade() throws IOException {
         Run run = Run.of(
                 "tally",
-                table("size,length,quantity,species,grade\n2x4,8 ft,24,fir,No. 2\n2x6,12 ft,15,fir,\n1x6,8 ft,1,pine,\n"),
+                table(
+                        "size,length,quantity,species,grade\n2x4,8 ft,24,fir,No. 2\n2x6,12 ft,15,fir,\n1x6,8 ft,1,pine,\n"),
                 "--working");
         assertThat(run.code()).isZero();
         // By hand: 24 x 5 1/3 = 128, 15 x 12 = 180, 4.
@@ -34,8 +35,8 @@ class TallyCommandTest {
     @Test
     void hardwoodHalvesGoUpAndDownAlternatelyWithinABundle() throws IOException {
         // By hand: 6 in x 9 ft is 4 1/2 ft2 each: 5, 4, 5 in one bundle and 5 in the other.
-        String boards = table(
-                "size,length,quantity,species,grade\n4/4 x 6,9 ft,3,oak,FAS\n4/4 x 6,9 ft,1,oak,No. 1 Common\n");
+        String boards =
+                table("size,length,quantity,species,grade\n4/4 x 6,9 ft,3,oak,FAS\n4/4 x 6,9 ft,1,oak,No. 1 Common\n");
         Run run = Run.of("tally", boards, "--by", "surface", "--kiln-net", "usual", "--working");
         assertThat(run.out()).contains("In all 19 bf by surface measure", "17.7 bf, 7 % taken off", "[secondhand]");
         assertThat(run.out()).contains("Net tally after kiln drying\n");
@@ -55,7 +56,8 @@ class TallyCommandTest {
         Path out = folder.resolve("out");
         Run run = Run.of(
                 "tally",
-                table("size,length,quantity\n2x4,8 ft,24\n2 by 4,8 ft,1\n2x4,8,1\n2x4,8 ft,x\n2x4,8 ft,0\n2x4,8 ft\n,8 ft,1\n"),
+                table(
+                        "size,length,quantity\n2x4,8 ft,24\n2 by 4,8 ft,1\n2x4,8,1\n2x4,8 ft,x\n2x4,8 ft,0\n2x4,8 ft\n,8 ft,1\n"),
                 "--out",
                 out.toString());
         assertThat(run.code()).isZero();

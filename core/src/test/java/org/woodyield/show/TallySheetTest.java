@@ -43,7 +43,8 @@ class TallySheetTest {
 
     @Provide
     Arbitrary<List<TallySheet.Boards>> boards() {
-        Arbitrary<Length> thicknesses = Arbitraries.of("3/4", "1", "1 1/4", "2").map(text -> Length.parse(text + " in"));
+        Arbitrary<Length> thicknesses =
+                Arbitraries.of("3/4", "1", "1 1/4", "2").map(text -> Length.parse(text + " in"));
         // Quarter inches and whole feet, so that exact halves are frequent.
         Arbitrary<Length> widths = Arbitraries.integers().between(12, 60).map(quarters -> Length.inches(quarters, 4));
         Arbitrary<Length> lengths = Arbitraries.integers().between(4, 16).map(Length::feet);
@@ -60,7 +61,9 @@ class TallySheetTest {
 
     @Property(tries = 100)
     void noSumDependsOnTheOrderOfTheRows(
-            @ForAll("lines") List<Tally.Line> lines, @ForAll("boards") List<TallySheet.Boards> boards, @ForAll Random random) {
+            @ForAll("lines") List<Tally.Line> lines,
+            @ForAll("boards") List<TallySheet.Boards> boards,
+            @ForAll Random random) {
         List<Tally.Line> otherLines = new ArrayList<>(lines);
         List<TallySheet.Boards> otherBoards = new ArrayList<>(boards);
         Collections.shuffle(otherLines, random);
