@@ -242,6 +242,11 @@ final class Book {
                                 "Course sheet",
                                 "sheet",
                                 CourseSheet.read().html())));
+        files.put(
+                "time-studies.html",
+                pages.page(
+                        "time-studies",
+                        Map.of("title", "Time studies", "predicted", studies(true), "others", studies(false))));
         files.put("plots.html", pages.page("plots", Map.of("title", "Plots", "plots", plotLinks)));
         for (Plot plot : plots) {
             String svg = PlotDrawing.svg(plot);
@@ -274,6 +279,12 @@ final class Book {
             }
         }
         return files;
+    }
+
+    private static List<TimeStudies.Study> studies(boolean predicted) {
+        return TimeStudies.read().studies().stream()
+                .filter(study -> study.predicted().isPresent() == predicted)
+                .toList();
     }
 
     /** The words of an id, for what only the check tables call. */
