@@ -170,8 +170,21 @@ final class TimeStudies {
                 row.getField("unit"),
                 row.getField("source") + " [" + row.getField("standing") + "]",
                 figure.isEmpty() ? Optional.empty() : Optional.of(predicted(row, figure)),
-                row.getField("taken"),
+                inputs(row) + row.getField("taken"),
                 row.getField("why_not"));
+    }
+
+    /** The numbers that were chosen, for the page. */
+    private static String inputs(NamedCsvRecord row) {
+        if (row.getField("power_kw").isEmpty()) {
+            return "";
+        }
+        String share = row.getField("utilisation");
+        return row.getField("saw") + " saw of " + row.getField("power_kw") + " kW, kerf " + row.getField("kerf_mm")
+                + " mm; " + row.getField("species") + ", " + row.getField("logs") + " x " + row.getField("small_mm")
+                + "/" + row.getField("large_mm") + " mm by " + row.getField("length_mm") + " mm; boards of "
+                + row.getField("thickness_mm") + " x " + row.getField("width_mm") + " mm; people "
+                + row.getField("people") + (share.isEmpty() ? "" : "; utilisation " + share) + ": ";
     }
 
     private static Optional<Double> number(NamedCsvRecord row, String column) {
