@@ -98,13 +98,15 @@ final class BuckCommand implements Subcommand {
         Length trim = arguments.lengthOrNone("--trim", "6 in", Length.feet(3));
         Length kerf = arguments.lengthOrNone("--kerf", "3/8 in", Length.inches(2));
         LogPrices prices = prices(given, problems);
-        Bucking.Stem stem = stem(given, arguments, prices, problems);
+        List<String> remarks = new ArrayList<>();
+        Bucking.Stem stem = stem(given, arguments, prices, remarks, problems);
         problems.stopIfAny();
         Scaling.BoardFeet buyer = (Scaling.BoardFeet) scalings.get(0);
         Bucking bucking = new Bucking(lengths, offcuts, trim, kerf, buyer.rule(), buyer.convention(), prices);
+        remarks.forEach(terminal::say);
         BuckingSheet sheet = new BuckingSheet(bucking, bucking.best(stem));
         String working = WorkingText.plain(bucking.working(sheet.best()).givenBy(Sources.get("command-line")));
-        return ANSWER.give(given, terminal, folder, sheet.text(), sheet.table(), working);
+        return ANSWER.give(given, terminal, folder, sheet.text(remarks.stream().map(words -> words + ".").toList()), sheet.table(), working);
     }
 
     private static LogPrices prices(ParseResult given, Problems problems) throws IOException {
@@ -138,7 +140,8 @@ final class BuckCommand implements Subcommand {
     }
 
     /** From a table or from its length and ends; some stem where there is a problem. */
-    private static Bucking.Stem stem(ParseResult given, Arguments arguments, LogPrices prices, Problems problems)
+    private static Bucking.Stem stem(
+            ParseResult given, Arguments arguments, LogPrices prices, List<String> remarks, Problems problems)
             throws IOException {
         String name = given.matchedPositionalValue(0, "");
         List<StemPoint> points = new ArrayList<>();
@@ -162,7 +165,11 @@ final class BuckCommand implements Subcommand {
         }
         problems.stopIfAny();
         try {
-            MeasuredStem profile = new MeasuredStem(points);
+            if (byEnds && points.get(1).diameterInches() > points.get(0).diameterInches()) {
+                throw new BadInputException("the top is thicker than the butt; --butt and --top may be exchanged");
+            }
+            MeasuredStem profile = MeasuredStem.withoutSwellings(points);
+            Swellings.words("The stem", points, profile).ifPresent(remarks::add);
             return new Bucking.Stem(
                     name.isEmpty() ? "by its ends" : Sheets.file(name),
                     SpeciesCatalogue.published().all().iterator().next(),

@@ -85,7 +85,8 @@ final class ScaledLogs {
         Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
         Optional<Length> across =
                 row.cellIfAny(ACROSS).map(ScaledLogs::diameter).orElse(small);
-        Optional<DefectColumns> defects = net ? DefectColumns.read(row) : Optional.empty();
+        Optional<DefectColumns> defects =
+                net ? DefectColumns.read(row, length.orElse(LONGEST)) : Optional.empty();
         if (id.isEmpty() || small.isEmpty() || length.isEmpty() || across.isEmpty() || net != defects.isPresent()) {
             return Optional.empty();
         }
@@ -120,8 +121,7 @@ final class ScaledLogs {
                         whole,
                         largeCell.isPresent(),
                         net,
-                        defects.map(DefectColumns::defects).orElse(List.of()),
-                        defects.flatMap(DefectColumns::from)));
+                        defects.map(DefectColumns::defects).orElse(List.of())));
     }
 
     /** The log with a station half way along. */

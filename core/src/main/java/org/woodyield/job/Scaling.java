@@ -12,7 +12,6 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
 import org.woodyield.scaling.CubicRule;
-import org.woodyield.scaling.Defect;
 import org.woodyield.scaling.DiameterAt;
 import org.woodyield.scaling.Firmwood;
 import org.woodyield.scaling.LogRule;
@@ -64,13 +63,11 @@ sealed interface Scaling {
             Log log,
             boolean largeEndGiven,
             boolean netWanted,
-            List<Defect> defects,
-            Optional<Length> defectFrom,
+            List<DefectColumns.Found> defects,
             Map<DiameterAt, List<ScalingConvention.Segment>> plain) {
 
-        static Measured of(
-                Log log, boolean largeEndGiven, boolean netWanted, List<Defect> defects, Optional<Length> defectFrom) {
-            return new Measured(log, largeEndGiven, netWanted, defects, defectFrom, new EnumMap<>(DiameterAt.class));
+        static Measured of(Log log, boolean largeEndGiven, boolean netWanted, List<DefectColumns.Found> defects) {
+            return new Measured(log, largeEndGiven, netWanted, defects, new EnumMap<>(DiameterAt.class));
         }
 
         /** Rules that take the diameter at one place by one convention share the segments. */
@@ -161,22 +158,23 @@ sealed interface Scaling {
         }
 
         private static double net(Measured one, Scale scale) {
-            // A ring lies all along, and sweep is refused in a log of parts.
-            boolean where = one.defects().stream()
-                    .anyMatch(defect -> !(defect instanceof Defect.Perimeter || defect instanceof Defect.Sweep));
-            if (scale.segments().size() > 1 && where && one.defectFrom().isEmpty()) {
+            int parts = scale.segments().size();
+            if (parts > 1
+                    && one.defects().stream()
+                            .anyMatch(found -> !found.allAlong() && found.begins().isEmpty())) {
                 throw new OutOfDomainException(
                         "defect-from",
                         "not given",
                         "",
                         "how far from the small end the defect begins",
-                        "the log is scaled in " + scale.segments().size() + " parts");
+                        "the log is scaled in " + parts + " parts; write 'at 12 ft' behind a defect, or one "
+                                + "defect-from for all");
             }
-            Length from = one.defectFrom().orElse(Length.ZERO);
             return NetScale.of(
                             scale,
                             one.defects().stream()
-                                    .map(defect -> new NetScale.Placed(defect, from))
+                                    .map(found -> new NetScale.Placed(
+                                            found.defect(), found.begins().orElse(Length.ZERO)))
                                     .toList())
                     .boardFeet()
                     .value();
@@ -209,7 +207,9 @@ sealed interface Scaling {
                         volume(gross.gross()),
                         one.log().smallEndMean(),
                         one.log().length(),
-                        one.defects());
+                        one.defects().stream()
+                                .map(DefectColumns.Found::defect)
+                                .toList());
                 return gross.net(inUnit(net.volume()));
             } catch (OutOfDomainException e) {
                 return gross.without(e);

@@ -95,7 +95,8 @@ final class TimberCommand implements Subcommand {
         Length kerf = arguments.lengthOrNone("--kerf", "3/8 in", Length.inches(2));
         Optional<Double> wane = arguments.cell("--wane", "25 %").quantity(Units.PERCENT, WANE);
         String table = given.matchedPositionalValue(1, "");
-        List<Tree> trees = table.isEmpty() ? List.of() : trees(table, problems);
+        List<String> remarks = new ArrayList<>();
+        List<Tree> trees = table.isEmpty() ? List.of() : trees(table, remarks, problems);
         problems.stopIfAny();
         double share = wane.orElseThrow() / 100;
         SquaredTimber timber =
@@ -111,12 +112,14 @@ final class TimberCommand implements Subcommand {
                 refusals.add("tree " + tree.id() + ": " + e.getMessage());
             }
         }
+        remarks.forEach(terminal::say);
         refusals.forEach(terminal::say);
         TimberSheet sheet = new TimberSheet(wanted, asked);
         List<String> basis = new ArrayList<>();
         basis.add(
                 "Of a tree without its bark the stem below 17.3 ft is taken as no thicker than there; measured stems are"
                         + " straight between the places measured.");
+        remarks.forEach(words -> basis.add(words + "."));
         if (!refusals.isEmpty()) {
             basis.add(refusals.size() + (refusals.size() == 1 ? " tree" : " trees")
                     + " of the table could not be asked; the messages say why.");
@@ -127,7 +130,7 @@ final class TimberCommand implements Subcommand {
     }
 
     /** By form class, or measured at several heights; in the order in which they first stand. */
-    private static List<Tree> trees(String name, Problems problems) throws IOException {
+    private static List<Tree> trees(String name, List<String> remarks, Problems problems) throws IOException {
         Map<String, List<StemPoint>> measured = new LinkedHashMap<>();
         Map<String, Table.Row> rows = new LinkedHashMap<>();
         List<Tree> trees = new ArrayList<>();
@@ -157,7 +160,9 @@ final class TimberCommand implements Subcommand {
         }
         measured.forEach((id, points) -> {
             try {
-                trees.add(new Tree(id, new MeasuredStem(points)));
+                MeasuredStem stem = MeasuredStem.withoutSwellings(points);
+                trees.add(new Tree(id, stem));
+                Swellings.words("Tree " + id, points, stem).ifPresent(remarks::add);
             } catch (OutOfDomainException e) {
                 Table.Row row = rows.get(id);
                 if (row != null) {

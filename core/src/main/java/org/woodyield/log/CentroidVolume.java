@@ -99,7 +99,27 @@ public final class CentroidVolume {
     }
 
     /**
-     * The working of {@link #volume}.
+     * The volumes of many logs; each has the bits of {@link #volume(double, double, double, double)}. Nothing is allocated
+     * for each log.
+     *
+     * @param small diameters at the small end, one for each log
+     * @param atCentroid diameters at {@link #position}
+     * @param large diameters at the large end
+     * @param lengths lengths in the same unit
+     * @param volumes receives the volumes; may be one of the other arrays
+     * @throws IllegalArgumentException if the arrays differ in length
+     * @throws OutOfDomainException at the first log that is refused alone; what lies before it is already written
+     */
+    public static void volume(
+            double[] small, double[] atCentroid, double[] large, double[] lengths, double[] volumes) {
+        SameLength.require(volumes, small, atCentroid, large, lengths);
+        for (int i = 0; i < volumes.length; i++) {
+            volumes[i] = volume(small[i], atCentroid[i], large[i], lengths[i]);
+        }
+    }
+
+    /**
+     * The working of {@link #volume(double, double, double, double)}.
      *
      * @param small diameter at the small end, above zero
      * @param atCentroid diameter at {@link #position}, no less than the small end
@@ -132,6 +152,8 @@ public final class CentroidVolume {
     }
 
     private static void noLess(String parameter, double value, double small) {
-        Domain.of(parameter, "", small, Double.MAX_VALUE).require(value);
+        if (!(value >= small && value <= Double.MAX_VALUE)) {
+            Domain.of(parameter, "", small, Double.MAX_VALUE).require(value);
+        }
     }
 }

@@ -80,12 +80,29 @@ public enum GirthVolume {
         };
     }
 
+    /**
+     * The volumes of many logs; each has the bits of {@link #volume(double, double)}. Nothing is allocated for each log.
+     *
+     * @param girths around the middle, one for each log
+     * @param lengths in the same unit
+     * @param volumes receives the volumes; may be one of the other arrays
+     * @throws IllegalArgumentException if the arrays differ in length
+     * @throws org.woodyield.measure.OutOfDomainException at the first log of which either is not above zero; what lies
+     *     before it is already written
+     */
+    public void volume(double[] girths, double[] lengths, double[] volumes) {
+        SameLength.require(volumes, girths, lengths);
+        for (int i = 0; i < volumes.length; i++) {
+            volumes[i] = volume(girths[i], lengths[i]);
+        }
+    }
+
     private static double square(double side) {
         return side * side;
     }
 
     /**
-     * The working of {@link #volume}.
+     * The working of {@link #volume(double, double)}.
      *
      * @param girth around the middle, above zero
      * @param length in the same unit, above zero

@@ -1,5 +1,6 @@
 package org.woodyield.log;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.OutOfDomainException;
@@ -34,9 +35,32 @@ public record MeasuredStem(List<StemPoint> points) implements StemProfile {
                         "",
                         "higher than " + below.heightFeet() + " ft and no thicker than " + below.diameterInches()
                                 + " in",
-                        "list the places from the ground up; leave out a bulge, or fit a taper curve");
+                        "list the places from the ground up; leave out a bulge, take the stem without its swellings, or fit a taper curve");
             }
         }
+    }
+
+    /**
+     * A stem as it is scaled: at swellings, which real stems have at knots and forks, no thicker than at the least place
+     * below. So no log is scaled on a bulge, and a narrow place counts from there up. Common practice, no source.
+     *
+     * @param points from the ground up, two or more
+     * @return a stem whose places are at the same heights
+     * @throws OutOfDomainException if there are fewer than two places or heights do not rise
+     */
+    public static MeasuredStem withoutSwellings(List<StemPoint> points) {
+        List<StemPoint> taken = new ArrayList<>();
+        for (StemPoint point : points) {
+            boolean swells = !taken.isEmpty()
+                    && point.diameterInches() > taken.get(taken.size() - 1).diameterInches();
+            taken.add(
+                    swells
+                            ? new StemPoint(
+                                    point.heightFeet(),
+                                    taken.get(taken.size() - 1).diameterInches())
+                            : point);
+        }
+        return new MeasuredStem(taken);
     }
 
     @Override

@@ -179,7 +179,27 @@ public enum SolidVolume {
     }
 
     /**
-     * The working of {@link #volume}.
+     * The volumes of many logs; each has the bits of {@link #volume(double, double, double, double)}. Nothing is allocated
+     * for each log.
+     *
+     * @param small diameters at the small end, one for each log
+     * @param middle diameters at mid-length
+     * @param large diameters at the large end
+     * @param lengths lengths in the same unit
+     * @param volumes receives the volumes; may be one of the other arrays
+     * @throws IllegalArgumentException if the arrays differ in length
+     * @throws OutOfDomainException at the first log of which a measure that is used is not above zero; what lies before it
+     *     is already written
+     */
+    public void volume(double[] small, double[] middle, double[] large, double[] lengths, double[] volumes) {
+        SameLength.require(volumes, small, middle, large, lengths);
+        for (int i = 0; i < volumes.length; i++) {
+            volumes[i] = volume(small[i], middle[i], large[i], lengths[i]);
+        }
+    }
+
+    /**
+     * The working of {@link #volume(double, double, double, double)}.
      *
      * @param small diameter at the small end, above zero
      * @param middle diameter at mid-length

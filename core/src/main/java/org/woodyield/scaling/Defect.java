@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 import org.woodyield.working.Calculation;
@@ -63,10 +64,10 @@ public sealed interface Defect {
      * @param from where the part begins
      * @param to where the part ends
      * @param thicker by how much the part's scaling diameter exceeds that of the small end
+     * @param whole the scaling length of the log
      * @return the defect of the part; empty if none of it lies there
-     * @throws OutOfDomainException if the defect cannot be shared out
      */
-    default Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+    default Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
         return Optional.of(this);
     }
 
@@ -171,7 +172,7 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
             return common(begins, affected, from, to).map(LengthCut::new);
         }
 
@@ -219,7 +220,7 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
             return common(begins, affected, from, to).map(here -> new Sector(here, degrees));
         }
 
@@ -261,7 +262,7 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
             return common(begins, affected, from, to).map(here -> new SquaredDefect(width, height, here));
         }
 
@@ -311,7 +312,7 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
             return common(begins, affected, from, to).map(here -> new Interior(width, height, here));
         }
 
@@ -361,7 +362,7 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
             return Optional.of(new Perimeter(soundDiameter.plus(thicker)));
         }
 
@@ -410,13 +411,10 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
-            throw new OutOfDomainException(
-                    "sweep",
-                    departure.toString(),
-                    "",
-                    "a log that is scaled in one part",
-                    "measure the sweep of each part and scale the parts as logs of their own");
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
+            double share = to.minus(from).toMetres() / whole.toMetres();
+            return Optional.of(
+                    new Sweep(Length.ofMetres(departure.toMetres() * (share * share), Rounding.HALF_UP)));
         }
 
         @Override
@@ -432,7 +430,7 @@ public sealed interface Defect {
                             "ft",
                             8,
                             16,
-                            "the allowance was recalled for 8 to 16 ft; scale the log in such parts")
+                            "the allowance was recalled for 8 to 16 ft; enter the log as logs of such lengths, each with its own sweep")
                     .require(lengthFeet);
             double s = inches("sweep", departure, 12 * lengthFeet);
             return gross * Math.min(1, Math.max(0, s - lengthFeet / 8) / diameterInches);
@@ -466,7 +464,7 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker) {
+        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
             return common(begins, affected, from, to).map(here -> new Crook(deflection, here));
         }
 

@@ -20,6 +20,8 @@ public final class Firmwood {
             "radius of the top end inside bark", "cm", 2, 150, "give the radius in centimetres, not the diameter");
     private static final Domain LENGTH = new Domain("length", "m", 0.5, 30, "give it in metres, of one log");
 
+    private static final double BUTT_MOST = 200;
+
     private Firmwood() {}
 
     private static Source source() {
@@ -44,7 +46,28 @@ public final class Firmwood {
     }
 
     /**
-     * The working of {@link #cubicMetres}.
+     * The gross volumes of many logs; each has the bits of {@link #cubicMetres(double, double, double)}. Nothing is
+     * allocated for each log.
+     *
+     * @param topRadiiCentimetres inside bark, one for each log
+     * @param buttRadiiCentimetres inside bark
+     * @param lengthsMetres one for each log
+     * @param cubicMetres receives the volumes; may be one of the other arrays
+     * @throws IllegalArgumentException if the arrays differ in length
+     * @throws org.woodyield.measure.OutOfDomainException at the first log that is refused alone; what lies before it is
+     *     already written
+     */
+    public static void cubicMetres(
+            double[] topRadiiCentimetres, double[] buttRadiiCentimetres, double[] lengthsMetres, double[] cubicMetres) {
+        LogRules.requireSameLength(topRadiiCentimetres, lengthsMetres, cubicMetres);
+        LogRules.requireSameLength(buttRadiiCentimetres, lengthsMetres, cubicMetres);
+        for (int i = 0; i < cubicMetres.length; i++) {
+            cubicMetres[i] = cubicMetres(topRadiiCentimetres[i], buttRadiiCentimetres[i], lengthsMetres[i]);
+        }
+    }
+
+    /**
+     * The working of {@link #cubicMetres(double, double, double)}.
      *
      * @param topRadiusCentimetres inside bark, 2 to 150
      * @param buttRadiusCentimetres inside bark, no less
@@ -68,8 +91,10 @@ public final class Firmwood {
 
     private static void require(double top, double butt, double length) {
         SMALL.require(top);
-        new Domain("radius of the butt end inside bark", "cm", top, 200, "change the ends, or measure again")
-                .require(butt);
+        if (!(butt >= top && butt <= BUTT_MOST)) {
+            new Domain("radius of the butt end inside bark", "cm", top, BUTT_MOST, "change the ends, or measure again")
+                    .require(butt);
+        }
         LENGTH.require(length);
     }
 }

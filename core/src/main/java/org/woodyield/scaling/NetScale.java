@@ -99,7 +99,8 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
      *
      * <p>In a log of one part every defect counts as it is. In one of several a defect with a length of its own is shared
      * out by where it lies, from the small end; what lies beyond the scaling length, in the trim, counts nothing. A perimeter
-     * defect takes as thick a ring off each part; sweep belongs to a part and is refused.
+     * defect takes as thick a ring off each part. Sweep is that of the whole log, bent evenly: in a part it is less by the
+     * square of the part's share of the length.
      *
      * @param scale the gross scale
      * @param defects its defects, possibly none
@@ -124,6 +125,7 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
             Domain.of("beginning of the " + placed.defect().label(), "ft", 0, end)
                     .require(placed.fromSmallEnd().toFeet());
         }
+        Length whole = Length.ofFeet(end, Rounding.HALF_UP);
         List<Part> parts = new ArrayList<>();
         Length from = Length.ZERO;
         for (ScalingConvention.Segment segment : segments) {
@@ -131,7 +133,7 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
             Length ring = Length.ofInches(segment.diameterInches() - top, Rounding.DOWN);
             List<Defect> here = new ArrayList<>();
             for (Placed placed : defects) {
-                placed.defect().between(placed.fromSmallEnd(), from, to, ring).ifPresent(here::add);
+                placed.defect().between(placed.fromSmallEnd(), from, to, ring, whole).ifPresent(here::add);
             }
             parts.add(new Part(segment, here));
             from = to;

@@ -99,6 +99,16 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
      * @return lines of no more than 100 characters unless the table cannot be narrower, each with its line end
      */
     public String text() {
+        return text(List.of());
+    }
+
+    /**
+     * As plain text with more to say of what it rests on.
+     *
+     * @param remarks sentences, possibly none
+     * @return lines as those of {@link #text()}
+     */
+    public String text(List<String> remarks) {
         List<Block> blocks = new ArrayList<>();
         if (best.cuts().isEmpty()) {
             blocks.add(new Prose("The buyer takes no log of these lengths from this stem; it is worth nothing here."));
@@ -125,6 +135,7 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
         basis.add("Each log is " + shown(bucking.trim()) + " longer than its scaling length; each cut takes "
                 + bucking.kerf().inInches(64, Rounding.HALF_UP) + ".");
         basis.add("Diameters are inside bark, straight between the places measured.");
+        basis.addAll(remarks);
         return PlanText.of(
                 "Stem " + best.stem().id() + ", cut for most worth",
                 List.of(),

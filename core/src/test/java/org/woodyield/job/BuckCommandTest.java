@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -132,6 +133,21 @@ class BuckCommandTest {
     }
 
     @Test
+    void aSwellingIsTakenAsNoThickerThanBelowAndSaid() throws IOException {
+        String bulge = table("bulge.csv", "from-butt,diameter\n0 ft,15 in\n8 ft,14 in\n16 ft,17 in\n24 ft,13 in\n");
+        String[] how = {"--rule", "doyle", "--lengths", "16 ft", "--trim", "0 in", "--prices", prices};
+        Run run = Run.of(Stream.concat(Stream.of("buck", bulge), Stream.of(how)).toArray(String[]::new));
+        assertThat(run.code()).isZero();
+        // Doyle of 14 in, not of 17 in.
+        assertThat(run.out()).contains("14 x 16", "100", "90.00").contains("17.00 in at 16.00 ft as 14.00 in");
+        assertThat(run.err()).contains("The stem swells", "common practice, no source");
+        String[] ends = {"buck", "--length", "20 ft", "--butt", "10 in", "--top", "12 in"};
+        assertThat(Run.of(Stream.concat(Stream.of(ends), Stream.of(how)).toArray(String[]::new))
+                        .err())
+                .contains("may be exchanged");
+    }
+
+    @Test
     void badInputIsNamed() throws IOException {
         assertThat(Run.of("buck").err()).contains("one of --rule and --law");
         assertThat(Run.of("buck", "--rule", "doyle").err()).contains("a stem is needed");
@@ -140,11 +156,11 @@ class BuckCommandTest {
         Run run = Run.of("buck", stem, "--rule", "doyle", "--lengths", "8;16 ft");
         assertThat(run.code()).isEqualTo(Main.INPUT);
         assertThat(run.err()).contains("--prices", "stem.csv, line 3, diameter: 'x'", "--lengths: '8'", "add the unit");
-        String bulge = table("bulge.csv", "from-butt,diameter\n0 ft,12 in\n10 ft,14 in\n");
-        assertThat(Run.of("buck", bulge, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)
+        String down = table("down.csv", "from-butt,diameter\n10 ft,12 in\n0 ft,14 in\n");
+        assertThat(Run.of("buck", down, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)
                         .err())
-                .contains("bulge.csv", "leave out a bulge");
-        assertThat(Run.of("buck", bulge, "--length", "8 ft", "--rule", "doyle").err())
+                .contains("down.csv", "list the places from the ground up");
+        assertThat(Run.of("buck", down, "--length", "8 ft", "--rule", "doyle").err())
                 .contains("given twice");
         String graded = table("graded.csv", "from-butt,diameter,grade\n0 ft,12 in,veneer\n10 ft,11 in,\n");
         assertThat(Run.of("buck", graded, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)

@@ -229,7 +229,46 @@ class ScaleCommandTest {
         Run given = Run.of("scale", table(header + "a,20 in,48 ft,32 in,4 ft,,44 ft\n"), "--rules", "doyle");
         assertThat(given.out()).contains("log,a,1110,989,yes,");
         Run bent = Run.of("scale", table(header + "a,20 in,48 ft,32 in,,4 in,\n"), "--rules", "doyle");
-        assertThat(bent.out()).contains("scaled in one part");
+        assertThat(bent.out()).contains("8 to 16 ft", "enter the log as logs of such lengths");
+    }
+
+    @Test
+    void aLogMayHaveSeveralDefectsOfAKindEachWithItsPlace() throws IOException {
+        // By hand, Doyle 144: sectors 144 x 8/16 x 90/360 = 18 and 144 x 4/16 x 45/360 = 4.5, up to 5; inside 144 x 25/225 x
+        // 6/16 = 6 and 144 x 16/225 x 4/16 = 2.56, up to 3; sweep 144 x (3 - 2)/16 = 9.
+        String header = "id,small-end,length,large-end,sector,interior-defect,sweep\n";
+        Run one = Run.of(
+                "scale",
+                table(header + "a,16 in,16 ft,18 in,8 ft x 90 degrees; 4 ft x 45 degrees,"
+                        + "4 in x 4 in x 6 ft at 2 ft; 3 in x 3 in x 4 ft at 10 ft,3 in\n"),
+                "--rules",
+                "doyle");
+        assertThat(one.out()).contains("log,a,144,103,yes,");
+        // Two parts of 24 ft: 16 in, 216 bf, and 20 in, 384 bf. The first sector begins at 20 ft and goes on for 4 ft in
+        // each: 9 and 16 bf; the second lies in the butt part: 8 bf.
+        Run parts = Run.of(
+                "scale",
+                table(header + "b,16 in,48 ft,24 in,8 ft x 90 degrees at 20 ft; 4 ft x 45 degrees at 44 ft,,\n"
+                        + "c,16 in,48 ft,24 in,8 ft x 90 degrees at 20 ft; 4 ft x 45 degrees,,\n"),
+                "--rules",
+                "doyle");
+        assertThat(parts.out()).contains("log,b,600,567,yes,", "log,c,600,,,", "write 'at 12 ft' behind a defect");
+        Run wrong = Run.of(
+                "scale",
+                table(header + "d,16 in,48 ft,24 in,8 ft x 90 degrees at 50 ft,,\n"
+                        + "e,16 in,16 ft,18 in,,,3 in; 4 in\n"
+                        + "f,16 in,16 ft,18 in,,,3 in at 4 ft\n"
+                        + "g,16 in,16 ft,18 in,8 ft x 90 degrees;,,\n"
+                        + "h,16 in,16 ft,18 in,8 ft x 90 degrees at noon,,\n"),
+                "--rules",
+                "doyle");
+        assertThat(wrong.err())
+                .contains("line 2, sector: '50 ft'", "no further than the log goes")
+                .contains("line 3, sweep", "one for a log")
+                .contains("line 4, sweep", "leave out where it begins")
+                .contains("line 5, sector", "several with ; between them")
+                .contains("line 6, sector: 'noon'")
+                .contains("5 rows: 0 scaled", "5 refused");
     }
 
     @Test

@@ -186,12 +186,29 @@ class NetScaleTest {
                 .isEqualTo(10);
     }
 
+    /** Three parts of 16 ft: 9 in over the whole length is 9/9 in over a third, no more than what is allowed; 45 in is 5. */
+    @Test
+    void sweepOfTheWholeLogIsSharedOutAsAnEvenBend() {
+        List<ScalingConvention.Segment> thirds = List.of(
+                new ScalingConvention.Segment(10, 16),
+                new ScalingConvention.Segment(12, 16),
+                new ScalingConvention.Segment(14, 16));
+        Scale gross = new Scale(longLog("doyle").log(), LogRules.byId("doyle"), ScalingConvention.plain(), thirds);
+        assertThat(NetScale.of(gross, List.of(new NetScale.Placed(new Defect.Sweep(inches(9)), Length.ZERO)))
+                        .boardFeet())
+                .isEqualTo(gross.boardFeet());
+        NetScale bent = NetScale.of(gross, List.of(new NetScale.Placed(new Defect.Sweep(inches(45)), Length.ZERO)));
+        assertThat(bent.parts().get(1).defects()).containsExactly(new Defect.Sweep(inches(5)));
+        // By hand: 36 x 3/10 = 10.8, 64 x 3/12 = 16, 100 x 3/14 = 21.4, each to the whole.
+        assertThat(bent.boardFeet().value()).isEqualTo(36 + 64 + 100 - 11 - 16 - 21);
+    }
+
     @Test
     void whatCannotBeSharedOutIsRefused() {
         Scale gross = longLog("doyle");
         assertThatThrownBy(() ->
                         NetScale.of(gross, List.of(new NetScale.Placed(new Defect.Sweep(inches(4)), Length.ZERO))))
-                .hasMessageContaining("scaled in one part");
+                .hasMessageContaining("8 to 16 ft");
         assertThatThrownBy(() ->
                         NetScale.of(gross, List.of(new NetScale.Placed(new Defect.LengthCut(feet(1)), feet(49)))))
                 .hasMessageContaining("beginning of the length cut");
