@@ -104,18 +104,21 @@ class BatchTest {
     @TestFactory
     Stream<DynamicTest> eachHasTheBitsOfTheSingleCallAndTakesNoMemoryForALog() {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
-        return batches().stream().map(batch -> DynamicTest.dynamicTest(batch.name(), () -> {
-            Arrays.fill(out, Double.NaN);
-            batch.all().run();
-            for (int i = 0; i < COUNT; i++) {
-                assertThat(Double.doubleToRawLongBits(out[i]))
-                        .as("log %d", i)
-                        .isEqualTo(Double.doubleToRawLongBits(batch.single().of(i)));
-            }
-            long before = threads.getCurrentThreadAllocatedBytes();
-            batch.all().run();
-            assertThat(threads.getCurrentThreadAllocatedBytes() - before).isLessThan(MOST_BYTES);
-        }));
+        return batches().stream()
+                .map(batch -> DynamicTest.dynamicTest(batch.name(), () -> {
+                    Arrays.fill(out, Double.NaN);
+                    batch.all().run();
+                    for (int i = 0; i < COUNT; i++) {
+                        assertThat(Double.doubleToRawLongBits(out[i]))
+                                .as("log %d", i)
+                                .isEqualTo(Double.doubleToRawLongBits(
+                                        batch.single().of(i)));
+                    }
+                    long before = threads.getCurrentThreadAllocatedBytes();
+                    batch.all().run();
+                    assertThat(threads.getCurrentThreadAllocatedBytes() - before)
+                            .isLessThan(MOST_BYTES);
+                }));
     }
 
     @Test

@@ -106,7 +106,13 @@ final class BuckCommand implements Subcommand {
         remarks.forEach(terminal::say);
         BuckingSheet sheet = new BuckingSheet(bucking, bucking.best(stem));
         String working = WorkingText.plain(bucking.working(sheet.best()).givenBy(Sources.get("command-line")));
-        return ANSWER.give(given, terminal, folder, sheet.text(remarks.stream().map(words -> words + ".").toList()), sheet.table(), working);
+        return ANSWER.give(
+                given,
+                terminal,
+                folder,
+                sheet.text(remarks.stream().map(words -> words + ".").toList()),
+                sheet.table(),
+                working);
     }
 
     private static LogPrices prices(ParseResult given, Problems problems) throws IOException {

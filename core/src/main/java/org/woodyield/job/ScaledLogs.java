@@ -85,8 +85,7 @@ final class ScaledLogs {
         Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
         Optional<Length> across =
                 row.cellIfAny(ACROSS).map(ScaledLogs::diameter).orElse(small);
-        Optional<DefectColumns> defects =
-                net ? DefectColumns.read(row, length.orElse(LONGEST)) : Optional.empty();
+        Optional<DefectColumns> defects = net ? DefectColumns.read(row, length.orElse(LONGEST)) : Optional.empty();
         if (id.isEmpty() || small.isEmpty() || length.isEmpty() || across.isEmpty() || net != defects.isPresent()) {
             return Optional.empty();
         }

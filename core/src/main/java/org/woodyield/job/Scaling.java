@@ -161,7 +161,8 @@ sealed interface Scaling {
             int parts = scale.segments().size();
             if (parts > 1
                     && one.defects().stream()
-                            .anyMatch(found -> !found.allAlong() && found.begins().isEmpty())) {
+                            .anyMatch(
+                                    found -> !found.allAlong() && found.begins().isEmpty())) {
                 throw new OutOfDomainException(
                         "defect-from",
                         "not given",
@@ -207,9 +208,7 @@ sealed interface Scaling {
                         volume(gross.gross()),
                         one.log().smallEndMean(),
                         one.log().length(),
-                        one.defects().stream()
-                                .map(DefectColumns.Found::defect)
-                                .toList());
+                        one.defects().stream().map(DefectColumns.Found::defect).toList());
                 return gross.net(inUnit(net.volume()));
             } catch (OutOfDomainException e) {
                 return gross.without(e);

@@ -110,8 +110,7 @@ public final class CentroidVolume {
      * @throws IllegalArgumentException if the arrays differ in length
      * @throws OutOfDomainException at the first log that is refused alone; what lies before it is already written
      */
-    public static void volume(
-            double[] small, double[] atCentroid, double[] large, double[] lengths, double[] volumes) {
+    public static void volume(double[] small, double[] atCentroid, double[] large, double[] lengths, double[] volumes) {
         SameLength.require(volumes, small, atCentroid, large, lengths);
         for (int i = 0; i < volumes.length; i++) {
             volumes[i] = volume(small[i], atCentroid[i], large[i], lengths[i]);

@@ -413,8 +413,7 @@ public sealed interface Defect {
         @Override
         public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
             double share = to.minus(from).toMetres() / whole.toMetres();
-            return Optional.of(
-                    new Sweep(Length.ofMetres(departure.toMetres() * (share * share), Rounding.HALF_UP)));
+            return Optional.of(new Sweep(Length.ofMetres(departure.toMetres() * (share * share), Rounding.HALF_UP)));
         }
 
         @Override

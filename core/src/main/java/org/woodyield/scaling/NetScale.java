@@ -133,7 +133,9 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
             Length ring = Length.ofInches(segment.diameterInches() - top, Rounding.DOWN);
             List<Defect> here = new ArrayList<>();
             for (Placed placed : defects) {
-                placed.defect().between(placed.fromSmallEnd(), from, to, ring, whole).ifPresent(here::add);
+                placed.defect()
+                        .between(placed.fromSmallEnd(), from, to, ring, whole)
+                        .ifPresent(here::add);
             }
             parts.add(new Part(segment, here));
             from = to;

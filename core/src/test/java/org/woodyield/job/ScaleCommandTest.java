@@ -234,7 +234,8 @@ class ScaleCommandTest {
 
     @Test
     void aLogMayHaveSeveralDefectsOfAKindEachWithItsPlace() throws IOException {
-        // By hand, Doyle 144: sectors 144 x 8/16 x 90/360 = 18 and 144 x 4/16 x 45/360 = 4.5, up to 5; inside 144 x 25/225 x
+        // By hand, Doyle 144: sectors 144 x 8/16 x 90/360 = 18 and 144 x 4/16 x 45/360 = 4.5, up to 5; inside 144 x
+        // 25/225 x
         // 6/16 = 6 and 144 x 16/225 x 4/16 = 2.56, up to 3; sweep 144 x (3 - 2)/16 = 9.
         String header = "id,small-end,length,large-end,sector,interior-defect,sweep\n";
         Run one = Run.of(
@@ -244,7 +245,8 @@ class ScaleCommandTest {
                 "--rules",
                 "doyle");
         assertThat(one.out()).contains("log,a,144,103,yes,");
-        // Two parts of 24 ft: 16 in, 216 bf, and 20 in, 384 bf. The first sector begins at 20 ft and goes on for 4 ft in
+        // Two parts of 24 ft: 16 in, 216 bf, and 20 in, 384 bf. The first sector begins at 20 ft and goes on for 4 ft
+        // in
         // each: 9 and 16 bf; the second lies in the butt part: 8 bf.
         Run parts = Run.of(
                 "scale",

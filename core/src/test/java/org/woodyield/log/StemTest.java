@@ -41,7 +41,11 @@ class StemTest {
     @Test
     void withoutItsSwellingsAStemIsNoThickerThanBelow() {
         List<StemPoint> places = List.of(
-                new StemPoint(1, 20), new StemPoint(5, 15), new StemPoint(9, 21), new StemPoint(12, 16), new StemPoint(20, 14));
+                new StemPoint(1, 20),
+                new StemPoint(5, 15),
+                new StemPoint(9, 21),
+                new StemPoint(12, 16),
+                new StemPoint(20, 14));
         assertThat(MeasuredStem.withoutSwellings(places).points())
                 .extracting(StemPoint::diameterInches)
                 .containsExactly(20.0, 15.0, 15.0, 15.0, 14.0);
