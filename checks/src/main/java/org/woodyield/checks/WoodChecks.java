@@ -1,6 +1,7 @@
 package org.woodyield.checks;
 
 import java.util.Optional;
+import org.woodyield.measure.Volume;
 import org.woodyield.source.Sourced;
 import org.woodyield.wood.DimensionalChange;
 import org.woodyield.wood.EquilibriumMoisture;
@@ -52,6 +53,7 @@ final class WoodChecks {
                                 given.text("face").equals("width") ? Face.WIDTH : Face.THICKNESS,
                                 given.number("moisture_percent")))
                 .number("wood.size-change", WoodChecks::sizeChange)
+                .number("wood.water-lost", WoodChecks::weightLostPercent)
                 .number(
                         "wood.saturation-pressure",
                         given -> RedOakKiln.saturationPressure(given.number("temperature_F")))
@@ -71,6 +73,16 @@ final class WoodChecks {
         return given.text("form").equals("celsius")
                 ? EquilibriumMoisture.celsius().percent((fahrenheit - 32) / 1.8, humidity)
                 : EquilibriumMoisture.fahrenheit().percent(fahrenheit, humidity);
+    }
+
+    /** Of the green weight, from the species' own green moisture. */
+    private static double weightLostPercent(Given given) {
+        Species species = species(given);
+        Volume volume = new Volume(1);
+        double from = value(species.greenMoisturePercent());
+        return 100
+                * WoodWeight.waterLostKilograms(species, volume, from, given.number("to_percent"))
+                / WoodWeight.greenKilograms(species, volume);
     }
 
     private static double sizeChange(Given given) {

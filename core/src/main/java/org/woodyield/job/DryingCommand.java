@@ -2,6 +2,7 @@ package org.woodyield.job;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +53,10 @@ final class DryingCommand implements Subcommand {
                 .option("--humidity", "PERCENT", "Of the air, '65 %%'; or of 12 months, with semicolons.")
                 .option("--place", "NAME", "Instead: a place whose moisture is tabled, such as 'Denver, CO'.")
                 .option("--rings", "ANGLE", "Flat, quarter, or degrees between rings and wide face; flat if not given.")
-                .option("--pith", "LENGTH", "From the pith to the middle of the board; cupping needs it.")
+                .option(
+                        "--pith",
+                        "LENGTH",
+                        "From the pith to the middle of the board; cupping needs it. Several with semicolons.")
                 .option("--stack-width", "LENGTH", "Widest row of the stack; 4 ft if not given.")
                 .option("--gap", "LENGTH", "Between boards of a row; 1 in if not given.")
                 .option("--sticker", "LENGTH", "Thickness of a sticker; 3/4 in if not given.")
@@ -98,9 +102,10 @@ final class DryingCommand implements Subcommand {
         Optional<DryingAir> air = AirReader.read(
                 arguments.find("--place"), arguments.find("--temperature"), arguments.find("--humidity"));
         Optional<Double> rings = GreenSizeCommand.angle(arguments.cell("--rings", "flat"));
-        Optional<Length> pith = arguments
+        List<Length> pith = arguments
                 .find("--pith")
-                .flatMap(cell -> cell.lengthUpTo(WIDEST, "measure from the pith to the middle of the board"));
+                .flatMap(cell -> cell.lengthsUpTo(WIDEST, "measure from the pith to the middle of the board"))
+                .orElse(List.of());
         Optional<Stacking> stacking = StackingReader.read(
                 arguments.find("--stack-width"),
                 arguments.find("--gap"),

@@ -30,6 +30,9 @@ final class GreenSizeCommand implements Subcommand {
     /** A thousandth of an inch, in nanometres. */
     private static final long THOUSANDTH = 25_400;
 
+    private static final Domain MOISTURE = new Domain(
+            "moisture", "%", 4, 30, "give water over oven-dry wood; above 30 % wood has not begun to shrink");
+
     private static final Domain RINGS =
             new Domain("ring angle", "degrees", 0, 90, "write flat, quarter, or an angle such as 30 deg");
 
@@ -67,7 +70,7 @@ final class GreenSizeCommand implements Subcommand {
         Asked asked = new Asked(arguments);
         Optional<Species> species = Woods.species(arguments.argument(1, "WOOD"));
         Optional<Finished> finished = asked.finished();
-        Optional<Double> moisture = arguments.cell("--moisture", "15 %").quantity(Units.PERCENT, Woods.MOISTURE);
+        Optional<Double> moisture = arguments.cell("--moisture", "15 %").quantity(Units.PERCENT, MOISTURE);
         Optional<Length> planing =
                 arguments.cell("--planing", "1/16 in").lengthOrNoneUpTo(Length.inches(1), "give what both faces lose");
         Optional<Length> variation = arguments

@@ -321,8 +321,9 @@ final class SettingsReader {
                 settings.cell(Keys.DRYING_PLACE),
                 settings.cell(Keys.DRYING_TEMPERATURE),
                 settings.cell(Keys.DRYING_HUMIDITY));
-        Optional<Length> pith = settings.cell(Keys.DRYING_PITH_DISTANCE)
-                .flatMap(cell -> cell.lengthUpTo(Length.inches(60), "measure from the pith to the middle of a board"));
+        List<Length> pith = settings.cell(Keys.DRYING_PITH_DISTANCE)
+                .flatMap(cell -> cell.lengthsUpTo(Length.inches(60), "measure from the pith to the middle of a board"))
+                .orElse(List.of());
         return stacking.map(one -> new DryingYard(fallDown, stacked ? Optional.of(one) : Optional.empty(), air, pith));
     }
 

@@ -24,9 +24,12 @@ final class NearestLengths {
 
     /** In words, for the remedy of a refusal. */
     static String words(Length wanted, Collection<Length> known) {
-        return "nearest: "
-                + String.join(
-                        ", ", to(wanted, known).stream().map(Length::toString).toList());
+        return "nearest: " + all(to(wanted, known));
+    }
+
+    /** All of them, as they stand. */
+    static String all(Collection<Length> lengths) {
+        return String.join(", ", lengths.stream().map(Length::toString).toList());
     }
 
     static long distance(Length a, Length b) {

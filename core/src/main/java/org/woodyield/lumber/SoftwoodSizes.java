@@ -239,7 +239,7 @@ public final class SoftwoodSizes {
                     "nominal " + face,
                     nominal.toString(),
                     "",
-                    "the sizes of Tennessee's table, 2 to 4 1/2 in thick and 2 to 16 in wide",
+                    "the sizes of Tennessee's table: " + NearestLengths.all(roughNominals(face)),
                     NearestLengths.words(nominal, roughNominals(face)) + "; or give the exact rough size");
         }
         return cell(row, column);
@@ -271,7 +271,8 @@ public final class SoftwoodSizes {
                 "nominal " + face,
                 nominal.toString(),
                 "",
-                "the sizes of PS 20",
+                "the sizes of PS 20: "
+                        + NearestLengths.all(nominals(size.lumberClass(), face)),
                 NearestLengths.words(nominal, nominals(size.lumberClass(), face)) + " in a "
                         + size.lumberClass().label()
                         + "; or give the size itself with its unit, such as 1 3/4 in x 6 in");

@@ -1,5 +1,6 @@
 package org.woodyield.plan;
 
+import java.util.List;
 import java.util.Optional;
 import org.woodyield.lumber.FallDown;
 import org.woodyield.measure.Length;
@@ -12,10 +13,15 @@ import org.woodyield.wood.Stacking;
  * @param fallDown what is lost on the way from the saw to use
  * @param stacking how boards are stacked; empty where no stacks are planned
  * @param air of the place; empty where it is not known
- * @param pithDistance from the pith to the middle of a board, for cupping; empty where it is not asked
+ * @param pithDistances from the pith to the middle of a board, for cupping; none where it is not asked
  */
 public record DryingYard(
-        FallDown fallDown, Optional<Stacking> stacking, Optional<DryingAir> air, Optional<Length> pithDistance) {
+        FallDown fallDown, Optional<Stacking> stacking, Optional<DryingAir> air, List<Length> pithDistances) {
+
+    /** Keeps an immutable copy. */
+    public DryingYard {
+        pithDistances = List.copyOf(pithDistances);
+    }
 
     /**
      * A yard of which only the losses are known.
@@ -23,7 +29,7 @@ public record DryingYard(
      * @param fallDown what is lost on the way from the saw to use
      */
     public DryingYard(FallDown fallDown) {
-        this(fallDown, Optional.empty(), Optional.empty(), Optional.empty());
+        this(fallDown, Optional.empty(), Optional.empty(), List.of());
     }
 
     /**

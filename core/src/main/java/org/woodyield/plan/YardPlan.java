@@ -1,10 +1,12 @@
 package org.woodyield.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.woodyield.lumber.CoverArea;
 import org.woodyield.lumber.Product;
@@ -22,7 +24,7 @@ import org.woodyield.wood.Stacking;
  * finished green is neither stacked nor cupped.
  *
  * @param piles the stacks, in the order in which their first board is sawn
- * @param cups the sizes, in the order of the green sizes
+ * @param cups the sizes that are sawn, in the order of the green sizes, each at every distance from the pith that is asked
  * @param leftOut what has no figure, and why, a sentence each
  */
 public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
@@ -60,6 +62,9 @@ public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
     /** Boards that lie in one stack. */
     private record Lot(String wantedId, Species species, Length thickness, Length length) {}
 
+    /** A wood and what is sawn from it. */
+    private record Sawn(String wantedId, Species species) {}
+
     /**
      * The stacks and the cups of a plan, as far as its yard asks for them.
      *
@@ -73,11 +78,7 @@ public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
                 .stacking()
                 .map(stacking -> piles(plan, stacking, leftOut))
                 .orElse(List.of());
-        List<Cup> cups = plan.input()
-                .yard()
-                .pithDistance()
-                .map(distance -> cups(plan, distance, leftOut))
-                .orElse(List.of());
+        List<Cup> cups = cups(plan, leftOut);
         return new YardPlan(piles, cups, leftOut);
     }
 
@@ -127,33 +128,52 @@ public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
         return piles;
     }
 
-    private static List<Cup> cups(JobPlan plan, Length distance, List<String> leftOut) {
+    private static List<Cup> cups(JobPlan plan, List<String> leftOut) {
         Map<String, Double> moistures = dryMoistures(plan.input());
+        List<Length> distances = plan.input().yard().pithDistances();
+        Set<Sawn> sawn = sawn(plan);
         List<Cup> cups = new ArrayList<>();
         for (GreenSize size : plan.greenSizes()) {
             Optional<Double> moisture = Optional.ofNullable(moistures.get(size.wantedId()));
-            if (moisture.isEmpty()) {
+            if (moisture.isEmpty() || distances.isEmpty()) {
                 continue;
             }
             String what = "Cup of " + size.wantedId() + " in " + size.species().commonName() + ": left out; ";
+            if (!sawn.contains(new Sawn(size.wantedId(), size.species()))) {
+                leftOut.add(what + "no log of this wood is sawn into it.");
+                continue;
+            }
             Length thickest = plan.input().logs().stream()
                     .filter(log -> log.species().equals(size.species()))
                     .map(log -> log.largeEndMean())
                     .max(Length::compareTo)
                     .orElse(Length.ZERO);
-            if (distance.times(2).compareTo(thickest) > 0) {
-                leftOut.add(what + "no log of its wood has a board " + distance
-                        + " from its pith; the thickest measures " + thickest + ".");
-                continue;
-            }
-            try {
-                Cupping board = Cupping.of(
-                        size.species(), moisture.get(), size.widthToSaw(), size.thicknessToSaw(), 0, distance);
-                cups.add(new Cup(size.wantedId(), size.species(), board, moisture.get()));
-            } catch (OutOfDomainException e) {
-                leftOut.add(what + e.getMessage() + ".");
+            for (Length distance : distances) {
+                if (distance.times(2).compareTo(thickest) > 0) {
+                    leftOut.add(what + "no log of its wood has a board " + distance
+                            + " from its pith; the thickest measures " + thickest + ".");
+                    continue;
+                }
+                try {
+                    Cupping board = Cupping.of(
+                            size.species(), moisture.get(), size.widthToSaw(), size.thicknessToSaw(), 0, distance);
+                    cups.add(new Cup(size.wantedId(), size.species(), board, moisture.get()));
+                } catch (OutOfDomainException e) {
+                    leftOut.add(what + e.getMessage() + ".");
+                }
             }
         }
         return cups;
+    }
+
+    private static Set<Sawn> sawn(JobPlan plan) {
+        Set<Sawn> sawn = new HashSet<>();
+        for (LogPlan log : plan.logs()) {
+            log.sawing()
+                    .ifPresent(sawing -> sawing.pieces()
+                            .forEach(piece -> sawn.add(new Sawn(
+                                    piece.optionId(), log.log().species()))));
+        }
+        return sawn;
     }
 }

@@ -1,5 +1,6 @@
 package org.woodyield.show;
 
+import java.util.List;
 import java.util.Optional;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
@@ -19,7 +20,7 @@ import org.woodyield.wood.Stacking;
  * @param fromPercent moisture at the start, 0 to 400 %; empty for the green moisture of the species
  * @param toPercent moisture at the end, 0 to 400 %, no more than a start that is given
  * @param ringAngleDegrees angle between the rings and the wide face, 0 to 90
- * @param pithDistance from the pith to the middle of the board, for cupping
+ * @param pithDistances from the pith to the middle of the board, for cupping; none where it is not known
  * @param air in which they dry
  * @param stacking how they are stacked
  * @param inches whether lengths are shown in inches, else in millimetres
@@ -33,7 +34,7 @@ public record DryingCase(
         Optional<Double> fromPercent,
         double toPercent,
         double ringAngleDegrees,
-        Optional<Length> pithDistance,
+        List<Length> pithDistances,
         Optional<DryingAir> air,
         Stacking stacking,
         boolean inches) {
@@ -63,6 +64,7 @@ public record DryingCase(
      * @throws OutOfDomainException if a moisture is outside or the end is above a start that is given
      */
     public DryingCase {
+        pithDistances = List.copyOf(pithDistances);
         MOISTURE.require(toPercent);
         fromPercent.ifPresent(MOISTURE::require);
         if (fromPercent.isPresent() && toPercent > fromPercent.get()) {

@@ -265,9 +265,10 @@ final class DryingParts {
         for (int i = 0; i < cups.size(); i++) {
             Cup cup = cups.get(i);
             Cupping board = cup.board();
+            String of = cup.of() + ", " + lengths.size(board.ringRadius()) + " from the pith";
             for (Cupping.Side side : Cupping.Side.values()) {
                 show(
-                        cup.of() + ", " + (side == Cupping.Side.BARK ? "bark side" : "pith side"),
+                        of + ", " + (side == Cupping.Side.BARK ? "bark side" : "pith side"),
                         board.depthWorking(side));
             }
             table.row(
@@ -281,7 +282,7 @@ final class DryingParts {
                     Cell.number(board.depthInches(Cupping.Side.PITH), 3, 5));
             figures.add(new Figure(
                     CupDrawing.svg("cup-" + (i + 1), board),
-                    cup.of() + ": end of the board, green dashed, dry at " + NumberText.significant(cup.dryPercent(), 4)
+                    of + ": end of the board, green dashed, dry at " + NumberText.significant(cup.dryPercent(), 4)
                             + " % full."));
         }
         blocks.add(new Tabular(table.build()));

@@ -316,7 +316,7 @@ public final class DryingSheet {
             parts.missing(what, "the width of the boards is not given");
             return List.of();
         }
-        if (asked.pithDistance().isEmpty()) {
+        if (asked.pithDistances().isEmpty()) {
             parts.missing(what, "the distance from the pith to the middle of the board is not given");
             return List.of();
         }
@@ -324,41 +324,50 @@ public final class DryingSheet {
             parts.missing(what, "wood does not shrink before it is below 30 %");
             return List.of();
         }
-        try {
-            Cupping board = Cupping.of(
-                    asked.species(),
-                    asked.toPercent(),
-                    asked.width().get(),
-                    asked.thickness(),
-                    asked.ringAngleDegrees(),
-                    asked.pithDistance().get());
-            List<Block> blocks = new ArrayList<>(parts.cups(List.of(new DryingParts.Cup(
-                    lengths.size(asked.thickness()) + " x "
-                            + lengths.size(asked.width().get()),
-                    board,
-                    asked.toPercent()))));
-            for (Optional<Sourced> shrinkage :
-                    List.of(asked.species().radialPercent(), asked.species().tangentialPercent())) {
-                shrinkage.ifPresent(one -> parts.rests(one.source()));
+        List<DryingParts.Cup> cups = new ArrayList<>();
+        for (Length distance : asked.pithDistances()) {
+            try {
+                Cupping board = Cupping.of(
+                        asked.species(),
+                        asked.toPercent(),
+                        asked.width().get(),
+                        asked.thickness(),
+                        asked.ringAngleDegrees(),
+                        distance);
+                cups.add(new DryingParts.Cup(
+                        lengths.size(asked.thickness()) + " x "
+                                + lengths.size(asked.width().get()),
+                        board,
+                        asked.toPercent()));
+            } catch (OutOfDomainException e) {
+                parts.missing(what, e);
             }
-            Source source = asked.species().radialPercent().orElseThrow().source();
-            blocks.add(new Prose("Shrinkage to oven-dry: radial "
-                    + asked.species().radialPercent().orElseThrow().value() + " %, tangential "
-                    + asked.species().tangentialPercent().orElseThrow().value() + " %, by " + source.citation() + "."));
+        }
+        if (cups.isEmpty()) {
+            return List.of();
+        }
+        List<Block> blocks = new ArrayList<>(parts.cups(cups));
+        for (Optional<Sourced> shrinkage :
+                List.of(asked.species().radialPercent(), asked.species().tangentialPercent())) {
+            shrinkage.ifPresent(one -> parts.rests(one.source()));
+        }
+        Source source = asked.species().radialPercent().orElseThrow().source();
+        blocks.add(new Prose("Shrinkage to oven-dry: radial "
+                + asked.species().radialPercent().orElseThrow().value() + " %, tangential "
+                + asked.species().tangentialPercent().orElseThrow().value() + " %, by " + source.citation() + "."));
+        for (DryingParts.Cup cup : cups) {
+            String at = cups.size() == 1 ? "" : ", " + lengths.size(cup.board().ringRadius()) + " from the pith";
             for (Cupping.Side side : Cupping.Side.values()) {
                 note(
                         "cupping",
-                        side == Cupping.Side.BARK ? "hollow of the bark side" : "hollow of the pith side",
-                        board.depthInches(side),
+                        (side == Cupping.Side.BARK ? "hollow of the bark side" : "hollow of the pith side") + at,
+                        cup.board().depthInches(side),
                         5,
                         "in",
                         "derived; shrinkage " + parts.rests(source));
             }
-            return blocks;
-        } catch (OutOfDomainException e) {
-            parts.missing(what, e);
-            return List.of();
         }
+        return blocks;
     }
 
     private List<Block> stack() {

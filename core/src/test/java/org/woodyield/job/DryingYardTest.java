@@ -76,6 +76,26 @@ class DryingYardTest {
     }
 
     @Test
+    void onlyWhatIsSawnCupsAndThatAtEachDistance() throws java.io.IOException {
+        EditedDemo job = job("several", "drying.pith-distance = 3 in; 4 in", "drying.stack-width = 4 ft");
+        Path out = folder.resolve("several-page");
+        assertThat(Run.of(job.folder().toString(), "--out", out.toString()).code())
+                .isZero();
+        List<String> stacks = Files.readAllLines(out.resolve("plan-stacks.csv"));
+        List<String> cups = Files.readAllLines(out.resolve("plan-cupping.csv"));
+        for (String cup : cups.subList(1, cups.size())) {
+            String[] words = cup.replace("\"", "").split(", ?", -1);
+            assertThat(stacks).anyMatch(stack -> stack.replace("\"", "").startsWith(words[0] + ", ")
+                    && stack.contains("," + words[1] + ","));
+        }
+        assertThat(cups).filteredOn(cup -> cup.contains(",76.200,")).isNotEmpty();
+        assertThat(cups).filteredOn(cup -> cup.contains(",101.600,")).isNotEmpty();
+        assertThat(Run.of(job("bad", "drying.pith-distance = 3 in; x").folder().toString())
+                        .err())
+                .contains("drying.pith-distance: 'x'");
+    }
+
+    @Test
     void splitsAndWarpAreBoundedTogether() throws java.io.IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("losses"))
                 .with(JOB, "finish.splits = 2 %", "finish.splits = 90 %")

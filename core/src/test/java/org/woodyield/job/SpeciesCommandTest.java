@@ -1,0 +1,36 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.woodyield.wood.Species;
+import org.woodyield.wood.SpeciesCatalogue;
+
+class SpeciesCommandTest {
+
+    @Test
+    void eachValueHasItsOwnStandingAndWhatIsMissingIsNamed() {
+        String oak = Run.of("species", "Quercus alba").out();
+        assertThat(oak)
+                .contains("Id: white-oak; hardwood.")
+                .containsPattern("tangential shrinkage, green to oven-dry +10\\.5 +% +published: wood-handbook-4-3")
+                .containsPattern("green moisture of heartwood +64 +% +MEMORY: wood-handbook-4-1-memory")
+                .contains("What the tables do not have", "- specific gravity, oven-dry mass over volume at 12 %.");
+        assertThat(Run.of("species", "gray birch").out()).contains("- tangential shrinkage, green to oven-dry.");
+    }
+
+    @Test
+    void everySpeciesHasASheet() {
+        for (Species species : SpeciesCatalogue.published().all()) {
+            assertThat(Run.of("species", species.id()).out()).startsWith(species.commonName() + "\n");
+        }
+    }
+
+    @Test
+    void aMisspeltNameGetsTheNearest() {
+        Run run = Run.of("species", "duglas fir");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("nearest: douglas-fir");
+        assertThat(Run.of("species", "oak").err()).contains("write the name in full: white oak");
+    }
+}
