@@ -17,7 +17,8 @@ final class SpeciesCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return new Usage("Lists the species that logs and prices may name, one a line, or tells what the tables know of one.")
+        return new Usage(
+                        "Lists the species that logs and prices may name, one a line, or tells what the tables know of one.")
                 .argumentIfAny("NAME", "Id, common, scientific or other name; without it all are listed.")
                 .spec();
     }

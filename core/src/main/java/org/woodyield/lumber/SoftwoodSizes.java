@@ -271,8 +271,7 @@ public final class SoftwoodSizes {
                 "nominal " + face,
                 nominal.toString(),
                 "",
-                "the sizes of PS 20: "
-                        + NearestLengths.all(nominals(size.lumberClass(), face)),
+                "the sizes of PS 20: " + NearestLengths.all(nominals(size.lumberClass(), face)),
                 NearestLengths.words(nominal, nominals(size.lumberClass(), face)) + " in a "
                         + size.lumberClass().label()
                         + "; or give the size itself with its unit, such as 1 3/4 in x 6 in");

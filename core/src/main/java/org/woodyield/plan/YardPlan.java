@@ -171,8 +171,8 @@ public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
         for (LogPlan log : plan.logs()) {
             log.sawing()
                     .ifPresent(sawing -> sawing.pieces()
-                            .forEach(piece -> sawn.add(new Sawn(
-                                    piece.optionId(), log.log().species()))));
+                            .forEach(piece -> sawn.add(
+                                    new Sawn(piece.optionId(), log.log().species()))));
         }
         return sawn;
     }

@@ -267,9 +267,7 @@ final class DryingParts {
             Cupping board = cup.board();
             String of = cup.of() + ", " + lengths.size(board.ringRadius()) + " from the pith";
             for (Cupping.Side side : Cupping.Side.values()) {
-                show(
-                        of + ", " + (side == Cupping.Side.BARK ? "bark side" : "pith side"),
-                        board.depthWorking(side));
+                show(of + ", " + (side == Cupping.Side.BARK ? "bark side" : "pith side"), board.depthWorking(side));
             }
             table.row(
                     Cell.text(cup.of()),

@@ -92,8 +92,7 @@ public final class SpeciesSheet {
     }
 
     private void add(String what, Optional<Sourced> value) {
-        value.ifPresentOrElse(
-                found -> row(what, found.value(), found.unit(), found.source()), () -> missing.add(what));
+        value.ifPresentOrElse(found -> row(what, found.value(), found.unit(), found.source()), () -> missing.add(what));
     }
 
     private void row(String what, double value, String unit, Source source) {

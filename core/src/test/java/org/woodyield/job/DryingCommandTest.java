@@ -237,8 +237,11 @@ class DryingCommandTest {
                 "drying", "white oak", "1 1/8 in", "--width", "6 in", "--to", "10 %", "--pith", "4 in; 8 in; 1/8 in");
         assertThat(run.code()).isZero();
         // Farther from the pith the rings are straighter and the board cups less.
-        assertThat(run.out()).containsPattern(" 4 +3\\.73 +7\\.00 +0\\.056 ").containsPattern(" 8 +3\\.73 +7\\.00 +0\\.032 ");
+        assertThat(run.out())
+                .containsPattern(" 4 +3\\.73 +7\\.00 +0\\.056 ")
+                .containsPattern(" 8 +3\\.73 +7\\.00 +0\\.032 ");
         assertThat(run.out()).contains("distance from the pith is 1/8 in; allowed: above 0.562 in");
-        assertThat(Run.of("drying", "white oak", "1 in", "--pith", "4 in; x").err()).contains("--pith: 'x'");
+        assertThat(Run.of("drying", "white oak", "1 in", "--pith", "4 in; x").err())
+                .contains("--pith: 'x'");
     }
 }

@@ -85,8 +85,9 @@ class DryingYardTest {
         List<String> cups = Files.readAllLines(out.resolve("plan-cupping.csv"));
         for (String cup : cups.subList(1, cups.size())) {
             String[] words = cup.replace("\"", "").split(", ?", -1);
-            assertThat(stacks).anyMatch(stack -> stack.replace("\"", "").startsWith(words[0] + ", ")
-                    && stack.contains("," + words[1] + ","));
+            assertThat(stacks)
+                    .anyMatch(stack -> stack.replace("\"", "").startsWith(words[0] + ", ")
+                            && stack.contains("," + words[1] + ","));
         }
         assertThat(cups).filteredOn(cup -> cup.contains(",76.200,")).isNotEmpty();
         assertThat(cups).filteredOn(cup -> cup.contains(",101.600,")).isNotEmpty();

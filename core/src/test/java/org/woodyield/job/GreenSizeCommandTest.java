@@ -145,7 +145,8 @@ class GreenSizeCommandTest {
     void anUnknownSizeIsRefusedWithAllThatAreKnown() {
         assertThat(Run.of("green-size", "2x13", "white oak").err())
                 .contains("the sizes of PS 20: 2 in, 2 1/2 in, 3 in", "nearest: 12 in, 14 in, 10 in");
-        assertThat(Run.of("green-size", "2x4", "white oak", "--moisture", "35 %").err())
+        assertThat(Run.of("green-size", "2x4", "white oak", "--moisture", "35 %")
+                        .err())
                 .contains("allowed: 4 to 30 %")
                 .doesNotContain("write green");
     }
