@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -70,6 +71,7 @@ final class Search implements Stack.Refiner {
     private List<Stack.Item> best = List.of();
     private int opening;
     private long cantsOpened;
+    private long flitchesEdged;
     private long cantsAtMost = Long.MAX_VALUE;
     private long unopenedBound;
 
@@ -120,7 +122,7 @@ final class Search implements Stack.Refiner {
         knownInCant = new boolean[classes][chords.count];
         rooms = new Rooms[classes];
         for (int c = 0; c < classes; c++) {
-            rooms[c] = new Rooms(lattice, lattice.thicknesses.get(c), chords.count, edgeCost[c]);
+            rooms[c] = new Rooms(lattice, lattice.thicknesses.get(c), chords, edgeCost[c]);
         }
         level = new Hulls(chords.levelFrom, chords.levelTo);
         boolean cants = lattice.cantHeights.length > 0;
@@ -549,8 +551,7 @@ final class Search implements Stack.Refiner {
         if (besideRot.isPresent()) {
             return levelRowExactly(c, top, live.value[c][top]);
         }
-        long reached = reached(c, low, top, chords.levelFrom, chords.levelTo, Rows.NO_CLIP, -Rows.NO_CLIP);
-        long exact = reached == live.value[c][top] ? reached : levelRowExactly(c, top, live.value[c][top]);
+        long exact = rowWorth(c, low, top, true, Rows.NO_CLIP, -Rows.NO_CLIP, live.value[c][top]);
         spread(c, top, exact, 1);
         spread(c, top, exact, -1);
         return exact;
@@ -606,6 +607,22 @@ final class Search implements Stack.Refiner {
         }
         int[][] from = level ? chords.levelFrom : chords.uprightFrom;
         int[][] to = level ? chords.levelTo : chords.uprightTo;
+        return rows.best(c, low, high, from, to, clip0, clip1, edgeCost[c], bound);
+    }
+
+    /** The worth of the best row, in the quickest way that gives it. */
+    private long rowWorth(int c, int low, int high, boolean level, int clip0, int clip1, long bound) {
+        int[][] from = level ? chords.levelFrom : chords.uprightFrom;
+        int[][] to = level ? chords.levelTo : chords.uprightTo;
+        long reached = reached(c, low, high, from, to, clip0, clip1);
+        if (reached == bound) {
+            return reached;
+        }
+        OptionalLong best = rooms[c].best(from, to, low, high, clip0, clip1, reached, bound);
+        if (best.isPresent()) {
+            flitchesEdged++;
+            return positive(best.getAsLong());
+        }
         return rows.best(c, low, high, from, to, clip0, clip1, edgeCost[c], bound);
     }
 
@@ -684,10 +701,8 @@ final class Search implements Stack.Refiner {
                         if (besideRot.isPresent()) {
                             return uprightRow(kind, at, cant.value[kind][at]);
                         }
-                        long reached =
-                                reached(kind, low, at, chords.uprightFrom, chords.uprightTo, cantBottom, cantTop);
                         long bound = cant.value[kind][at];
-                        long exact = reached == bound ? reached : uprightRow(kind, at, bound);
+                        long exact = rowWorth(kind, low, at, false, cantBottom, cantTop, bound);
                         if (exact < bound) {
                             spreadInCant(kind, at, exact, 1);
                             spreadInCant(kind, at, exact, -1);
@@ -774,7 +789,8 @@ final class Search implements Stack.Refiner {
     }
 
     long flitchesEdged() {
-        return rows.rowsWorkedOut
+        return flitchesEdged
+                + rows.rowsWorkedOut
                 + besideRot.map(beside -> beside.rowsWorkedOut).orElse(0L);
     }
 

@@ -129,15 +129,29 @@ final class Stack {
                 afterSlab[p] = before;
             }
         }
+        return open();
+    }
+
+    /** Opens at the best first face, of equals at the lowest. */
+    private long open() {
+        boolean anywhere = onlyOpening == ANYWHERE;
+        int first = anywhere ? centre % grid : Math.max(onlyOpening, 0);
+        int end = anywhere ? count : Math.min(onlyOpening + 1, count);
+        int every = grid;
+        long[] reached = sawn;
+        // The value first and its place then: on the way up nearly every face is better than the one before.
         long top = Lattice.NONE;
-        opening = -1;
-        for (int p = centre % grid; p < count; p += grid) {
-            if (sawn[p] > top && pass[p] != FORBIDDEN && (onlyOpening == ANYWHERE || p == onlyOpening)) {
-                top = sawn[p];
-                opening = p;
-            }
+        for (int p = first; p < end; p += every) {
+            top = Math.max(top, reached[p]);
         }
-        return top;
+        int place = first;
+        while (place < end && reached[place] != top) {
+            place += every;
+        }
+        // A forbidden pass takes off so much that it is the best only where there is no other.
+        boolean none = place >= end || pass[place] == FORBIDDEN;
+        opening = none ? -1 : place;
+        return none ? Lattice.NONE : top;
     }
 
     /**
