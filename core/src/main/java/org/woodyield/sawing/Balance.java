@@ -13,13 +13,15 @@ import org.woodyield.measure.Volume;
  */
 final class Balance {
 
-    private static final int PARTS = 4;
+    /** A longer stretch is parted in four, a shorter one in two. */
+    private static final double LONG_SHARE = 0.3;
 
-    /** A section whose integrals up to a height are worked out once: places that touch share the heights of their corners. */
+    /** A section that remembers some integrals: places that touch share the heights of their corners. */
     private static final class Section {
+        private static final int REMEMBERED = 8;
         final Lie.Plane plane;
-        private double[] heights = new double[16];
-        private double[] integrals = new double[16];
+        private final double[] heights = new double[REMEMBERED];
+        private final double[] integrals = new double[REMEMBERED];
         private int known;
 
         Section(Lie.Plane plane) {
@@ -28,19 +30,15 @@ final class Balance {
 
         /** Integral of half the chord from the centre's height. */
         double segment(double v) {
-            // Places are walked from neighbour to neighbour, so that a height known at all stands near the end.
-            for (int i = known - 1; i >= 0; i--) {
-                if (heights[i] == v) {
-                    return integrals[i];
+            // Places are walked from neighbour to neighbour, so that a height comes back soon or never.
+            for (int i = known - 1; i >= Math.max(0, known - REMEMBERED); i--) {
+                if (heights[i % REMEMBERED] == v) {
+                    return integrals[i % REMEMBERED];
                 }
             }
-            if (known == heights.length) {
-                heights = Arrays.copyOf(heights, 2 * known);
-                integrals = Arrays.copyOf(integrals, 2 * known);
-            }
             double integral = Balance.segment(plane, v);
-            heights[known] = v;
-            integrals[known] = integral;
+            heights[known % REMEMBERED] = v;
+            integrals[known % REMEMBERED] = integral;
             known++;
             return integral;
         }
@@ -128,8 +126,8 @@ final class Balance {
                 sum += (u2 - u1) * (v2 - v1) * (bounds[i + 1] - bounds[i]);
                 continue;
             }
-            double h = (bounds[i + 1] - bounds[i]) / PARTS;
-            Section[] sections = sections(i, h);
+            Section[] sections = sections(i);
+            double h = (bounds[i + 1] - bounds[i]) * FivePoints.COUNT / sections.length;
             for (int at = 0; at < sections.length; at++) {
                 double area = area(sections[at], u1, u2, v1, v2);
                 if (rotten) {
@@ -142,10 +140,13 @@ final class Balance {
         return sum;
     }
 
-    private Section[] sections(int stretch, double h) {
+    private Section[] sections(int stretch) {
         Section[] known = nodes[stretch];
         if (known == null) {
-            known = new Section[PARTS * FivePoints.COUNT];
+            double length = bounds[stretch + 1] - bounds[stretch];
+            int parts = length < LONG_SHARE * lie.solid().lengthMetres() ? 2 : 4;
+            double h = length / parts;
+            known = new Section[parts * FivePoints.COUNT];
             for (int at = 0; at < known.length; at++) {
                 int part = at / FivePoints.COUNT;
                 double middle = bounds[stretch] + h * (part + 0.5);
@@ -176,8 +177,10 @@ final class Balance {
             return 0;
         }
         // A side that the outline only touches must not count as crossed here and passed there.
-        boolean crossesLeft = p.halfUpright(u1) >= 0;
-        boolean crossesRight = p.halfUpright(u2) >= 0;
+        double halfLeft = p.halfUpright(u1);
+        double halfRight = p.halfUpright(u2);
+        boolean crossesLeft = halfLeft >= 0;
+        boolean crossesRight = halfRight >= 0;
         if ((!crossesLeft && u1 > p.cu) || (!crossesRight && u2 < p.cu)) {
             return 0;
         }
@@ -188,7 +191,7 @@ final class Balance {
         heights[n++] = high;
         for (int side = 0; side < 2; side++) {
             double u = side == 0 ? u1 : u2;
-            double half = p.halfUpright(u);
+            double half = side == 0 ? halfLeft : halfRight;
             if (half >= 0) {
                 for (int sign = -1; sign <= 1; sign += 2) {
                     double v = p.midUpright(u) + sign * half;
