@@ -130,15 +130,13 @@ final class Cell {
         return length(Length.ZERO, greatest, () -> "0 to " + greatest, remedy);
     }
 
-    /** One or more lengths above zero, with semicolons between, up to a greatest; each once, as they stand. */
+    /** One or more lengths above zero, with semicolons between, up to a greatest; as they stand. */
     Optional<List<Length>> lengthsUpTo(Length greatest, String remedy) {
         List<Cell> parts = split(';');
         List<Length> lengths = parts.stream()
                 .flatMap(part -> part.lengthUpTo(greatest, remedy).stream())
                 .toList();
-        return lengths.size() == parts.size()
-                ? Optional.of(lengths.stream().distinct().toList())
-                : Optional.empty();
+        return lengths.size() == parts.size() ? Optional.of(lengths) : Optional.empty();
     }
 
     /** A number without a unit. */

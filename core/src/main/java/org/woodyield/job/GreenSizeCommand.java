@@ -1,8 +1,10 @@
 package org.woodyield.job;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.woodyield.lumber.ConnectorFit;
 import org.woodyield.lumber.GreenTargetSize;
 import org.woodyield.lumber.NominalSize;
 import org.woodyield.lumber.Product;
@@ -12,6 +14,7 @@ import org.woodyield.lumber.UndersizeZ;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 import org.woodyield.show.NumberText;
 import org.woodyield.show.WorkingText;
 import org.woodyield.source.Sources;
@@ -59,12 +62,22 @@ final class GreenSizeCommand implements Subcommand {
                 .option("--undersize", "PERCENT", "Share that may come out scant; 5 %% if not given.")
                 .option("--step", "LENGTH", "Finest step of the saw's scale; 1/16 in if not given.")
                 .option("--model", "NAME", "straight-line, which is taken if not given, or lumber-equation.")
+                .option(
+                        "--boards",
+                        "TABLE",
+                        "Table of boards measured as sawn, column readings (1.70 in; 1.73 in), optional id; their"
+                                + " deviation in all is taken for --variation.")
+                .option(
+                        "--connector",
+                        "SEAT",
+                        "Least and greatest width that a metal connector takes, such as '1 1/2 in; 1 9/16 in', as its"
+                                + " maker prints them; does the thickness fit?")
                 .option("--sawn", "SIZE", "The way back: thickness x width sawn green, in inches; is it enough?")
                 .spec();
     }
 
     @Override
-    public int run(ParseResult given, Terminal terminal) {
+    public int run(ParseResult given, Terminal terminal) throws IOException {
         Problems problems = new Problems();
         Arguments arguments = new Arguments(name(), given, problems);
         Asked asked = new Asked(arguments);
@@ -76,6 +89,8 @@ final class GreenSizeCommand implements Subcommand {
         Optional<Length> variation = arguments
                 .cell("--variation", "0.03 in")
                 .lengthOrNoneUpTo(Length.inches(1, 2), "give a standard deviation");
+        Optional<MeasuredBoards> boards = asked.boards();
+        Optional<ConnectorFit> connector = asked.connector();
         Optional<Double> undersize =
                 arguments.cell("--undersize", "5 %").quantity(Units.PERCENT, SettingsReader.UNDERSIZE);
         Optional<Length> step =
@@ -86,7 +101,8 @@ final class GreenSizeCommand implements Subcommand {
         Optional<List<Length>> sawn = asked.sawn();
         problems.stopIfAny();
         Finished dressed = finished.orElseThrow();
-        StringBuilder out = new StringBuilder();
+        StringBuilder out = new StringBuilder(boards.map(MeasuredBoards::text).orElse(""));
+        boolean first = true;
         for (double angle : rings.orElseThrow()) {
             SizeChain chain = new SizeChain(
                     species.orElseThrow(),
@@ -97,14 +113,21 @@ final class GreenSizeCommand implements Subcommand {
                     model.orElseThrow(),
                     planing.orElseThrow(),
                     UndersizeZ.exact(undersize.orElseThrow()),
-                    variation.orElseThrow());
-            out.append(out.isEmpty() ? "" : "\n\n");
+                    boards.map(MeasuredBoards::variation).orElseGet(variation::orElseThrow));
+            out.append(first ? "" : "\n\n");
+            first = false;
             out.append(dressed.name()).append(' ').append(chain.species().commonName());
             out.append(", ").append(chain.cut()).append(": dressed ").append(size(dressed.thickness()));
             out.append(" x ").append(size(dressed.width())).append(" dry (").append(dressed.restsOn());
             out.append(")\n");
             out.append(
                     sawn.orElseThrow().isEmpty() ? forth(chain, step.orElseThrow()) : back(chain, sawn.orElseThrow()));
+            connector.ifPresent(seat -> out.append(seated(
+                    chain,
+                    seat,
+                    sawn.orElseThrow().isEmpty()
+                            ? chain.green(Face.THICKNESS).setting(step.orElseThrow())
+                            : sawn.orElseThrow().get(0))));
             out.append(otherModels(chain));
         }
         return terminal.print("size", out.toString());
@@ -123,6 +146,27 @@ final class GreenSizeCommand implements Subcommand {
             out.append('\n').append(working(chain.settingWorking(face, step)));
         }
         return out.toString();
+    }
+
+    /** Whether the thickness goes into a connector: planed to size, and left rough as it dries. */
+    private static String seated(SizeChain chain, ConnectorFit seat, Length sawn) {
+        GreenTargetSize green = chain.green(Face.THICKNESS);
+        Length rough = Length.ofInches(green.dryInches(sawn), Rounding.HALF_UP);
+        return "\n  connector for " + size(seat.least()) + " to " + size(seat.greatest()) + ": planed to "
+                + size(green.finished()) + " it " + fit(seat, green.finished()) + "; left rough, "
+                + inches(rough.toInches()) + " dry, it " + fit(seat, rough)
+                + ". Size alone says nothing of strength; the maker, the local authority and licensed practice decide.\n\n"
+                + working(seat.offWorking(green.finished()))
+                + '\n' + working(seat.offWorking(rough));
+    }
+
+    private static String fit(ConnectorFit seat, Length board) {
+        String off = inches(Math.abs(seat.offInches(board)));
+        return switch (seat.fit(board)) {
+            case FITS -> "fits";
+            case LOOSE -> "stands loose by " + off;
+            case TOO_WIDE -> "is too wide by " + off;
+        };
     }
 
     private static String working(Working working) {
@@ -250,6 +294,36 @@ final class GreenSizeCommand implements Subcommand {
             return cell.text().equals("both")
                     ? Optional.of(List.of(0.0, 90.0))
                     : angle(cell).map(List::of);
+        }
+
+        /** Boards that were measured, if a table of them is named. */
+        Optional<MeasuredBoards> boards() throws IOException {
+            Optional<Cell> option = arguments.find("--boards");
+            if (option.isEmpty()) {
+                return Optional.empty();
+            }
+            if (arguments.find("--variation").isPresent()) {
+                option.get().refuse("a table of boards or --variation", "leave one of the two out");
+                return Optional.empty();
+            }
+            return MeasuredBoards.read(option.get().text(), option.get(), arguments.problems());
+        }
+
+        /** The seat of a connector, if one is named. */
+        Optional<ConnectorFit> connector() {
+            return arguments.find("--connector").flatMap(cell -> {
+                Optional<List<Length>> seat = cell.lengthsUpTo(Length.inches(30), "take both from what the maker prints");
+                try {
+                    if (seat.isPresent() && seat.get().size() == 2) {
+                        return Optional.of(
+                                new ConnectorFit(seat.get().get(0), seat.get().get(1)));
+                    }
+                    cell.refuse("two widths with a semicolon, the least first", "take both from what the maker prints");
+                } catch (OutOfDomainException e) {
+                    cell.refuse(e);
+                }
+                return Optional.empty();
+            });
         }
 
         /** Thickness and width sawn, or nothing where that was not asked. */

@@ -2,7 +2,11 @@ package org.woodyield.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -149,5 +153,50 @@ class GreenSizeCommandTest {
                         .err())
                 .contains("allowed: 4 to 30 %")
                 .doesNotContain("write green");
+    }
+
+    @Test
+    void measuredBoardsGiveTheVariationByBothConventions(@TempDir Path folder) throws IOException {
+        // Eight boards of a printed example: 0.016 within, 0.022 between, 0.025 in all.
+        String boards = Files.writeString(folder.resolve("boards.csv"), """
+                        id,readings
+                        1,1.700 in; 1.730 in; 1.710 in; 1.720 in
+                        2,1.670 in; 1.720 in; 1.700 in; 1.710 in
+                        3,1.690 in; 1.720 in; 1.700 in; 1.680 in
+                        4,1.740 in; 1.730 in; 1.750 in; 1.720 in
+                        5,1.700 in; 1.680 in; 1.660 in; 1.670 in
+                        6,1.710 in; 1.720 in; 1.720 in; 1.740 in
+                        7,1.660 in; 1.690 in; 1.680 in; 1.680 in
+                        8,1.710 in; 1.750 in; 1.740 in; 1.720 in
+                        """).toString();
+        Run run = Run.of("green-size", "2x4", "white oak", "--boards", boards, "--rings", "flat");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("mean 1.7069 in", "plain deviations: within boards 0.0159 in, between 0.0224 in, in all 0.0255 in")
+                .contains("components of variance: within boards 0.0159 in, between 0.0209 in, in all 0.0263 in");
+        assertThat(Run.of("green-size", "2x4", "white oak", "--boards", boards, "--variation", "0.02 in")
+                        .err())
+                .contains("leave one of the two out");
+        String few = Files.writeString(folder.resolve("few.csv"), "readings\n1.7 in; x\n").toString();
+        assertThat(Run.of("green-size", "2x4", "white oak", "--boards", few).err())
+                .contains("few.csv, line 2, readings: 'x'");
+        String one = Files.writeString(folder.resolve("one.csv"), "readings\n1.7 in; 1.8 in\n").toString();
+        assertThat(Run.of("green-size", "2x4", "white oak", "--boards", one).err())
+                .contains("--boards", "boards: 2 or more");
+    }
+
+    @Test
+    void aConnectorTakesThePlanedThicknessAndNotTheRough() {
+        // By hand: 1 11/16 in shrinks 2.8 % flat-sawn to 1.640 in, 0.078 in over 1 9/16 in.
+        Run run = Run.of("green-size", "2x4", "white oak", "--rings", "flat", "--connector", "1 1/2 in; 1 9/16 in");
+        assertThat(run.out())
+                .contains("planed to 1 1/2 in it fits; left rough, 1.640 in dry, it is too wide by 0.078 in")
+                .contains("Size alone says nothing of strength");
+        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "1 3/4 in; 1 13/16 in").out())
+                .contains("it stands loose by 0.250 in");
+        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "1 1/2 in").err())
+                .contains("two widths with a semicolon");
+        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "2 in; 1 in").err())
+                .contains("the narrower board first");
     }
 }

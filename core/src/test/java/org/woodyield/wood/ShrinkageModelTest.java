@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,6 +94,47 @@ class ShrinkageModelTest {
         double dry = LUMBER.percent(FIR, face, 0, 8);
         double wet = LUMBER.percent(FIR, face, 0, 19);
         return 19 + wet * 11 / (dry - wet);
+    }
+
+    @Provide
+    Arbitrary<Species> species() {
+        return Arbitraries.of(SpeciesCatalogue.published().all().stream()
+                .filter(LINE::appliesTo)
+                .toList());
+    }
+
+    @Property
+    void inEverySpeciesShrinkageFallsWithMoistureAndEndsAtThirtyAndItsSumKeepsAtEveryAngle(
+            @ForAll("species") Species species,
+            @ForAll @DoubleRange(max = 90) double angle,
+            @ForAll @DoubleRange(max = 60) double a,
+            @ForAll @DoubleRange(max = 60) double b) {
+        double both = 0;
+        for (Face face : Face.values()) {
+            double drier = LINE.percent(species, face, angle, Math.min(a, b));
+            double wetter = LINE.percent(species, face, angle, Math.max(a, b));
+            assertThat(drier).isGreaterThanOrEqualTo(wetter);
+            assertThat(wetter == 0).isEqualTo(Math.max(a, b) >= 30);
+            both += drier;
+        }
+        double along = LINE.percent(species, Face.WIDTH, 0, Math.min(a, b));
+        double across = LINE.percent(species, Face.THICKNESS, 0, Math.min(a, b));
+        assertThat(both).isCloseTo(along + across, within(1e-12));
+    }
+
+    @Property
+    void whatTheLumberEquationTakesItShrinksLessTheWetterItStays(
+            @ForAll("species") Species species,
+            @ForAll Face face,
+            @ForAll @DoubleRange(min = 8, max = 19) double a,
+            @ForAll @DoubleRange(min = 8, max = 19) double b) {
+        if (LUMBER.appliesTo(species)) {
+            assertThat(LUMBER.percent(species, face, 0, Math.min(a, b)))
+                    .isGreaterThanOrEqualTo(LUMBER.percent(species, face, 0, Math.max(a, b)));
+        } else {
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> LUMBER.percent(species, face, 0, a));
+        }
     }
 
     @Test
