@@ -312,7 +312,8 @@ final class GreenSizeCommand implements Subcommand {
         /** The seat of a connector, if one is named. */
         Optional<ConnectorFit> connector() {
             return arguments.find("--connector").flatMap(cell -> {
-                Optional<List<Length>> seat = cell.lengthsUpTo(Length.inches(30), "take both from what the maker prints");
+                Optional<List<Length>> seat =
+                        cell.lengthsUpTo(Length.inches(30), "take both from what the maker prints");
                 try {
                     if (seat.isPresent() && seat.get().size() == 2) {
                         return Optional.of(

@@ -66,8 +66,7 @@ record MeasuredBoards(SizeControl sizes) {
         }
         text.append("  The plain deviation in all is taken for the variation; print and theory differ.\n");
         for (Convention convention : Convention.values()) {
-            text.append('\n')
-                    .append(WorkingText.plain(sizes.working(convention).givenBy(Sources.get("command-line"))));
+            text.append('\n').append(WorkingText.plain(sizes.working(convention).givenBy(Sources.get("command-line"))));
         }
         return text.append('\n').toString();
     }

@@ -172,15 +172,19 @@ class GreenSizeCommandTest {
         Run run = Run.of("green-size", "2x4", "white oak", "--boards", boards, "--rings", "flat");
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("mean 1.7069 in", "plain deviations: within boards 0.0159 in, between 0.0224 in, in all 0.0255 in")
+                .contains(
+                        "mean 1.7069 in",
+                        "plain deviations: within boards 0.0159 in, between 0.0224 in, in all 0.0255 in")
                 .contains("components of variance: within boards 0.0159 in, between 0.0209 in, in all 0.0263 in");
         assertThat(Run.of("green-size", "2x4", "white oak", "--boards", boards, "--variation", "0.02 in")
                         .err())
                 .contains("leave one of the two out");
-        String few = Files.writeString(folder.resolve("few.csv"), "readings\n1.7 in; x\n").toString();
+        String few = Files.writeString(folder.resolve("few.csv"), "readings\n1.7 in; x\n")
+                .toString();
         assertThat(Run.of("green-size", "2x4", "white oak", "--boards", few).err())
                 .contains("few.csv, line 2, readings: 'x'");
-        String one = Files.writeString(folder.resolve("one.csv"), "readings\n1.7 in; 1.8 in\n").toString();
+        String one = Files.writeString(folder.resolve("one.csv"), "readings\n1.7 in; 1.8 in\n")
+                .toString();
         assertThat(Run.of("green-size", "2x4", "white oak", "--boards", one).err())
                 .contains("--boards", "boards: 2 or more");
     }
@@ -192,11 +196,14 @@ class GreenSizeCommandTest {
         assertThat(run.out())
                 .contains("planed to 1 1/2 in it fits; left rough, 1.640 in dry, it is too wide by 0.078 in")
                 .contains("Size alone says nothing of strength");
-        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "1 3/4 in; 1 13/16 in").out())
+        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "1 3/4 in; 1 13/16 in")
+                        .out())
                 .contains("it stands loose by 0.250 in");
-        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "1 1/2 in").err())
+        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "1 1/2 in")
+                        .err())
                 .contains("two widths with a semicolon");
-        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "2 in; 1 in").err())
+        assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "2 in; 1 in")
+                        .err())
                 .contains("the narrower board first");
     }
 }

@@ -132,8 +132,7 @@ class ShrinkageModelTest {
             assertThat(LUMBER.percent(species, face, 0, Math.min(a, b)))
                     .isGreaterThanOrEqualTo(LUMBER.percent(species, face, 0, Math.max(a, b)));
         } else {
-            assertThatExceptionOfType(OutOfDomainException.class)
-                    .isThrownBy(() -> LUMBER.percent(species, face, 0, a));
+            assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> LUMBER.percent(species, face, 0, a));
         }
     }
 
