@@ -62,7 +62,7 @@ final class BuckCommand implements Subcommand {
                                 + LEAST_LENGTH + ", and " + GRADE + ", the best first.")
                 .option("--lengths", "LENGTH;...", "Scaling lengths that may be cut, such as '8 ft; 12 ft; 16 ft'.")
                 .option("--offcuts", "LENGTH;...", "Lengths that may be cut away for nothing.")
-                .option("--rule", "RULE", "Key of the buyer's log rule; 'rules' lists them.")
+                .option("--rule", "RULE", "Key of the buyer's log rule; 'rules' lists them. Or " + OwnRule.WORDS + ".")
                 .option("--law", "PLACE", "Key of a place whose law sets rule and convention, in place of --rule.")
                 .option(
                         "--trim",

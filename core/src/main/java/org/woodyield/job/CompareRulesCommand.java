@@ -34,7 +34,7 @@ final class CompareRulesCommand implements Subcommand {
                         "--rules",
                         "RULE,...",
                         "Keys of the rules, with commas; without it all that 'rules' lists"
-                                + " but those that answer only when asked for.")
+                                + " but those that answer only when asked for. Or " + OwnRule.WORDS + ".")
                 .option("--length", "LENGTH", "Scaling length; without it 16 ft.")
                 .option("--from", "DIAMETER", "Least diameter in whole inches; without it 6 in.")
                 .option("--to", "DIAMETER", "Greatest diameter in whole inches; without it 30 in.")

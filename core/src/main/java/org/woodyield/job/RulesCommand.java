@@ -44,7 +44,7 @@ final class RulesCommand implements Subcommand {
                 .argumentIfAny(
                         "RULE",
                         "Key of a rule or of a place with a law, the latter also with " + Scalings.LAW
-                                + " before it; without it all are listed.")
+                                + " before it, or " + OwnRule.WORDS + "; without it all are listed.")
                 .argumentIfAny(
                         "DIAMETER",
                         "Diameter inside bark, such as '14 in'; the working is then shown. For a log rule the scaling"
@@ -90,6 +90,13 @@ final class RulesCommand implements Subcommand {
         if (id.isEmpty()) {
             return terminal.print("list", list());
         }
+        List<String> problems = new ArrayList<>();
+        Optional<Scaling> rule = OwnRule.is(id)
+                ? OwnRule.read(id, problems).map(Scalings::plain)
+                : Scalings.rule(id);
+        if (!problems.isEmpty()) {
+            throw new BadInputException(problems.toArray(String[]::new));
+        }
         if (!diameter.isEmpty() && length.isEmpty()) {
             throw new BadInputException("a working needs a diameter and a length, " + EXAMPLE);
         }
@@ -99,9 +106,7 @@ final class RulesCommand implements Subcommand {
                         parsed("DIAMETER", diameter),
                         parsed("LENGTH", length),
                         large.isEmpty() ? Optional.empty() : Optional.of(parsed("LARGE", large))));
-        Optional<Scaling> rule = Scalings.rule(id);
         if (rule.isEmpty()) {
-            List<String> problems = new ArrayList<>();
             Optional<Jurisdiction> place = Scalings.law(id, problems);
             if (place.isEmpty()) {
                 throw new BadInputException(Scalings.unknown("rule", id, Scalings.keysOfRules()), problems.get(0));
@@ -115,6 +120,7 @@ final class RulesCommand implements Subcommand {
         List<LogRule> all = new ArrayList<>(LogRules.all());
         LogRules.onRequest().stream().filter(rule -> !all.contains(rule)).forEach(all::add);
         return "Log rules, board feet\n\n" + RuleText.list(all, LogRules.onRequest())
+                + OwnRule.LIST
                 + "\nCubic rules and formulas for the solid volume\n\n"
                 + RuleText.cubic(List.of(CubicRule.values()), List.of(SolidVolume.values()))
                 + RuleText.firmwood(Scaling.BritishColumbia.KEY)

@@ -37,7 +37,8 @@ final class ScaleCommand implements Subcommand {
                 .option(
                         "--rules",
                         "RULE,...",
-                        "Keys of log rules, cubic rules and volume formulas, with commas; 'rules' lists them.")
+                        "Keys of log rules, cubic rules and volume formulas, with commas; 'rules' lists them. Or "
+                                + OwnRule.WORDS + ".")
                 .option(
                         "--law",
                         "PLACE,...",

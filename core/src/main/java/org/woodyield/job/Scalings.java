@@ -25,10 +25,14 @@ final class Scalings {
 
     private Scalings() {}
 
-    /** Log rules only, of a list with commas, all problems noted; none for an empty text. */
+    /** Log rules only, of a list with commas, all problems noted; none for an empty text. A {@link OwnRule} may stand for a key. */
     static List<LogRule> logRules(String ids, List<String> problems) {
         List<LogRule> rules = new ArrayList<>();
         for (String id : keys(ids, "rule", problems)) {
+            if (OwnRule.is(id)) {
+                OwnRule.read(id, problems).ifPresent(rules::add);
+                continue;
+            }
             try {
                 rules.add(LogRules.byId(id));
             } catch (OutOfDomainException e) {
@@ -38,10 +42,17 @@ final class Scalings {
         return rules;
     }
 
-    /** Log rules, cubic rules and volume formulas of one list with commas and laws of another, all problems noted. */
+    /**
+     * Log rules, cubic rules and volume formulas of one list with commas and laws of another, all problems noted.
+     * A {@link OwnRule} may stand for a key.
+     */
     static List<Scaling> of(String rules, String laws, List<String> problems) {
         List<Scaling> found = new ArrayList<>();
         for (String id : keys(rules, "rule", problems)) {
+            if (OwnRule.is(id)) {
+                OwnRule.read(id, problems).map(Scalings::plain).ifPresent(found::add);
+                continue;
+            }
             rule(id).ifPresentOrElse(found::add, () -> problems.add(unknown("rule", id, keysOfRules())));
         }
         for (String id : keys(laws, "law", problems)) {

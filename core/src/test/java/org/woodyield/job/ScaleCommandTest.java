@@ -274,6 +274,43 @@ class ScaleCommandTest {
     }
 
     @Test
+    void aRuleForOnesOwnSawStandsInPlaceOfAKey() throws IOException {
+        String logs = table("id,small-end,length\na,14 in,16 ft\n");
+        // By hand: the circle pi/4 x 196 = 153.938, four fifths of it board, over 12 in and 16 ft: 164.201.
+        String whole = "own kerf 1/4 in; board 1 in; shrinkage 0 in; slab 0 in; taper 0 in per ft; section 16 ft";
+        Run run = Run.of("scale", logs, "--rules", whole + ",own kerf 1/8 in,doyle");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains(",own-kerf-1-8-in-bf-scale,doyle-bf-scale,", "[derived] Rule from assumptions")
+                .contains("log,a,164.201,150.243,100,,");
+        // The assumptions of the International rule, written out.
+        assertThat(Run.of("rules", "own kerf 1/8 in; taper 1/2 in per 4 ft; section 4 ft; board 1 in", "14 in", "16 ft")
+                        .out())
+                .contains("150.24", "k   kerf ", "0.125");
+        assertThat(Run.of("rules", "own kerf 3/16 in").out()).contains("Own saw, kerf 3/16 in", "Standing: derived");
+        assertThat(Run.of("compare-rules", "--rules", "own kerf 3/16 in,doyle").out())
+                .contains("own-kerf-3-16-in  derived");
+        assertThat(Run.of("rules").out()).contains("A rule for your own saw");
+        assertThat(Run.of("scale", logs, "--rules", "own kerf 1/8 in,own kerf 1/8 in")
+                        .err())
+                .contains("named twice");
+        assertRefusedRule("own", "kerf, board, shrinkage");
+        assertRefusedRule("own slab 2 in", "the kerf at least");
+        assertRefusedRule("own kref 1/8 in", "is kerf meant?");
+        assertRefusedRule("own kerf 1/8 in; kerf 1 in", "each assumption once");
+        assertRefusedRule("own kerf 1/8", "own rule, kerf: '1/8'", "add the unit");
+        assertRefusedRule("own kerf 3 in", "kerf 0 to 1 in");
+        assertRefusedRule("own kerf 1/8 in; section 6 in", "section 1 to 60 ft");
+        assertRefusedRule("own kerf 1/8 in; taper 3 in", "a length for each length");
+    }
+
+    private static void assertRefusedRule(String rule, String... words) {
+        Run run = Run.of("rules", rule, "14 in", "16 ft");
+        assertThat(run.code()).as(rule).isEqualTo(Main.INPUT);
+        assertThat(run.err()).as(rule).contains(words);
+    }
+
+    @Test
     void refusalsStandInTheOrderOfTheRows() throws IOException {
         String logs = table("id,small-end,length\na,x,16 ft\nb,14 in\nc,y,16 ft\nd,14 in,16 ft\n");
         assertThat(Run.of("scale", logs, "--rules", "doyle").err())
