@@ -1,5 +1,6 @@
 package org.woodyield.bench;
 
+import java.util.Arrays;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -13,14 +14,18 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.woodyield.log.SolidVolume;
 import org.woodyield.measure.Rounding;
+import org.woodyield.scaling.CubicRule;
+import org.woodyield.scaling.Firmwood;
 import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.LogRules;
 
 /**
  * What do the domain checks of a rule's batch cost, beside a loop without them, a bare table look-up and a copy?
  *
- * <p>Diameters are drawn from a normal law of 14 +- 4 in, cut to 6 to 40 whole inches; lengths are 8 to 20 even feet.
+ * <p>Diameters are drawn from a normal law of 14 +- 4 in, cut to 6 to 40 whole inches; lengths are 8 to 20 even feet. For
+ * the cubic rules and solid formulas the same numbers stand for centimetres, with lengths of 2 to 8 m in tenths.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -41,6 +46,8 @@ public class ScalingBenchmark {
     private double[] lengths;
     private double[] out;
     private double[] table;
+    private double[] larges;
+    private double[] metres;
 
     @Setup
     public void draw() {
@@ -58,11 +65,45 @@ public class ScalingBenchmark {
             diameters[i] = Math.max(6, Math.min(40, Math.rint(14 + 4 * random.nextGaussian())));
             lengths[i] = 8 + 2 * random.nextInt(7);
         }
+        larges = new double[COUNT];
+        metres = new double[COUNT];
+        for (int i = 0; i < COUNT; i++) {
+            larges[i] = diameters[i] + 4 * random.nextDouble();
+            metres[i] = 2 + 0.1 * random.nextInt(60);
+        }
         verify(doyle, doyleUnchecked());
         verify(doyle, doyleVectorised());
         verify(scribnerFit, scribnerFitUnchecked());
         verify(international, internationalUnchecked());
         verify(decimalC, decimalCBareLookup());
+        same("smalian", smalianUnchecked(), smalian(new double[COUNT]));
+        same("firmwood", firmwoodUnchecked(), firmwood(new double[COUNT]));
+        same("japan", japanUnchecked(), japan(new double[COUNT]));
+        for (int i = 0; i < COUNT; i++) {
+            out[i] = CubicRule.JAPAN.cubicMetres(diameters[i], metres[i]);
+        }
+        same("japan, one by one", out, japan(new double[COUNT]));
+    }
+
+    private void same(String what, double[] baseline, double[] batch) {
+        if (!Arrays.equals(baseline, batch)) {
+            throw new IllegalStateException(what + ": batch and baseline differ");
+        }
+    }
+
+    private double[] smalian(double[] volumes) {
+        SolidVolume.SMALIAN.volume(diameters, diameters, larges, metres, volumes);
+        return volumes;
+    }
+
+    private double[] firmwood(double[] volumes) {
+        Firmwood.cubicMetres(diameters, larges, metres, volumes);
+        return volumes;
+    }
+
+    private double[] japan(double[] volumes) {
+        CubicRule.JAPAN.cubicMetres(diameters, metres, volumes);
+        return volumes;
     }
 
     private void verify(LogRule rule, double[] baseline) {
@@ -165,6 +206,61 @@ public class ScalingBenchmark {
     public double[] decimalCBareLookup() {
         for (int i = 0; i < COUNT; i++) {
             out[i] = table[((int) diameters[i]) * 41 + ((int) lengths[i])];
+        }
+        return out;
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] smalian() {
+        return smalian(out);
+    }
+
+    /** The baseline: the same formula, which is not rounded, nothing checked. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] smalianUnchecked() {
+        for (int i = 0; i < COUNT; i++) {
+            double a = diameters[i];
+            double c = larges[i];
+            out[i] = StrictMath.PI / 4 * (a * a + c * c) * metres[i] / 2;
+        }
+        return out;
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] firmwood() {
+        return firmwood(out);
+    }
+
+    /** The baseline: the same formula, which is not rounded, nothing checked. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] firmwoodUnchecked() {
+        for (int i = 0; i < COUNT; i++) {
+            double r = diameters[i];
+            double b = larges[i];
+            out[i] = StrictMath.PI * (r * r + b * b) / 2 * metres[i] / 10000;
+        }
+        return out;
+    }
+
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] japan() {
+        return japan(out);
+    }
+
+    /** The baseline: the same formula and rounding, nothing checked. */
+    @Benchmark
+    @OperationsPerInvocation(COUNT)
+    public double[] japanUnchecked() {
+        for (int i = 0; i < COUNT; i++) {
+            double d = diameters[i];
+            double c = Math.floor(100 * metres[i] + 0.5);
+            double allowed = c < 600 ? d : d + (Math.floor(c / 100) - 4) / 2;
+            out[i] = Rounding.HALF_UP.toStep(allowed * allowed * c / 1000, 1) / 1000;
         }
         return out;
     }

@@ -111,7 +111,7 @@ public final class CentroidVolume {
      * @throws OutOfDomainException at the first log that is refused alone; what lies before it is already written
      */
     public static void volume(double[] small, double[] atCentroid, double[] large, double[] lengths, double[] volumes) {
-        SameLength.require(volumes, small, atCentroid, large, lengths);
+        LogArrays.require(volumes, small, atCentroid, large, lengths);
         for (int i = 0; i < volumes.length; i++) {
             volumes[i] = volume(small[i], atCentroid[i], large[i], lengths[i]);
         }

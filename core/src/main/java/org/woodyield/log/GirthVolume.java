@@ -91,7 +91,7 @@ public enum GirthVolume {
      *     before it is already written
      */
     public void volume(double[] girths, double[] lengths, double[] volumes) {
-        SameLength.require(volumes, girths, lengths);
+        LogArrays.require(volumes, girths, lengths);
         for (int i = 0; i < volumes.length; i++) {
             volumes[i] = volume(girths[i], lengths[i]);
         }

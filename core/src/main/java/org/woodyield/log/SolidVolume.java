@@ -158,23 +158,14 @@ public enum SolidVolume {
     public double volume(double small, double middle, double large, double length) {
         require(small, middle, large, length);
         return switch (this) {
-            case SMALIAN -> StrictMath.PI / 4 * (small * small + large * large) * length / 2;
-            case HUBER -> StrictMath.PI / 4 * (middle * middle) * length;
-            case NEWTON -> StrictMath.PI / 4 * (small * small + 4 * (middle * middle) + large * large) * length / 6;
-            case CONE -> StrictMath.PI / 4 * (small * small + small * large + large * large) * length / 3;
-            case SUBNEILOID -> {
-                double mean = (small + large) / 2;
-                yield StrictMath.PI / 4 * (mean * mean) * length;
-            }
-            case BUTT_LOG -> StrictMath.PI / 4 * (0.75 * (small * small) + 0.25 * (large * large)) * length;
-            case ONE_IN_TEN -> {
-                double mid = small + length / 240;
-                yield StrictMath.PI / 4 * (mid * mid) * length;
-            }
-            case ONE_IN_EIGHT -> {
-                double mid = small + length / 192;
-                yield StrictMath.PI / 4 * (mid * mid) * length;
-            }
+            case SMALIAN -> smalian(small, large, length);
+            case HUBER -> cylinder(middle, length);
+            case NEWTON -> newton(small, middle, large, length);
+            case CONE -> cone(small, large, length);
+            case SUBNEILOID -> cylinder((small + large) / 2, length);
+            case BUTT_LOG -> buttLog(small, large, length);
+            case ONE_IN_TEN -> cylinder(small + length / 240, length);
+            case ONE_IN_EIGHT -> cylinder(small + length / 192, length);
         };
     }
 
@@ -192,10 +183,90 @@ public enum SolidVolume {
      *     is already written
      */
     public void volume(double[] small, double[] middle, double[] large, double[] lengths, double[] volumes) {
-        SameLength.require(volumes, small, middle, large, lengths);
-        for (int i = 0; i < volumes.length; i++) {
-            volumes[i] = volume(small[i], middle[i], large[i], lengths[i]);
+        LogArrays.require(volumes, small, middle, large, lengths);
+        int done = firstRefused(small, middle, large, lengths, volumes.length);
+        fill(small, middle, large, lengths, volumes, done);
+        if (done < volumes.length) {
+            volume(small[done], middle[done], large[done], lengths[done]);
+            throw new IllegalStateException(label + " refuses in a batch what it takes alone");
         }
+    }
+
+    private int firstRefused(double[] small, double[] middle, double[] large, double[] lengths, int to) {
+        int done = LogArrays.firstNotPositive(lengths, to);
+        done = asksSmallEnd() ? LogArrays.firstNotPositive(small, done) : done;
+        done = asksMiddle ? LogArrays.firstNotPositive(middle, done) : done;
+        return asksLargeEnd ? LogArrays.firstNotPositive(large, done) : done;
+    }
+
+    /** A loop for each formula, so that it compiles for the formula alone. */
+    private void fill(
+            double[] small, double[] middle, double[] large, double[] lengths, double[] volumes, int to) {
+        switch (this) {
+            case SMALIAN -> smalian(small, large, lengths, volumes, to);
+            case HUBER -> {
+                for (int i = 0; i < to; i++) {
+                    volumes[i] = cylinder(middle[i], lengths[i]);
+                }
+            }
+            case NEWTON -> {
+                for (int i = 0; i < to; i++) {
+                    volumes[i] = newton(small[i], middle[i], large[i], lengths[i]);
+                }
+            }
+            case CONE -> {
+                for (int i = 0; i < to; i++) {
+                    volumes[i] = cone(small[i], large[i], lengths[i]);
+                }
+            }
+            case SUBNEILOID -> {
+                for (int i = 0; i < to; i++) {
+                    volumes[i] = cylinder((small[i] + large[i]) / 2, lengths[i]);
+                }
+            }
+            case BUTT_LOG -> {
+                for (int i = 0; i < to; i++) {
+                    volumes[i] = buttLog(small[i], large[i], lengths[i]);
+                }
+            }
+            case ONE_IN_TEN -> {
+                for (int i = 0; i < to; i++) {
+                    volumes[i] = cylinder(small[i] + lengths[i] / 240, lengths[i]);
+                }
+            }
+            case ONE_IN_EIGHT -> {
+                for (int i = 0; i < to; i++) {
+                    volumes[i] = cylinder(small[i] + lengths[i] / 192, lengths[i]);
+                }
+            }
+        }
+    }
+
+    private static double smalian(double a, double c, double length) {
+        return StrictMath.PI / 4 * (a * a + c * c) * length / 2;
+    }
+
+    private static void smalian(
+            double[] small, double[] large, double[] lengths, double[] volumes, int to) {
+        for (int i = 0; i < to; i++) {
+            volumes[i] = smalian(small[i], large[i], lengths[i]);
+        }
+    }
+
+    private static double cylinder(double d, double length) {
+        return StrictMath.PI / 4 * (d * d) * length;
+    }
+
+    private static double newton(double a, double m, double c, double length) {
+        return StrictMath.PI / 4 * (a * a + 4 * (m * m) + c * c) * length / 6;
+    }
+
+    private static double cone(double a, double c, double length) {
+        return StrictMath.PI / 4 * (a * a + a * c + c * c) * length / 3;
+    }
+
+    private static double buttLog(double a, double c, double length) {
+        return StrictMath.PI / 4 * (0.75 * (a * a) + 0.25 * (c * c)) * length;
     }
 
     /**

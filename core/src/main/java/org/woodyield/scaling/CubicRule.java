@@ -383,7 +383,7 @@ public enum CubicRule {
             return Gost.cell(centimetres, lengthMetres);
         }
         double litres = litres(centimetres, lengthMetres);
-        return (parts == 0 ? litres : Rounding.HALF_UP.toStep(litres, step(centimetres))) / 1000;
+        return rounded(litres, centimetres) / 1000;
     }
 
     /**
@@ -507,6 +507,15 @@ public enum CubicRule {
         return this == RUSSIA ? cubicMetres(centimetres, lengthMetres) : litres(centimetres, lengthMetres) / 1000;
     }
 
+    /** A whole litre is rounded as {@link Rounding#HALF_UP} does, without its search for the step. */
+    private double rounded(double litres, double centimetres) {
+        if (parts == 0) {
+            return litres;
+        }
+        double step = step(centimetres);
+        return step == 1 ? Math.floor(litres + PublishedRule.BELOW_HALF) : Rounding.HALF_UP.toStep(litres, step);
+    }
+
     private double step(double centimetres) {
         return this == CHINA && centimetres < 8 ? 0.1 : 1000.0 / parts;
     }
@@ -514,11 +523,11 @@ public enum CubicRule {
     /** In whole centimetres of length, where halves of a litre come out exact. */
     private double litres(double d, double l) {
         require(d, l);
-        double c = StrictMath.floor(100 * l + 0.5);
+        double c = Math.floor(100 * l + 0.5);
         return switch (this) {
             case JAPAN_MEAN -> d * d * c / 1000;
             case JAPAN, KOREA, JAPAN_1968 -> {
-                double allowed = d + grows(d) * (StrictMath.floor(c / 100) - 4) / 2;
+                double allowed = d + grows(d) * (Math.floor(c / 100) - 4) / 2;
                 yield c < 600 ? d * d * c / 1000 : allowed * allowed * c / 1000;
             }
             case SOUTH_SEA, INDONESIA -> 0.7854 * (d * d) * c / 1000;

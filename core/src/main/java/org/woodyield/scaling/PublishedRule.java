@@ -21,7 +21,7 @@ abstract class PublishedRule implements LogRule {
     private static final int BLOCK = 1024;
 
     /** The double below one half. Added to a value that is not negative, it carries to the next whole from the half on. */
-    private static final double BELOW_HALF = Math.nextDown(0.5);
+    static final double BELOW_HALF = Math.nextDown(0.5);
 
     final RuleCard card;
     final DomainCheck domain;
