@@ -62,7 +62,8 @@ final class OwnRule {
                         near);
                 continue;
             }
-            Cell value = new Cell("own rule", 0, name, end < 0 ? "" : part.text().substring(end), problems);
+            Cell value =
+                    new Cell("own rule", 0, name, end < 0 ? "" : part.text().substring(end), problems);
             if (given.putIfAbsent(name, value) != null) {
                 value.refuse("each assumption once", "remove one of the two");
             }
@@ -91,9 +92,7 @@ final class OwnRule {
                     inches.getOrDefault(SHRINKAGE, usual.shrinkageInches()),
                     inches.getOrDefault(SLAB, usual.slabPlankInches()),
                     inches.getOrDefault(TAPER, usual.taperInchesPerFoot()),
-                    given.containsKey(SECTION)
-                            ? inches.getOrDefault(SECTION, 0.0) / 12
-                            : usual.sectionFeet()));
+                    given.containsKey(SECTION) ? inches.getOrDefault(SECTION, 0.0) / 12 : usual.sectionFeet()));
         } catch (OutOfDomainException e) {
             key.refuse(e.parameter() + " " + e.limits(), e.remedy());
             return Optional.empty();

@@ -91,9 +91,7 @@ final class RulesCommand implements Subcommand {
             return terminal.print("list", list());
         }
         List<String> problems = new ArrayList<>();
-        Optional<Scaling> rule = OwnRule.is(id)
-                ? OwnRule.read(id, problems).map(Scalings::plain)
-                : Scalings.rule(id);
+        Optional<Scaling> rule = OwnRule.is(id) ? OwnRule.read(id, problems).map(Scalings::plain) : Scalings.rule(id);
         if (!problems.isEmpty()) {
             throw new BadInputException(problems.toArray(String[]::new));
         }

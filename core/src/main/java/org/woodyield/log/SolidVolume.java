@@ -200,8 +200,7 @@ public enum SolidVolume {
     }
 
     /** A loop for each formula, so that it compiles for the formula alone. */
-    private void fill(
-            double[] small, double[] middle, double[] large, double[] lengths, double[] volumes, int to) {
+    private void fill(double[] small, double[] middle, double[] large, double[] lengths, double[] volumes, int to) {
         switch (this) {
             case SMALIAN -> smalian(small, large, lengths, volumes, to);
             case HUBER -> {
@@ -246,8 +245,7 @@ public enum SolidVolume {
         return StrictMath.PI / 4 * (a * a + c * c) * length / 2;
     }
 
-    private static void smalian(
-            double[] small, double[] large, double[] lengths, double[] volumes, int to) {
+    private static void smalian(double[] small, double[] large, double[] lengths, double[] volumes, int to) {
         for (int i = 0; i < to; i++) {
             volumes[i] = smalian(small[i], large[i], lengths[i]);
         }

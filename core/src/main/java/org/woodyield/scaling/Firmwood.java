@@ -84,7 +84,8 @@ public final class Firmwood {
     }
 
     private static int firstButtRefused(double[] tops, double[] butts, int to) {
-        // The bits of doubles from zero up are in their order, not-a-number is beyond all, and negative ones are below zero.
+        // The bits of doubles from zero up are in their order, not-a-number is beyond all, and negative ones are below
+        // zero.
         long greatest = Double.doubleToRawLongBits(BUTT_MOST);
         for (int i = 0; i < to; i++) {
             long butt = Double.doubleToRawLongBits(butts[i]);
