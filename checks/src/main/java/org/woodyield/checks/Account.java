@@ -84,6 +84,32 @@ final class Account {
         return read("without-example.csv", "calculation", row -> row.getField("reason"));
     }
 
+    /**
+     * A fact of the trade.
+     *
+     * @param fact in words
+     * @param calculation that has rows of it; empty where none can
+     * @param why it cannot be computed; empty where it is
+     */
+    record TradeFact(String fact, String calculation, String why) {
+        boolean computed() {
+            return !calculation.isEmpty();
+        }
+
+        String href() {
+            return calculation + ".html";
+        }
+    }
+
+    /** Facts of the trade, in the order of the page. */
+    static List<TradeFact> tradeFacts() {
+        return List.copyOf(read(
+                        "trade.csv",
+                        "fact",
+                        row -> new TradeFact(row.getField("fact"), row.getField("calculation"), row.getField("why")))
+                .values());
+    }
+
     /** What each package of core holds. */
     static Map<String, String> packages() {
         return read("packages.csv", "package", row -> row.getField("holds"));

@@ -247,6 +247,9 @@ final class Book {
                 pages.page(
                         "time-studies",
                         Map.of("title", "Time studies", "predicted", studies(true), "others", studies(false))));
+        files.put(
+                "trade.html",
+                pages.page("trade", Map.of("title", "Facts of the trade", "facts", Account.tradeFacts())));
         files.put("plots.html", pages.page("plots", Map.of("title", "Plots", "plots", plotLinks)));
         for (Plot plot : plots) {
             String svg = PlotDrawing.svg(plot);

@@ -14,14 +14,17 @@ import org.woodyield.work.CuttingRate;
 import org.woodyield.work.EnergyFit;
 import org.woodyield.work.FellingFuel;
 import org.woodyield.work.Hauling;
+import org.woodyield.work.JobCost;
 import org.woodyield.work.KerfWorth;
 import org.woodyield.work.LogMoving;
+import org.woodyield.work.LogWork;
 import org.woodyield.work.MachineRate;
 import org.woodyield.work.NoiseLimit;
 import org.woodyield.work.SawingWork;
 import org.woodyield.work.SupplyWay;
 import org.woodyield.work.TimedCut;
 import org.woodyield.work.VibrationDay;
+import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
@@ -87,6 +90,24 @@ final class WorkExamples {
 
     private static void money(Examples.Builder examples) {
         examples.example("work.break-even", x -> BreakEven.volumeWorking(x[0], x[1], x[2]), 2000, 0.4, 1.2)
+                .example(
+                        "work.piece-cost",
+                        x -> JobCost.of(
+                                        saw().with(WorkInput.FUEL_PRICE, 1.2)
+                                                .with(WorkInput.BAR_OIL_PRICE, 4)
+                                                .with(WorkInput.MIX_OIL_PRICE, 10)
+                                                .with(WorkInput.EDGE_PRICE, 30)
+                                                .with(WorkInput.PURCHASE, 1200)
+                                                .with(WorkInput.LOG_PRICE, 0.1),
+                                        "USD",
+                                        WorkEstimate.of(
+                                                saw(),
+                                                inches(0.375),
+                                                List.of(new LogWork("1", pine(), List.of(new Cut(0.3, 0.35, 3)), 1))),
+                                        BoardFeet.usable(x[0]))
+                                .pieceCostWorking(x[1], false),
+                        60,
+                        5)
                 .example("work.present-worth", x -> CashFlow.presentWorthWorking(x[0], x[1]), 0.05, 10)
                 .example("work.payback", x -> CashFlow.paybackWorking(x[0], x[1]), 2000, 500)
                 .example(

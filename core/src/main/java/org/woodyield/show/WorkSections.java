@@ -4,6 +4,7 @@ import static org.woodyield.show.PlanWords.NOTHING;
 import static org.woodyield.show.PlanWords.feet;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -38,6 +39,7 @@ import org.woodyield.work.TimeLine.Activity;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
+import org.woodyield.working.Working;
 
 /** What a plan says of time, fuel and money. */
 final class WorkSections {
@@ -274,10 +276,11 @@ final class WorkSections {
                     amount.map(sum -> perFoot(cost.perBoardFoot(sum))).orElse(Cell.NONE),
                     Cell.text(missing.stream().map(WorkInput::label).sorted().collect(Collectors.joining(", "))));
         }
-        table.row(sum("running, own work not counted", cost.running(false), cost));
-        table.row(sum("running, own work counted", cost.running(true), cost));
-        table.row(sum("with owning, own work not counted", cost.full(false), cost));
-        table.row(sum("with owning, own work counted", cost.full(true), cost));
+        for (boolean owning : new boolean[] {false, true}) {
+            for (boolean valued : new boolean[] {false, true}) {
+                table.row(sum(cost, owning, valued));
+            }
+        }
         List<String> lines = new ArrayList<>();
         lines.add("Outlay before the first board, less resale: "
                 + money.outlay().map(NumberText::money).orElse("not known") + ".");
@@ -295,16 +298,16 @@ final class WorkSections {
                     + ". No figure was put in its place.");
         }
         List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build())));
-        pieceCosts(blocks, money);
+        pieceCosts(blocks, cost);
         blocks.add(new Points(lines));
         prospects(blocks);
         plan.ways().ifPresent(ways -> ways(blocks, ways));
-        plan.cashFlow().ifPresent(flow -> cashFlow(blocks, flow));
+        plan.cashFlow().ifPresentOrElse(flow -> cashFlow(blocks, flow), () -> noCashFlow(blocks, money));
         return new Section("money", "Money", blocks);
     }
 
     /** A piece that is used bears its share of the lost ones; a running cost that lacks a kind is no figure of its own. */
-    private void pieceCosts(List<Block> blocks, BreakEven money) {
+    private void pieceCosts(List<Block> blocks, JobCost cost) {
         PlanTable.Builder table = PlanTable.of(
                         "piece-costs", words.fromMemory("What one piece that can be used costs to saw"))
                 .text("Wanted", "wanted")
@@ -313,6 +316,7 @@ final class WorkSections {
                 .number("Board feet of one", "piece-bf")
                 .number("Own work not counted", "work-not-counted")
                 .number("Own work counted", "work-counted");
+        List<Derivation> workings = new ArrayList<>();
         for (Supply supply : plan.supply()) {
             if (supply.pieces() > 0) {
                 double feet = supply.tally().value() / supply.pieces();
@@ -321,8 +325,16 @@ final class WorkSections {
                         Cell.text(supply.label()),
                         Cell.whole(supply.pieces()),
                         Cell.number(feet, 2, 4),
-                        ofPiece(money.workFree(), feet),
-                        ofPiece(money.workValued(), feet));
+                        ofPiece(cost, feet, false),
+                        ofPiece(cost, feet, true));
+                if (workings.isEmpty()) {
+                    for (boolean valued : new boolean[] {false, true}) {
+                        if (cost.leftOutOfRunning(valued).isEmpty()) {
+                            Working working = cost.pieceCostWorking(feet, valued);
+                            workings.add(words.derivation(working.title() + ": " + supply.wantedId(), working));
+                        }
+                    }
+                }
             }
         }
         blocks.add(new Tabular(table.build()));
@@ -332,11 +344,14 @@ final class WorkSections {
                                 + plan.input().currency()
                                 + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."));
         for (boolean valued : new boolean[] {false, true}) {
-            if (!(valued ? money.workValued() : money.workFree()).complete()) {
+            if (!cost.leftOutOfRunning(valued).isEmpty()) {
                 blocks.add(new Prose("Own work " + (valued ? "counted" : "not counted")
                         + ": no piece is given a cost, for what is left out of the running cost: "
                         + leftOutOfRunning(valued) + "."));
             }
+        }
+        if (!workings.isEmpty()) {
+            blocks.add(new Workings("How the cost of a piece comes about", workings));
         }
     }
 
@@ -348,8 +363,11 @@ final class WorkSections {
                 .collect(Collectors.joining("; "));
     }
 
-    private static Cell ofPiece(BreakEven.Side side, double feet) {
-        return side.complete() ? money(side.runningPerBoardFoot().times(feet)) : Cell.NONE;
+    private Cell ofPiece(JobCost cost, double feet, boolean ownWorkValued) {
+        return cost.leftOutOfRunning(ownWorkValued).isEmpty()
+                ? money(new Money(
+                        cost.pieceCost(feet, ownWorkValued), plan.input().currency()))
+                : Cell.NONE;
     }
 
     // What the ranges of the inputs do to the verdict.
@@ -461,6 +479,10 @@ final class WorkSections {
         for (SupplyWays.LeftOut out : ways.workValued().leftOut()) {
             lines.add(way(out.kind()) + ": left out, no " + String.join(", no ", out.missing()) + ".");
         }
+        if (ways.workFree().ways().isEmpty() && ways.workValued().ways().isEmpty()) {
+            blocks.add(new Points(lines));
+            return;
+        }
         blocks.add(new Tabular(table.build()));
         blocks.add(new Prose(
                 "Like for like: beside what the verdict above counts, sawn lumber bears here what it takes to dry and"
@@ -480,6 +502,20 @@ final class WorkSections {
             case HIRED_SAWYER -> "A travelling sawyer";
             case SELL_AND_BUY -> "Selling the logs and buying";
         };
+    }
+
+    private void noCashFlow(List<Block> blocks, BreakEven money) {
+        Set<WorkInput> missing = EnumSet.noneOf(WorkInput.class);
+        missing.addAll(money.missing());
+        missing.remove(WorkInput.WAGE);
+        for (WorkInput input :
+                List.of(WorkInput.RESALE, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR, WorkInput.INTEREST)) {
+            if (plan.input().work().find(input).isEmpty()) {
+                missing.add(input);
+            }
+        }
+        blocks.add(new Prose("The saw year by year: left out, no "
+                + missing.stream().map(WorkInput::label).collect(Collectors.joining(", no ")) + "."));
     }
 
     private void cashFlow(List<Block> blocks, CashFlow flow) {
@@ -517,14 +553,25 @@ final class WorkSections {
                         .orElse("");
     }
 
-    private static List<Cell> sum(String name, Money sum, JobCost cost) {
-        boolean known = sum.amount() > 0;
+    /** A sum that counts nothing of what it is named for is no sum. */
+    private static List<Cell> sum(JobCost cost, boolean owning, boolean valued) {
+        Money sum = owning ? cost.full(valued) : cost.running(valued);
+        Set<CostKind> left = cost.leftOut().keySet();
+        String lacking = left.stream()
+                .filter(kind -> (owning || kind.running()) && (valued || kind != CostKind.WORK))
+                .sorted()
+                .map(CostKind::label)
+                .collect(Collectors.joining(", "));
+        boolean known = sum.amount() > 0
+                && !(valued && left.contains(CostKind.WORK))
+                && !(owning && left.contains(CostKind.DEPRECIATION) && left.contains(CostKind.INTEREST));
         return List.of(
-                Cell.text(name + (cost.leftOut().isEmpty() ? "" : ", known costs only")),
+                Cell.text((owning ? "with owning" : "running") + ", own work " + (valued ? "counted" : "not counted")
+                        + (lacking.isEmpty() ? "" : ", known costs only")),
                 Cell.text("sum"),
                 known ? money(sum) : Cell.NONE,
                 known ? perFoot(cost.perBoardFoot(sum)) : Cell.NONE,
-                Cell.text(""));
+                Cell.text(lacking));
     }
 
     private static Cell money(Money money) {

@@ -3,18 +3,25 @@ package org.woodyield.work;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Domain;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.source.Sources;
+import org.woodyield.working.Calculation;
+import org.woodyield.working.Working;
 
 /**
  * What the sawing of a job costs, kind by kind. A kind for which a price is missing is not a zero: it stands in {@link
  * #leftOut} with what is missing, and the sums say that they are too low.
  */
 public final class JobCost {
+
+    private static final Domain PIECE = Domain.positive("board feet of the piece", "bf");
 
     private final String currency;
     private final BoardFeet usable;
@@ -212,5 +219,53 @@ public final class JobCost {
      */
     public Money perBoardFoot(Money sum) {
         return sum.times(1 / usable.value());
+    }
+
+    /**
+     * The running cost of one piece that can be used: its board feet at the running cost of a usable board foot, so that it
+     * bears its share of the pieces that are lost.
+     *
+     * @param boardFeet of the piece, above 0
+     * @param ownWorkValued whether work counts
+     * @return {@code R (1 / U) f} with the running cost R and the usable board feet U of the job
+     * @throws OutOfDomainException if the piece has no board feet, or a running cost is left out
+     */
+    @Calculation("work.piece-cost")
+    public double pieceCost(double boardFeet, boolean ownWorkValued) {
+        requirePiece(boardFeet, ownWorkValued);
+        return running(ownWorkValued).amount() * (1 / usable.value()) * boardFeet;
+    }
+
+    /**
+     * How {@link #pieceCost} comes about.
+     *
+     * @param boardFeet of the piece, above 0
+     * @param ownWorkValued whether work counts
+     * @return the working, with the same result
+     * @throws OutOfDomainException if the piece has no board feet, or a running cost is left out
+     */
+    public Working pieceCostWorking(double boardFeet, boolean ownWorkValued) {
+        requirePiece(boardFeet, ownWorkValued);
+        return Working.of("Cost of one piece, own work " + (ownWorkValued ? "counted" : "not counted"))
+                .given("R", "running cost of the job", running(ownWorkValued).amount(), currency)
+                .given("U", "usable lumber of the job", usable.value(), "bf")
+                .given("f", "board feet of the piece", boardFeet, "bf")
+                .step("C", "cost of the piece", "R * (1 / U) * f", currency, Sources.get("definition"))
+                .build();
+    }
+
+    private void requirePiece(double boardFeet, boolean ownWorkValued) {
+        PIECE.require(boardFeet);
+        Map<CostKind, Set<WorkInput>> absent = leftOutOfRunning(ownWorkValued);
+        if (!absent.isEmpty()) {
+            List<String> missing = absent.values().stream()
+                    .flatMap(Set::stream)
+                    .distinct()
+                    .sorted()
+                    .map(WorkInput::label)
+                    .toList();
+            throw new OutOfDomainException(
+                    "running cost", "missing", currency, "every kind known", "give " + String.join(", ", missing));
+        }
     }
 }

@@ -97,7 +97,7 @@ public enum WorkInput {
     /** Weight of the saw with all that goes with it to the logs. */
     KIT_WEIGHT("saw with all that goes with it to the logs", "kg", 0, 100_000),
     /** A trip between logs and saw and back. */
-    ROUND_TRIP("a trip there and back, loading and unloading counted", "min", 0, 1440),
+    ROUND_TRIP("trip there and back, loading and unloading counted", "min", 0, 1440),
     /** Places where the logs lie. */
     PLACES("places where the logs lie", "", 1, 10_000),
     /** Setting the saw up at a place. */
@@ -144,7 +144,7 @@ public enum WorkInput {
     /** Planing of sawn lumber to the size of the bought. */
     PLANING_PRICE("planing, per usable board foot", "money/bf", 0, 1e6),
     /** A grader's visit. */
-    GRADER_VISIT("a grader's visit", "money", 0, 1e6),
+    GRADER_VISIT("visit of a grader", "money", 0, 1e6),
     /** Grading by the board foot, beside the visit. */
     GRADER_RATE("grading, per usable board foot", "money/bf", 0, 1e6),
     /** Price bought of lumber for uses in which nothing depends on a grade. */
@@ -152,11 +152,11 @@ public enum WorkInput {
     /** What slabs, edgings and sawdust fetch. */
     BY_PRODUCTS("income from slabs and sawdust, per usable board foot", "money/bf", 0, 1e6),
     /** What a travelling sawyer takes by the board foot sawn. */
-    HIRE_RATE("a travelling sawyer's rate, per board foot of tally", "money/bf", 0, 1e6),
+    HIRE_RATE("rate of a travelling sawyer, per board foot of tally", "money/bf", 0, 1e6),
     /** What a travelling sawyer takes for coming and setting up. */
-    HIRE_SET_UP("a travelling sawyer's set-up", "money", 0, 1e6),
+    HIRE_SET_UP("set-up of a travelling sawyer", "money", 0, 1e6),
     /** The least that a travelling sawyer takes for sawing. */
-    HIRE_LEAST("the least that a travelling sawyer takes for sawing", "money", 0, 1e6),
+    HIRE_LEAST("least charge of a travelling sawyer", "money", 0, 1e6),
     /** What a travelling sawyer takes for a blade ruined by metal in a log. */
     HIRE_DAMAGE("charge for a blade ruined by metal", "money", 0, 1e6),
     /** Blades expected to be ruined in the job. */

@@ -8,6 +8,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
@@ -154,6 +155,68 @@ class MoneyTest {
                 .full(true)
                 .amount();
         assertThat(dearer).isGreaterThan(cost);
+    }
+
+    /** For a fixed plan, the same passes and pieces: dearer hours, dearer goods and a wider kerf never make it cheaper. */
+    @Property
+    void theCostOfAPieceIsMonotoneInWagePricesAndKerf(
+            @ForAll @DoubleRange(min = 0, max = 100) double wage,
+            @ForAll @DoubleRange(min = 0, max = 60) double price,
+            @ForAll @DoubleRange(min = 0.1, max = 30) double more,
+            @ForAll @IntRange(min = 1, max = 14) int kerf,
+            @ForAll boolean valued) {
+        double cost = piece(PRICED.with(WorkInput.WAGE, wage), kerf, valued);
+        double dearerHours = piece(PRICED.with(WorkInput.WAGE, wage + more), kerf, valued);
+        if (valued) {
+            assertThat(dearerHours).isGreaterThan(cost);
+        } else {
+            assertThat(dearerHours).isEqualTo(cost);
+        }
+        for (WorkInput input : List.of(
+                WorkInput.FUEL_PRICE,
+                WorkInput.BAR_OIL_PRICE,
+                WorkInput.MIX_OIL_PRICE,
+                WorkInput.EDGE_PRICE,
+                WorkInput.LOG_PRICE)) {
+            assertThat(piece(PRICED.with(input, price + more), kerf, valued))
+                    .as(input.label())
+                    .isGreaterThan(piece(PRICED.with(input, price), kerf, valued));
+        }
+        assertThat(piece(PRICED.with(WorkInput.PURCHASE, 1500 + more), kerf, valued))
+                .isGreaterThan(piece(PRICED, kerf, valued));
+        assertThat(piece(PRICED.with(WorkInput.WAGE, wage), kerf + 1, valued)).isGreaterThan(cost);
+    }
+
+    private static double piece(WorkInputs inputs, int kerfMillimetres, boolean valued) {
+        WorkEstimate work = WorkEstimate.of(
+                inputs,
+                Length.millimetres(kerfMillimetres),
+                List.of(new LogWork("1", SawingWorkTest.OAK, List.of(new Cut(30, 36, 250), new Cut(40, 45, 250)), 1)));
+        return JobCost.of(inputs, "USD", work, BoardFeet.usable(100)).pieceCost(5, valued);
+    }
+
+    @Property
+    void piecesThatAreAllTheUsableLumberBearAllTheRunningCost(
+            @ForAll @DoubleRange(min = 1, max = 5000) double usable,
+            @ForAll @DoubleRange(min = 0, max = 1) double share,
+            @ForAll boolean valued) {
+        JobCost cost = JobCost.of(PRICED, "USD", WORK, BoardFeet.usable(usable));
+        double one = usable * (0.001 + 0.998 * share);
+        double running = cost.running(valued).amount();
+        assertThat(cost.pieceCost(one, valued) + cost.pieceCost(usable - one, valued))
+                .isCloseTo(running, within(1e-9 * running));
+        assertThat(cost.pieceCostWorking(one, valued).value()).isEqualTo(cost.pieceCost(one, valued));
+    }
+
+    @Test
+    void aPieceHasBoardFeetAndEveryRunningCost() {
+        JobCost cost = JobCost.of(PRICED.without(WorkInput.WAGE), "USD", WORK, BoardFeet.usable(100));
+        assertThat(cost.pieceCost(5, false)).isPositive();
+        assertThatThrownBy(() -> cost.pieceCost(5, true))
+                .isInstanceOf(OutOfDomainException.class)
+                .hasMessageContaining("worth of an own hour");
+        assertThatThrownBy(() -> cost.pieceCost(0, false)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> cost.pieceCostWorking(Double.NaN, false)).isInstanceOf(OutOfDomainException.class);
     }
 
     @Test

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.Propagation;
+import org.woodyield.measure.Uncertain;
 import org.woodyield.source.Sources;
 
 class OutlookTest {
@@ -75,5 +78,34 @@ class OutlookTest {
                 .isCloseTo(3 * 10 / Math.sqrt(6), within(0.2));
         assertThat(outlook.movers().get(0).swing()).isCloseTo(3 * 10 / Math.sqrt(6), within(1e-9));
         assertThat(outlook.probabilityAbove(60).orElseThrow()).isCloseTo(0.5, within(0.02));
+    }
+
+    /** In the linear case the draws and the law of propagation give one spread: the fuel and oil of fixed passes by their prices. */
+    @Test
+    void theSpreadOfALinearCostIsThatOfPropagation() {
+        WorkInputs fixed = MoneyTest.PRICED;
+        for (WorkInput input : fixed.values().keySet()) {
+            fixed = fixed.with(input, fixed.get(input));
+        }
+        WorkInputs open = fixed.with(WorkInput.FUEL_PRICE, InputValue.within(1.2, 1.0, 1.4, Sources.get("user")))
+                .with(WorkInput.WAGE, InputValue.within(15, 10, 20, Sources.get("user")));
+        BoardFeet usable = BoardFeet.usable(100);
+        Outlook outlook = Outlook.of(
+                open,
+                inputs -> JobCost.of(inputs, "USD", MoneyTest.WORK, usable)
+                        .full(true)
+                        .amount(),
+                4,
+                50_000);
+        double fuel = MoneyTest.WORK.use().fuelLitres();
+        double hours = MoneyTest.WORK.time().hours();
+        Propagation linear = Propagation.of(
+                values -> values[0] * fuel + values[1] * hours,
+                List.of(new Uncertain(1.2, 0.2 / Math.sqrt(6)), new Uncertain(15, 5 / Math.sqrt(6))));
+        double spread = linear.result().standardUncertainty();
+        assertThat(outlook.drawn().orElseThrow().result().standardUncertainty())
+                .isCloseTo(spread, within(0.02 * spread));
+        assertThat(outlook.drawn().orElseThrow().result().value())
+                .isCloseTo(outlook.value(), within(5 * spread / Math.sqrt(50_000)));
     }
 }
