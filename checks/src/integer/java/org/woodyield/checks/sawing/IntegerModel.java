@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntToLongFunction;
 import org.woodyield.sawing.Frame;
 
@@ -140,9 +141,8 @@ final class IntegerModel {
         BoolVar item = model.newBoolVar((cant ? "cant " : "flitch ") + low + " " + size);
         if (cant) {
             stack(item, at -> space.cantPass(at, low, face), false, low, face, own);
-        } else if (!row(item, size, low, level, bottom, top, own)) {
-            model.addEquality(item, 0);
-            return;
+        } else {
+            flitch(item, size, low, level, bottom, top, own);
         }
         faces.get(face).toItems.add(item);
         faces.get(next).fromItems.add(item);
@@ -152,11 +152,46 @@ final class IntegerModel {
         model.addGreaterOrEqual(own.build(), item);
     }
 
-    /** The row of strips of a flitch; false if no strip fits. */
-    private boolean row(
+    /**
+     * A flitch is one row of strips; or, where rot runs through it, two, on either side of the rot; or it keeps its bark edges.
+     */
+    private void flitch(
             Literal used, int thickness, int low, boolean level, int bottom, int top, LinearExprBuilder value) {
         int from = level ? -space.reach : Math.max(bottom, -space.reach);
         int to = level ? space.reach : Math.min(top, space.reach);
+        List<Literal> ways = new ArrayList<>();
+        BoolVar one = model.newBoolVar("one row");
+        ways.add(one);
+        row(one, thickness, low, level, bottom, top, from, to, value);
+        Optional<int[]> rot = space.rot(thickness, low, !level);
+        if (rot.isPresent()) {
+            int first = rot.get()[0];
+            int beyond = Math.max(rot.get()[1], first + 2 * space.kerf);
+            BoolVar two = model.newBoolVar("two rows");
+            ways.add(two);
+            row(two, thickness, low, level, bottom, top, from, Math.min(first, to), value);
+            row(two, thickness, low, level, bottom, top, Math.max(beyond, from), to, value);
+        }
+        long whole = level ? space.withBarkEdges(thickness, low) : -1;
+        if (whole >= 0) {
+            BoolVar edges = model.newBoolVar("bark edges");
+            ways.add(edges);
+            value.addTerm(edges, whole);
+        }
+        model.addEquality(sum(ways), used);
+    }
+
+    /** A row of strips between two places; not used if no strip fits. */
+    private void row(
+            Literal used,
+            int thickness,
+            int low,
+            boolean level,
+            int bottom,
+            int top,
+            int from,
+            int to,
+            LinearExprBuilder value) {
         long edge = space.edge(thickness);
         Map<Integer, List<Literal>> starting = new HashMap<>();
         Map<Integer, List<Literal>> ending = new HashMap<>();
@@ -173,7 +208,8 @@ final class IntegerModel {
             }
         }
         if (starting.isEmpty()) {
-            return false;
+            model.addEquality(used, 0);
+            return;
         }
         // The row begins and ends once; otherwise a strip begins exactly a kerf beyond the end of another.
         LinearExprBuilder begins = LinearExpr.newBuilder();
@@ -202,7 +238,6 @@ final class IntegerModel {
         }
         model.addEquality(begins, used);
         model.addEquality(ends, used);
-        return true;
     }
 
     private static LinearExpr sum(List<Literal> literals) {

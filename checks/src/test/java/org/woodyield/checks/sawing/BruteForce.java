@@ -78,7 +78,9 @@ final class BruteForce {
         if (known == null) {
             known = cant
                     ? cant(bottom, bottom + size)
-                    : row(size, bottom, false, Integer.MIN_VALUE / 2, Integer.MAX_VALUE / 2);
+                    : Math.max(
+                            row(size, bottom, false, Integer.MIN_VALUE / 2, Integer.MAX_VALUE / 2),
+                            space.withBarkEdges(size, bottom));
             values.put(item, known);
         }
         return known;

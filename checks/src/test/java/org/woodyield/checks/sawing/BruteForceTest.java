@@ -37,6 +37,29 @@ class BruteForceTest {
         compareAndCountRot(Problem.random(seed, true).withRandomRot(seed));
     }
 
+    /** Flitches that may keep their bark edges, in sound logs and rotten ones. */
+    @Property(tries = 1000)
+    void flitchesWithBarkEdges(@ForAll long seed) {
+        compareAndCountFlitches(Problem.random(seed, false).withRandomFlitch(seed));
+    }
+
+    @Property(tries = 300)
+    void flitchesWithBarkEdgesAndCants(@ForAll long seed) {
+        compareAndCountFlitches(Problem.random(seed, true).withRandomFlitch(seed));
+    }
+
+    @Property(tries = 300)
+    void flitchesWithBarkEdgesOfRottenLogs(@ForAll long seed) {
+        compareAndCountFlitches(Problem.random(seed, false).withRandomRot(seed).withRandomFlitch(seed));
+    }
+
+    private static void compareAndCountFlitches(Problem problem) {
+        compare(problem);
+        problem.plan().ifPresent(plan -> {
+            count("bark edge", problem.withoutFlitches().value() < plan.proof().objective());
+        });
+    }
+
     private static void compareAndCountRot(Problem problem) {
         BruteForce.Best best = compare(problem);
         count("rot", problem.withSolid(problem.sound()).value() > best.value() / 1e6);

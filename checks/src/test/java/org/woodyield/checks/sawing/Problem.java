@@ -143,6 +143,39 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
                 0.004 * random.nextDouble() - 0.002)));
     }
 
+    /** One thing more that is wanted, a flitch with its bark edges on. */
+    Problem withRandomFlitch(long seed) {
+        Random random = new Random(seed);
+        Length thickness = STEP.times(1 + random.nextInt(4));
+        Length least = STEP.times(2 + random.nextInt(5));
+        double perArea = 0.5 + random.nextDouble();
+        List<LengthWorth> lengths = new ArrayList<>();
+        for (int millimetres : new int[] {3000, 2100, 1500}) {
+            if (lengths.isEmpty() || random.nextBoolean()) {
+                lengths.add(new LengthWorth(
+                        Length.millimetres(millimetres),
+                        perArea * thickness.toMetres() * least.toMetres() * millimetres * 80));
+            }
+        }
+        List<PieceOption> more = new ArrayList<>(options);
+        more.add(
+                random.nextInt(more.size() + 1),
+                PieceOption.unedged(
+                        "slab",
+                        thickness,
+                        least,
+                        least.plus(STEP.times(random.nextInt(6))),
+                        Length.millimetres(1 + random.nextInt(4)),
+                        random.nextBoolean() ? PieceOption.Edges.BARK_LEAST_WIDTH : PieceOption.Edges.BARK_MEAN_WIDTH,
+                        lengths));
+        return withOptions(more);
+    }
+
+    /** Nothing but what is edged. */
+    Problem withoutFlitches() {
+        return withOptions(options.stream().filter(option -> !option.unedged()).toList());
+    }
+
     /** The same log without rot. */
     LogSolid sound() {
         return solid.withRot(new LogSolid.Rot(0, 0, 0, 0, 0));

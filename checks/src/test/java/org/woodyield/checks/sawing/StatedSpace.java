@@ -116,6 +116,9 @@ final class StatedSpace {
 
     private static List<Length> widths(PieceOption option) {
         List<Length> widths = new ArrayList<>();
+        if (option.unedged()) {
+            return widths;
+        }
         Length width = option.leastWidth();
         while (width.compareTo(option.greatestWidth()) <= 0) {
             widths.add(width);
@@ -144,7 +147,12 @@ final class StatedSpace {
 
     private void trims() {
         TreeSet<Length> lengths = new TreeSet<>();
-        sizes.forEach(size -> lengths.addAll(size.worth().keySet()));
+        for (PieceOption option : problem.options()) {
+            option.lengths().stream()
+                    .map(LengthWorth::length)
+                    .filter(length -> length.toMetres() <= log.solid.lengthMetres())
+                    .forEach(lengths::add);
+        }
         Length whole = Length.ofMetres(log.solid.lengthMetres(), Rounding.HALF_EVEN);
         for (Length length : lengths) {
             TreeSet<Length> starts = new TreeSet<>();
@@ -289,6 +297,71 @@ final class StatedSpace {
                 ? Optional.of(
                         new int[] {(int) Math.floor(rot.from() / metres(1)), (int) Math.ceil(rot.to() / metres(1))})
                 : Optional.empty();
+    }
+
+    /** The most that a flitch of the log is worth with its bark edges on; below zero if it is sold with none. */
+    long withBarkEdges(int thickness, int low) {
+        long most = -1;
+        for (PieceOption option : problem.options()) {
+            if (!option.unedged() || sawn(option.thickness()) != thickness * unit) {
+                continue;
+            }
+            for (LengthWorth paid : option.lengths()) {
+                for (int t = 0; t < trims.size(); t++) {
+                    if (trimLengths.get(t).equals(paid.length())) {
+                        most = Math.max(most, withBarkEdges(option, paid.worth(), trims.get(t), low, low + thickness));
+                    }
+                }
+            }
+        }
+        return most;
+    }
+
+    private long withBarkEdges(PieceOption option, double paid, double[] places, int low, int high) {
+        double from = places[0];
+        double to = places[places.length - 1];
+        if (log.rot(from, to, metres(low), metres(high), false).any()) {
+            return -1;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (double z : places) {
+            least = Math.min(least, Math.min(face(z, low), face(z, high)));
+        }
+        if (!(least > 0)) {
+            return -1;
+        }
+        double measured = least;
+        if (option.edges() == PieceOption.Edges.BARK_MEAN_WIDTH) {
+            double area = 0;
+            for (int i = 1; i < places.length; i++) {
+                area += gauss(places[i - 1], places[i], low) + gauss(places[i - 1], places[i], high);
+            }
+            measured = area / 2 / (to - from);
+        }
+        long steps = (long) Math.floor(measured * 1e9) / option.widthStep().toNanometres();
+        double width = Math.min(
+                steps * option.widthStep().toMetres(), option.greatestWidth().toMetres());
+        double least1 = option.leastWidth().toMetres();
+        long worth = (long) Math.rint(paid * (width / least1) * 1e6);
+        return width >= least1 && worth > 0 ? worth : -1;
+    }
+
+    /** Width of a face in the wood. */
+    private double face(double z, int at) {
+        return log.level(log.solid.section(z), z, metres(at)).within(-99, 99);
+    }
+
+    /** Area of a face on a stretch by Gauss's rule with five points, which the space lays down for the mean width. */
+    private double gauss(double from, double to, int at) {
+        double near = Math.sqrt(5 - 2 * Math.sqrt(10.0 / 7)) / 3;
+        double far = Math.sqrt(5 + 2 * Math.sqrt(10.0 / 7)) / 3;
+        double root = 13 * Math.sqrt(70);
+        double middle = (from + to) / 2;
+        double half = (to - from) / 2;
+        return half
+                * (128.0 / 225 * face(middle, at)
+                        + (322 + root) / 900 * (face(middle - half * near, at) + face(middle + half * near, at))
+                        + (322 - root) / 900 * (face(middle - half * far, at) + face(middle + half * far, at)));
     }
 
     /** Cost of an edge pass; more than anything is worth if the flitch is thicker than the saw cuts wide. */
