@@ -26,6 +26,9 @@ final class Sheets {
      * @param remedy what to do where it is not there
      */
     static byte[] bytes(String what, String name, String remedy) throws IOException {
+        if (name.isBlank()) {
+            throw new BadInputException(what + " is not named; name its file; " + remedy);
+        }
         Path path;
         try {
             path = Path.of(name);
