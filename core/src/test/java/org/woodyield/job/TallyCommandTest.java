@@ -90,7 +90,8 @@ class TallyCommandTest {
         refused("with --by surface", "size,length\n2x4,8 ft\n", "--kiln-net", "usual");
         refused("usual, other seller", "size,length\n4/4 x 6,8 ft\n", "--by", "surface", "--kiln-net", "mine");
         refused("nominal", "size,length\n2x4,8 ft\n", "--by", "weight");
-        assertThat(Run.of("tally").err()).contains("table is not named; name its file; it has the columns size, length");
+        assertThat(Run.of("tally").err())
+                .contains("table is not named; name its file; it has the columns size, length");
         refused("up, down", "size,length\n2x4,8 ft\n", "--half", "even");
     }
 
