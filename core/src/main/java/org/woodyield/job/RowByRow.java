@@ -46,23 +46,23 @@ final class RowByRow {
         return rows.get(0).hasAny(columns);
     }
 
-    /** A row that was read, and where it stands. */
-    record Read<T>(T value, int line) {}
+    /** Takes what a row says, and the line where it stands. */
+    interface Taker<T> {
+        void take(T value, int line);
+    }
 
-    /** What the rows say, those left out that cannot be used. */
-    <T> List<Read<T>> read(Function<Table.Row, Optional<T>> meaning) {
-        List<Read<T>> all = new ArrayList<>();
+    /** Gives on what each row says, one after the other; those that cannot be used are left out. */
+    <T> void read(Function<Table.Row, Optional<T>> meaning, Taker<? super T> taker) {
         for (Table.Row row : rows) {
             Problems ofRow = new Problems();
             Optional<T> one = meaning.apply(row.with(ofRow));
             if (one.isPresent() && ofRow.isEmpty()) {
-                all.add(new Read<>(one.get(), row.line()));
+                taker.take(one.get(), row.line());
             } else {
                 refused.addAll(ofRow.inOrder());
             }
         }
         refused.sort(Comparator.comparingInt(Problem::line));
-        return all;
     }
 
     /** How many rows there are, good or bad. */

@@ -37,9 +37,6 @@ final class ScaledLogs {
     private static final Length WIDEST = Length.millimetres(3000);
     private static final Length LONGEST = Length.millimetres(30_000);
 
-    /** A log's figures, empty where the rule takes no such log; then why is said. */
-    private record Scaled(String id, List<Optional<Scaling.Figure>> figures, String notScaled, String caution) {}
-
     /** What the logs give by one rule. */
     private static final class Sum {
         private double gross;
@@ -53,8 +50,9 @@ final class ScaledLogs {
     private final double leastSound;
     private final RowByRow table;
     private final boolean net;
-    private final List<Scaled> scaled = new ArrayList<>();
+    private final OutputTable scales;
     private final List<Sum> sums = new ArrayList<>();
+    private int scaled;
     private int inPart;
     private int repeated;
     private final Map<String, Integer> firstLines = new HashMap<>();
@@ -67,7 +65,8 @@ final class ScaledLogs {
         net = table.hasAny(DefectColumns.COLUMNS);
         // No rule asks what wood it is.
         Species any = SpeciesCatalogue.published().all().iterator().next();
-        table.read(row -> log(row, any)).forEach(read -> scale(read.value(), read.line()));
+        scales = new OutputTable(columns());
+        table.read(row -> log(row, any), this::scale);
     }
 
     /**
@@ -149,7 +148,7 @@ final class ScaledLogs {
     }
 
     private void scale(Scaling.Measured log, int line) {
-        List<Optional<Scaling.Figure>> figures = new ArrayList<>(scalings.size());
+        OutputTable.Row row = scales.row().text("log").text(log.log().id());
         StringBuilder why = new StringBuilder();
         StringBuilder caution = new StringBuilder();
         Integer first = firstLines.putIfAbsent(log.log().id(), line);
@@ -161,7 +160,7 @@ final class ScaledLogs {
             Scaling one = scalings.get(i);
             try {
                 Scaling.Figure figure = one.figure(log);
-                figures.add(Optional.of(figure));
+                figure(row, figure);
                 Sum sum = sums.get(i);
                 sum.logs++;
                 sum.gross += figure.gross();
@@ -178,12 +177,13 @@ final class ScaledLogs {
                     sum.merchantable += merchantable(figure) ? 1 : 0;
                 }
             } catch (OutOfDomainException e) {
-                figures.add(Optional.empty());
+                nothing(row);
                 join(why, one.key() + ": " + e.getMessage());
             }
         }
         inPart += why.isEmpty() ? 0 : 1;
-        scaled.add(new Scaled(log.log().id(), figures, why.toString(), caution.toString()));
+        row.text(why.toString()).text(caution.toString());
+        scaled++;
     }
 
     private boolean merchantable(Scaling.Figure figure) {
@@ -207,13 +207,12 @@ final class ScaledLogs {
     /** How many rows went where; none is lost. */
     String count() {
         int read = table.count();
-        return (read == 1 ? "1 row: " : read + " rows: ") + scaled.size() + " scaled, " + inPart
-                + " of them not by every rule; " + (read - scaled.size()) + " refused"
+        return (read == 1 ? "1 row: " : read + " rows: ") + scaled + " scaled, " + inPart
+                + " of them not by every rule; " + (read - scaled) + " refused"
                 + (repeated == 0 ? "" : "; " + repeated + " with an id that stands before, counted all the same");
     }
 
-    /** The logs, a row of sums, and what each column rests on. */
-    byte[] table() {
+    private String[] columns() {
         List<String> columns = new ArrayList<>(List.of("row", "id"));
         for (Scaling one : scalings) {
             columns.add(one.key() + "-" + one.unit() + "-scale");
@@ -224,22 +223,12 @@ final class ScaledLogs {
         }
         columns.add("not-scaled");
         columns.add("caution");
-        OutputTable table = new OutputTable(columns.toArray(String[]::new));
-        for (Scaled log : scaled) {
-            OutputTable.Row row = table.row().text("log").text(log.id());
-            for (Optional<Scaling.Figure> figure : log.figures()) {
-                if (figure.isPresent()) {
-                    figure(row, figure.get());
-                } else {
-                    row.empty();
-                    if (net) {
-                        row.empty().empty();
-                    }
-                }
-            }
-            row.text(log.notScaled()).text(log.caution());
-        }
-        OutputTable.Row total = table.row().text("total").text(logs(scaled.size()));
+        return columns.toArray(String[]::new);
+    }
+
+    /** The logs, a row of sums, and what each column rests on; given once. */
+    byte[] table() {
+        OutputTable.Row total = scales.row().text("total").text(logs(scaled));
         for (Sum sum : sums) {
             number(total, sum.gross);
             if (net) {
@@ -249,7 +238,7 @@ final class ScaledLogs {
         }
         total.text(inPart == 0 ? "" : inPart == 1 ? "1 log is not in every sum" : inPart + " logs are not in every sum")
                 .text(repeated == 0 ? "" : repeated == 1 ? "1 id stands twice" : repeated + " ids stand again");
-        OutputTable.Row source = table.row().text("source").empty();
+        OutputTable.Row source = scales.row().text("source").empty();
         for (Scaling one : scalings) {
             source.text("[" + one.standing().label() + "] " + one.citation());
             if (net) {
@@ -257,7 +246,14 @@ final class ScaledLogs {
             }
         }
         source.empty().empty();
-        return table.bytes();
+        return scales.bytes();
+    }
+
+    private void nothing(OutputTable.Row row) {
+        row.empty();
+        if (net) {
+            row.empty().empty();
+        }
     }
 
     private void figure(OutputTable.Row row, Scaling.Figure figure) {

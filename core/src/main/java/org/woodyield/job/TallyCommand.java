@@ -205,7 +205,7 @@ final class TallyCommand implements Subcommand {
 
     private static <T> List<T> values(RowByRow table, Function<Table.Row, Optional<T>> meaning) {
         List<T> values = new ArrayList<>();
-        table.read(meaning).forEach(read -> values.add(read.value()));
+        table.read(meaning, (value, line) -> values.add(value));
         return values;
     }
 
