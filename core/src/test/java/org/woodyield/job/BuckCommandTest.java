@@ -148,6 +148,31 @@ class BuckCommandTest {
     }
 
     @Test
+    void aLogThatDoyleScalesTooHighCarriesItsCaution() throws IOException {
+        String thin = table("thin.csv", "least-diameter,price\n1 in,500 per mbf\n");
+        Path out = folder.resolve("thin");
+        Run run = Run.of(
+                "buck",
+                "--length",
+                "17 ft",
+                "--butt",
+                "4 in",
+                "--top",
+                "2 in",
+                "--prices",
+                thin,
+                "--rule",
+                "doyle",
+                "--lengths",
+                "16 ft",
+                "--out",
+                out.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("- Caution: below 4 in the formula of Doyle rises again");
+        assertThat(out.resolve("buck-logs.csv")).content().contains("below 4 in the formula of Doyle rises again");
+    }
+
+    @Test
     void badInputIsNamed() throws IOException {
         assertThat(Run.of("buck").err()).contains("one of --rule and --law");
         assertThat(Run.of("buck", "--rule", "doyle").err()).contains("a stem is needed");
