@@ -4,9 +4,11 @@ import static org.woodyield.checks.Examples.feet;
 import static org.woodyield.checks.Examples.inches;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.woodyield.log.BarkRatio;
 import org.woodyield.log.CentroidVolume;
 import org.woodyield.log.FormClass;
+import org.woodyield.log.FormClassStem;
 import org.woodyield.log.GirthVolume;
 import org.woodyield.log.HeartRot;
 import org.woodyield.log.Log;
@@ -18,6 +20,7 @@ import org.woodyield.log.SolidForm;
 import org.woodyield.log.SolidVolume;
 import org.woodyield.log.StemPoint;
 import org.woodyield.log.StemVolumeEquation;
+import org.woodyield.log.TaperCurve;
 import org.woodyield.measure.Length;
 
 /** Examples of {@code org.woodyield.log}. */
@@ -30,6 +33,30 @@ final class LogExamples {
                 .example("log.bark-of-stem", x -> new BarkRatio(x[0]).percentOfStemWorking(), 0.92)
                 .example("log.bark-of-wood", x -> new BarkRatio(x[0]).percentOfWoodWorking(), 0.92)
                 .example("log.form-class", x -> new FormClass(x[0]).upperInchesWorking(x[1]), 78, 16)
+                .example(
+                        "log.form-class-stem",
+                        x -> new FormClassStem(
+                                        x[0], new FormClass(x[1]), OptionalDouble.of(x[2]), OptionalDouble.of(x[3]))
+                                .working(x[4]),
+                        16,
+                        78,
+                        0.7,
+                        0.125,
+                        13)
+                .example(
+                        "log.taper-curve",
+                        x -> TaperCurve.fitParabola(
+                                        x[0],
+                                        x[1],
+                                        List.of(
+                                                new StemPoint(4.5, 14),
+                                                new StemPoint(17.3, 12.6),
+                                                new StemPoint(33.5, 10.4),
+                                                new StemPoint(50, 7.5)))
+                                .working(x[2]),
+                        16,
+                        75,
+                        25)
                 .example(
                         "log.solid-volume",
                         x -> SolidVolume.NEWTON.working(x[0], x[1], x[2], x[3], "ft"),

@@ -5,15 +5,20 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.woodyield.log.BarkRatio;
+import org.woodyield.log.FormClassStem;
 import org.woodyield.log.MeasuredTree;
 import org.woodyield.log.StemPoint;
 import org.woodyield.log.StemVolumeEquation;
 import org.woodyield.log.TaperCurve;
 import org.woodyield.measure.Draws;
+import org.woodyield.scaling.LogRule;
+import org.woodyield.scaling.LogRules;
+import org.woodyield.scaling.TreeVolumeTable;
 
 /** The library's own least squares against Apache Commons Math. */
 class StemFitTest {
@@ -72,5 +77,24 @@ class StemFitTest {
             reference.addData(outside[i], inside[i]);
         }
         assertThat(BarkRatio.fit(outside, inside).ratio()).isCloseTo(reference.getSlope(), within(1e-14));
+    }
+
+    /** Near, but no check of either: to the board foot it meets a third of the cells, as chance would. */
+    @Test
+    void thePrintedScaleOfAFirstLogIsNearTheFittedFormulaAndDoesNotMeetIt() {
+        TreeVolumeTable table = TreeVolumeTable.scribnerFormClass78();
+        LogRule fitted = LogRules.byId("scribner-fit");
+        int met = 0;
+        double widest = 0;
+        for (int inches = 10; inches <= 40; inches++) {
+            FormClassStem stem =
+                    new FormClassStem(inches, table.formClass(), OptionalDouble.empty(), OptionalDouble.empty());
+            double apart = Math.abs(fitted.unroundedBoardFeet(stem.diameterInches(17.3), 16)
+                    - table.boardFeet(inches, 1).value());
+            met += apart <= 0.5 ? 1 : 0;
+            widest = Math.max(widest, apart);
+        }
+        assertThat(met).isEqualTo(11);
+        assertThat(widest).isBetween(2.1, 2.2);
     }
 }

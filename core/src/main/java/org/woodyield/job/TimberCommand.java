@@ -67,8 +67,8 @@ final class TimberCommand implements Subcommand {
                                 + " (78 %%); optional " + BARK + " (on one side at breast height) and " + TAPER
                                 + " (above 17.3 ft, such as 1 in per 8 ft). Or stems measured inside bark: " + ID
                                 + ", " + HEIGHT + ", " + DIAMETER
-                                + ", two rows or more for each from the ground up. Without it only what the timber"
-                                + " needs is told.")
+                                + ", two rows or more for each from the ground up; the tip may be one, with 0 in. Without"
+                                + " it only what the timber needs is told.")
                 .option(
                         "--length",
                         "LENGTH",

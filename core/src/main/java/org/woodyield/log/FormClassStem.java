@@ -5,6 +5,7 @@ import org.woodyield.measure.Domain;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
+import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
@@ -69,6 +70,7 @@ public record FormClassStem(
     }
 
     @Override
+    @Calculation("log.form-class-stem")
     public double diameterInches(double heightFeet) {
         heightFeet().require(heightFeet);
         double upper = upper();

@@ -8,7 +8,9 @@ import org.woodyield.source.Sources;
 import org.woodyield.working.Working;
 
 /**
- * A stem as it was measured, straight between the places.
+ * A stem as it was measured, straight between the places. A fitted {@link TaperCurve} would miss the places themselves, and
+ * where a stem is bowed outward, as most are above the butt swell, the straight line promises less; so standing trees and
+ * bucking take this. The tip may be a place, with no diameter.
  *
  * @param points from the ground up, two or more; none thicker than the one below
  */

@@ -5,6 +5,7 @@ import org.woodyield.measure.Domain;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
+import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 
 /**
@@ -116,6 +117,7 @@ public record TaperCurve(
     }
 
     @Override
+    @Calculation("log.taper-curve")
     public double diameterInches(double heightFeet) {
         double z = heightFeet().require(heightFeet) / totalHeightFeet;
         double share = b1 * (z - 1) + b2 * (z * z - 1);

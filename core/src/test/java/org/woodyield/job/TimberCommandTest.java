@@ -63,6 +63,18 @@ class TimberCommandTest {
         assertThat(run.out()).contains("1 of 2 give it with square edges, 2 with that wane");
     }
 
+    /** Where the highest place measured is too low, the height of the tree says more. */
+    @Test
+    void theTipIsAPlace() throws IOException {
+        String below = "id,height,diameter\nA,1 ft,20 in\nA,17.3 ft,16 in\n";
+        assertThat(Run.of("timber", "8x8", table(below), "--length", "20 ft").err())
+                .contains("tree A", "measure the stem there too");
+        // From 16 in at 17.3 ft straight to nothing at 97.3 ft: 15.26 in at 21 ft, 11.25 in at 41.03 ft.
+        Run run = Run.of("timber", "8x8", table(below + "A,97.3 ft,0 in\n"), "--length", "20 ft", "--wane", "0 %");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("15.26", "1 of 1 give it with square edges");
+    }
+
     @Test
     void badInputIsNamed() throws IOException {
         assertThat(Run.of("timber", "8").err()).contains("SIZE: '8'");
