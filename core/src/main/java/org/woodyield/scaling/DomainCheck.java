@@ -5,6 +5,9 @@ import org.woodyield.measure.Domain;
 /**
  * Whether logs lie within the domain of a rule, as fast for arrays as the machine allows: the bits of doubles above zero
  * are in the order of the doubles, so that one comparison of them tests both ends, and not-a-number lies beyond all.
+ *
+ * <p>A pass without branches was measured slower on JDK 17 in each form that was tried: least values, a disjunction of the
+ * bits, sums of what lies outside, and groups of four logs.
  */
 final class DomainCheck {
 
