@@ -259,7 +259,7 @@ final class DryingParts {
                 .number("Across the rings, %", "radial-percent")
                 .number("Along the rings, %", "tangential-percent")
                 .number("Hollow, bark side, in", "bark-side-in")
-                .number("Hollow, pith side, in", "pith-side-in");
+                .number("Raised, pith side, in", "pith-side-in");
         List<Block> blocks = new ArrayList<>();
         List<Block> figures = new ArrayList<>();
         for (int i = 0; i < cups.size(); i++) {
@@ -286,8 +286,9 @@ final class DryingParts {
         blocks.add(new Tabular(table.build()));
         blocks.add(new Prose(
                 "A model of this library, derived, that no publication confirms: rings as arcs about the pith, nothing"
-                        + " holding the board. Stickers and the weight of the stack hold boards flatter. Below zero a face"
-                        + " is raised instead of hollow. Shrinkage on the straight line from 30 %."));
+                        + " holding the board. Stickers and the weight of the stack hold boards flatter. The edges bend away"
+                        + " from the pith: its side is raised in the middle by as much as stands there. Below zero it is the other"
+                        + " way round. Shrinkage on the straight line from 30 %."));
         blocks.addAll(figures);
         return blocks;
     }

@@ -360,7 +360,7 @@ public final class DryingSheet {
             for (Cupping.Side side : Cupping.Side.values()) {
                 note(
                         "cupping",
-                        (side == Cupping.Side.BARK ? "hollow of the bark side" : "hollow of the pith side") + at,
+                        (side == Cupping.Side.BARK ? "hollow of the bark side" : "rise of the pith side") + at,
                         cup.board().depthInches(side),
                         5,
                         "in",

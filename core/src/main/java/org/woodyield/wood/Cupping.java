@@ -104,10 +104,11 @@ public record Cupping(
     }
 
     /**
-     * How deep a wide face is hollow: the distance of its middle from the straight line between its edges.
+     * How far a wide face cups: the distance of its middle from the straight line between its edges.
      *
      * @param side which face
-     * @return inches; above zero where the edges bend away from the pith
+     * @return inches; above zero where the edges bend away from the pith, so that the bark side is hollow and the pith side
+     *     raised
      */
     @Calculation("wood.cup-depth")
     public double depthInches(Side side) {
@@ -140,7 +141,11 @@ public record Cupping(
     public Working depthWorking(Side side) {
         Working.Builder working = Working.of("Cup of the face towards the " + (side == Side.BARK ? "bark" : "pith"))
                 .given("W", "width, green", width.toInches(), "in")
-                .given("H", "thickness, green", side == Side.BARK ? thickness.toInches() : -thickness.toInches(), "in")
+                .given(
+                        "H",
+                        "thickness, green; for the pith side below zero",
+                        side == Side.BARK ? thickness.toInches() : -thickness.toInches(),
+                        "in")
                 .given("radius", "distance of the middle from the pith", ringRadius.toInches(), "in")
                 .given("R", "shrinkage across the rings", radialPercent, "%")
                 .given("T", "shrinkage along the rings", tangentialPercent, "%");
@@ -162,7 +167,12 @@ public record Cupping(
                         "sqrt((x_b - x_a) * (x_b - x_a) + (y_b - y_a) * (y_b - y_a))",
                         "in",
                         Sources.get("definition"))
-                .step("depth", "hollow of the face", "across / chord", "in", Sources.get("definition"))
+                .step(
+                        "depth",
+                        side == Side.BARK ? "hollow of the face" : "rise of the face",
+                        "across / chord",
+                        "in",
+                        Sources.get("definition"))
                 .note(
                         "A model of this library: rings as arcs about the pith, nothing holding the board. Stickers and weight"
                                 + " on the stack keep boards flatter.")

@@ -25,7 +25,7 @@ class CuppingTest {
     }
 
     @Test
-    void aFlatSawnBoardHollowsOnItsBarkSide() {
+    void aFlatSawnBoardHollowsOnItsBarkSideAndRisesOnThePithSide() {
         Cupping board = Cupping.of(
                 SpeciesCatalogue.published().find("white oak"),
                 8,
@@ -35,6 +35,12 @@ class CuppingTest {
                 Length.inches(5));
         assertThat(board.depthInches(Cupping.Side.BARK)).isPositive();
         assertThat(board.depthInches(Cupping.Side.PITH)).isPositive();
+        // As drawn: round from the pith side, the middle of either face lies nearer to the pith than its edges.
+        List<Cupping.Point> dry = board.outline(2, true);
+        assertThat(dry.get(1).toBark())
+                .isLessThan(Math.min(dry.get(0).toBark(), dry.get(2).toBark()));
+        assertThat(dry.get(4).toBark())
+                .isLessThan(Math.min(dry.get(3).toBark(), dry.get(5).toBark()));
     }
 
     /** To second order of w / h: (1 - R) (1 - k^2) / 2 times w^2 / (4 h), h from the pith, k = (1 - T) / (1 - R). */
