@@ -37,7 +37,7 @@ public record MeasuredStem(List<StemPoint> points) implements StemProfile {
                         "",
                         "higher than " + below.heightFeet() + " ft and no thicker than " + below.diameterInches()
                                 + " in",
-                        "list the places from the ground up; leave out a bulge, take the stem without its swellings, or fit a taper curve");
+                        "list the places from the ground up; leave out a bulge, or fit a taper curve");
             }
         }
     }
@@ -48,9 +48,22 @@ public record MeasuredStem(List<StemPoint> points) implements StemProfile {
      *
      * @param points from the ground up, two or more
      * @return a stem whose places are at the same heights
-     * @throws OutOfDomainException if there are fewer than two places or heights do not rise
+     * @throws OutOfDomainException if there are fewer than two places, heights do not rise, or the last place is thicker than
+     *     the first, which is no swelling but a stem listed from the top down, or a slip
      */
     public static MeasuredStem withoutSwellings(List<StemPoint> points) {
+        if (points.size() > 1) {
+            StemPoint first = points.get(0);
+            StemPoint last = points.get(points.size() - 1);
+            if (last.diameterInches() > first.diameterInches()) {
+                throw new OutOfDomainException(
+                        "diameter at the top of the stem",
+                        Double.toString(last.diameterInches()),
+                        "in",
+                        "no more than at its first place, " + first.diameterInches() + " in",
+                        "list the places from the ground up, or check the first diameter");
+            }
+        }
         List<StemPoint> taken = new ArrayList<>();
         for (StemPoint point : points) {
             boolean swells = !taken.isEmpty()

@@ -52,6 +52,11 @@ class StemTest {
         assertThat(MeasuredStem.withoutSwellings(STEM.points())).isEqualTo(STEM);
         assertThatThrownBy(() -> MeasuredStem.withoutSwellings(List.of(new StemPoint(9, 20), new StemPoint(1, 19))))
                 .hasMessageContaining("from the ground up");
+        assertThatThrownBy(() -> MeasuredStem.withoutSwellings(
+                        List.of(new StemPoint(0, 12), new StemPoint(10, 14), new StemPoint(20, 16))))
+                .hasMessageContaining("16.0 in")
+                .hasMessageContaining("no more than at its first place, 12.0 in")
+                .hasMessageContaining("from the ground up");
     }
 
     @Test
