@@ -49,6 +49,7 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
         int number = 1;
         for (Bucking.Cut cut : best.cuts()) {
             Length from = cut.from().minus(best.stem().stump());
+            double feet = cut.scale().boardFeet().value();
             List<Cell> row = new ArrayList<>(List.of(
                     Cell.text(Integer.toString(number)),
                     Cell.length(shown(from), from),
@@ -57,7 +58,7 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
                     Cell.number(cut.log().smallEndMean().toInches(), 1, 3),
                     Cell.text(cut.grade()),
                     Cell.text(scaledAs(cut)),
-                    Cell.number(cut.scale().boardFeet().value(), 0, 3),
+                    Cell.number(feet, feet == Math.rint(feet) ? 0 : 3, 3),
                     Cell.number(cut.perThousand(), 2),
                     Cell.number(cut.value(), 2, 4)));
             if (cautions) {

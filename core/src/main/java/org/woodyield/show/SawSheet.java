@@ -270,10 +270,18 @@ public final class SawSheet {
             line.append(name(i)).append(" beside ").append(name(0)).append(": ");
             line.append(moreOrLess(feet, 0, "bf usable")).append(", ");
             line.append(moreOrLess(kerf, 3, "m3 in kerfs"));
-            Optional<Money> bought = plans().get(0).breakEven().flatMap(BreakEven::boughtPerBoardFoot);
-            bought.ifPresent(price -> line.append("; at the price bought of the first saw's lumber that is ")
-                    .append(NumberText.money(price.times(Math.abs(feet))))
-                    .append(feet < 0 ? " less" : " more"));
+            Optional<Money> first = plans().get(0).boughtPrice();
+            Optional<Money> other = plans().get(i).boughtPrice();
+            if (first.isPresent() && other.isPresent()) {
+                double more = other.get().minus(first.get()).amount();
+                line.append("; bought, what can be used would cost ")
+                        .append(NumberText.money(new Money(Math.abs(more), currency())))
+                        .append(more < 0 ? " less, " : " more, ")
+                        .append(NumberText.money(other.get()))
+                        .append(" against ")
+                        .append(NumberText.money(first.get()))
+                        .append(", each by the price of its own mix");
+            }
             lines.add(line.append('.').toString());
         }
         return lines;
