@@ -10,6 +10,7 @@ import java.util.List;
 import org.woodyield.measure.OutOfDomainException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -48,6 +49,9 @@ final class Commands {
         } catch (CommandLine.UnmatchedArgumentException e) {
             terminal.say(unmatched(e));
             return Main.INPUT;
+        } catch (CommandLine.MissingParameterException e) {
+            terminal.say(missing(e));
+            return Main.INPUT;
         } catch (CommandLine.ParameterException e) {
             terminal.say(e.getMessage() + "; see --help");
             return Main.INPUT;
@@ -78,6 +82,23 @@ final class Commands {
                 .map(argument ->
                         "'" + argument + "' is not accepted; allowed: measures above 0; write it without the minus")
                 .orElse(e.getMessage() + "; see --help");
+    }
+
+    /** Names all that must stand behind the command and does not; an option without its value is told as it comes. */
+    private static String missing(CommandLine.MissingParameterException e) {
+        if (e.getMissing().isEmpty() || e.getMissing().stream().anyMatch(ArgSpec::isOption)) {
+            return e.getMessage() + "; see --help";
+        }
+        CommandSpec spec = e.getCommandLine().getCommandSpec();
+        List<String> all = spec.positionalParameters().stream()
+                .filter(ArgSpec::required)
+                .map(ArgSpec::paramLabel)
+                .toList();
+        // Only the first is told as missing, though all after it are.
+        int first = Math.max(0, all.indexOf(e.getMissing().get(0).paramLabel()));
+        String labels = String.join(" and ", all.subList(first, all.size()));
+        return spec.name() + " needs " + labels + "; write " + spec.name() + " " + String.join(" ", all) + "; see " + spec.name()
+                + " --help";
     }
 
     private static CommandLine commandLine() {

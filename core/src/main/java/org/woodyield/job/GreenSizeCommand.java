@@ -121,7 +121,7 @@ final class GreenSizeCommand implements Subcommand {
             out.append(" x ").append(size(dressed.width())).append(" dry (").append(dressed.restsOn());
             out.append(")\n");
             out.append(
-                    sawn.orElseThrow().isEmpty() ? forth(chain, step.orElseThrow()) : back(chain, sawn.orElseThrow()));
+                    sawn.orElseThrow().isEmpty() ? forth(chain, step.orElseThrow(), boards) : back(chain, sawn.orElseThrow(), boards));
             connector.ifPresent(seat -> out.append(seated(
                     chain,
                     seat,
@@ -133,7 +133,7 @@ final class GreenSizeCommand implements Subcommand {
         return terminal.print("size", out.toString());
     }
 
-    private static String forth(SizeChain chain, Length step) {
+    private static String forth(SizeChain chain, Length step, Optional<MeasuredBoards> boards) {
         StringBuilder out = new StringBuilder();
         for (Face face : FACES) {
             GreenTargetSize green = chain.green(face);
@@ -143,7 +143,7 @@ final class GreenSizeCommand implements Subcommand {
             out.append(NumberText.percent(green.scantShare(setting))).append(" come out scant\n");
         }
         for (Face face : FACES) {
-            out.append('\n').append(working(chain.settingWorking(face, step)));
+            out.append('\n').append(working(chain.settingWorking(face, step), boards));
         }
         return out.toString();
     }
@@ -173,7 +173,13 @@ final class GreenSizeCommand implements Subcommand {
         return WorkingText.plain(working.givenBy(Sources.get("command-line")));
     }
 
-    private static String back(SizeChain chain, List<Length> sawn) {
+    /** The deviation of sawing is that of the boards where they were measured. */
+    private static String working(Working working, Optional<MeasuredBoards> boards) {
+        return working(
+                boards.map(measured -> working.givenBy("s", measured.source())).orElse(working));
+    }
+
+    private static String back(SizeChain chain, List<Length> sawn, Optional<MeasuredBoards> boards) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < FACES.size(); i++) {
             GreenTargetSize green = chain.green(FACES.get(i));
@@ -188,8 +194,8 @@ final class GreenSizeCommand implements Subcommand {
             out.append(NumberText.percent(green.scantShare(sawn.get(i)))).append(" come out scant\n");
         }
         for (int i = 0; i < FACES.size(); i++) {
-            out.append('\n').append(working(chain.planedWorking(FACES.get(i), sawn.get(i))));
-            out.append('\n').append(working(chain.green(FACES.get(i)).scantWorking(sawn.get(i))));
+            out.append('\n').append(working(chain.planedWorking(FACES.get(i), sawn.get(i)), boards));
+            out.append('\n').append(working(chain.green(FACES.get(i)).scantWorking(sawn.get(i)), boards));
         }
         return out.toString();
     }

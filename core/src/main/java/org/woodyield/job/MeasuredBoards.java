@@ -11,14 +11,16 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.show.NumberText;
 import org.woodyield.show.WorkingText;
-import org.woodyield.source.Sources;
+import org.woodyield.source.Source;
+import org.woodyield.source.Standing;
 
 /**
  * Boards measured as they were sawn, and how far their sizes scatter.
  *
+ * @param file the table that they stand in, without its folders
  * @param sizes the statistics
  */
-record MeasuredBoards(SizeControl sizes) {
+record MeasuredBoards(String file, SizeControl sizes) {
 
     private static final String READINGS = "readings";
     private static final List<Table.Column> COLUMNS =
@@ -37,7 +39,7 @@ record MeasuredBoards(SizeControl sizes) {
             return Optional.empty();
         }
         try {
-            return Optional.of(new MeasuredBoards(SizeControl.of(boards)));
+            return Optional.of(new MeasuredBoards(Sheets.file(name), SizeControl.of(boards)));
         } catch (OutOfDomainException e) {
             option.refuse(e.parameter() + ": " + e.limits(), e.remedy());
             return Optional.empty();
@@ -47,6 +49,11 @@ record MeasuredBoards(SizeControl sizes) {
     /** The deviation that decides the target size, as the printed example takes it. */
     Length variation() {
         return Length.ofInches(sizes.totalInches(Convention.PLAIN), Rounding.HALF_UP);
+    }
+
+    /** What the statistics rest on. */
+    Source source() {
+        return new Source("measured-boards", Standing.GIVEN, "", "From the table " + file, "", "");
     }
 
     /** The deviations by both conventions, with their workings. */
@@ -66,7 +73,7 @@ record MeasuredBoards(SizeControl sizes) {
         }
         text.append("  The plain deviation in all is taken for the variation; print and theory differ.\n");
         for (Convention convention : Convention.values()) {
-            text.append('\n').append(WorkingText.plain(sizes.working(convention).givenBy(Sources.get("command-line"))));
+            text.append('\n').append(WorkingText.plain(sizes.working(convention).givenBy(source())));
         }
         return text.append('\n').toString();
     }

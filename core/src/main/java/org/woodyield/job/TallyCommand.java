@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.woodyield.lumber.HardwoodTally;
 import org.woodyield.lumber.HardwoodThickness;
 import org.woodyield.lumber.KilnNet;
@@ -73,7 +74,7 @@ final class TallyCommand implements Subcommand {
                         "--by",
                         "MEASURE",
                         "nominal, which is taken if not given; surface, hardwood by surface measure beside the tally by"
-                                + " the ends; or measured, solid volume and as Japan counts.")
+                                + " the ends; or measured, solid volume with every digit, and as Japan counts.")
                 .option(
                         "--half",
                         "WAY",
@@ -166,19 +167,13 @@ final class TallyCommand implements Subcommand {
             Optional<Faces> faces = Faces.read(
                     row.cell(SIZE), TallyCommand::quarters, cell -> length(cell, "in", WIDEST_BOARD), "5/4 x 6 1/4");
             return piece(row, MOST_BOARDS)
-                    .flatMap(piece -> faces.flatMap(found -> {
-                        try {
-                            return Optional.of(new TallySheet.Boards(
+                    .flatMap(piece -> faces.flatMap(found -> inside(
+                            row,
+                            () -> new TallySheet.Boards(
                                     new HardwoodTally.Board(found.thickness, found.width, piece.length),
                                     piece.count,
                                     piece.species,
-                                    piece.grade));
-                        } catch (OutOfDomainException e) {
-                            row.cell(e.parameter().equals("length") ? LENGTH : SIZE)
-                                    .refuse(e);
-                            return Optional.empty();
-                        }
-                    }));
+                                    piece.grade))));
         });
         return boards.isEmpty() ? Optional.empty() : Optional.of(TallySheet.surface(boards, half, half, net, worked));
     }
@@ -197,10 +192,27 @@ final class TallyCommand implements Subcommand {
             Optional<Faces> faces =
                     Faces.read(row.cell(SIZE), TallyCommand::millimetres, TallyCommand::millimetres, "47 x 100");
             return piece(row, MOST_PIECES)
-                    .flatMap(piece -> faces.map(found -> new TallySheet.Measured(
-                            found.thickness, found.width, piece.length, piece.count, piece.species, piece.grade)));
+                    .flatMap(piece -> faces.flatMap(found -> inside(
+                            row,
+                            () -> new TallySheet.Measured(
+                                    found.thickness,
+                                    found.width,
+                                    piece.length,
+                                    piece.count,
+                                    piece.species,
+                                    piece.grade))));
         });
         return pieces.isEmpty() ? Optional.empty() : Optional.of(TallySheet.measured(pieces, worked));
+    }
+
+    /** What the row gives, if its size and length are within what is counted; else the cell at fault is named. */
+    private static <T> Optional<T> inside(Table.Row row, Supplier<T> counted) {
+        try {
+            return Optional.of(counted.get());
+        } catch (OutOfDomainException e) {
+            row.cell(e.parameter().equals(LENGTH) ? LENGTH : SIZE).refuse(e);
+            return Optional.empty();
+        }
     }
 
     private static <T> List<T> values(RowByRow table, Function<Table.Row, Optional<T>> meaning) {

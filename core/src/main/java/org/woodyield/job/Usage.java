@@ -36,6 +36,7 @@ final class Usage {
                 .index(Integer.toString(arguments++))
                 .paramLabel(label)
                 .arity(arity)
+                .required(arity.equals("1"))
                 .type(String.class)
                 .description(description)
                 .build());

@@ -27,7 +27,7 @@ final class Woods {
         try {
             return Optional.of(SpeciesCatalogue.published().find(cell.text()));
         } catch (OutOfDomainException e) {
-            cell.refuse(e);
+            cell.refuse(e.limits(), e.remedy().isEmpty() ? "the command species lists them" : e.remedy());
             return Optional.empty();
         }
     }

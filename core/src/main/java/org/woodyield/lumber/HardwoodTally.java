@@ -51,7 +51,12 @@ public record HardwoodTally(List<Board> boards) {
             SurfaceMeasure.exact(width, length);
         }
 
-        private Length counted() {
+        /**
+         * The thickness that counts, by which boards are taken together.
+         *
+         * @return nominal, an inch at least
+         */
+        public Length counted() {
             return Length.max(thickness, INCH);
         }
     }

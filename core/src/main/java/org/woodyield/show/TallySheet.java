@@ -1,5 +1,6 @@
 package org.woodyield.show;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -39,14 +40,32 @@ public final class TallySheet {
     /**
      * Equal pieces that are measured, not named.
      *
-     * @param thickness as measured
-     * @param width as measured
-     * @param length as measured
+     * @param thickness as measured, 1 to 1000 mm
+     * @param width as measured, 1 to 1000 mm
+     * @param length as measured, 1 to 30 000 mm
      * @param count how many
      * @param species as the table names it, possibly empty
      * @param grade as the table names it, possibly empty
      */
-    public record Measured(Length thickness, Length width, Length length, int count, String species, String grade) {}
+    public record Measured(Length thickness, Length width, Length length, int count, String species, String grade) {
+        /**
+         * Checks that Japan's measure takes this.
+         *
+         * @throws OutOfDomainException if a dimension is outside
+         */
+        public Measured {
+            japan(thickness, width, length);
+        }
+
+        private double japan() {
+            return japan(thickness, width, length);
+        }
+
+        private static double japan(Length thickness, Length width, Length length) {
+            return JapaneseMeasure.cubicMetres(
+                    thickness.toMillimetres(), width.toMillimetres(), length.toMillimetres());
+        }
+    }
 
     /**
      * Equal boards of hardwood.
@@ -141,10 +160,10 @@ public final class TallySheet {
         }
     }
 
-    /** Beyond it a fraction says no more than its decimals. */
-    private static final int GREATEST_DENOMINATOR = 999;
-
     private static final int DECIMALS = 3;
+    private static final Length INCH = Length.inches(1);
+    private static final String BOARD_FEET = "bf";
+    private static final String CUBIC_METRES = "m3";
 
     private final String title;
     private final String unit;
@@ -202,7 +221,7 @@ public final class TallySheet {
         }
         return new TallySheet(
                 "Tally by nominal size",
-                "bf",
+                BOARD_FEET,
                 List.of(
                         new Amount("Board feet", "board-feet", 0, Unit.ITS_OWN, DECIMALS),
                         new Amount("Solid, dressed dry, ft3", "dressed-dry-ft3", 1, Unit.CUBIC_FEET, DECIMALS),
@@ -230,13 +249,13 @@ public final class TallySheet {
     }
 
     private static String whole(Exact boardFeet, Rounding rounding) {
-        return "In all " + exact(boardFeet) + " bf, " + NumberText.fixed(boardFeet.rounded(1, rounding), 0)
+        return "In all " + exact(boardFeet, BOARD_FEET) + " bf, " + NumberText.fixed(boardFeet.rounded(1, rounding), 0)
                 + " bf to the whole foot (" + rounding.label() + ", rounded once, at the end).";
     }
 
     /**
-     * A tally of hardwood by surface measure, beside the tally by the ends. Boards of one thickness, species and grade are a
-     * bundle, within which exact halves go up and down alternately.
+     * A tally of hardwood by surface measure, beside the tally by the ends. Boards of one counted thickness, species and
+     * grade are a bundle, within which exact halves go up and down alternately; those under an inch count as an inch.
      *
      * @param boards one or more
      * @param firstHalf where the first exact half of each bundle goes
@@ -256,7 +275,7 @@ public final class TallySheet {
         for (int i = 0; i < boards.size(); i++) {
             Boards row = boards.get(i);
             bundles.computeIfAbsent(
-                            new Bundle(row.board().thickness(), row.species(), row.grade()), key -> new ArrayList<>())
+                            new Bundle(row.board().counted(), row.species(), row.grade()), key -> new ArrayList<>())
                     .add(i);
         }
         List<Part> rows = new ArrayList<>();
@@ -269,10 +288,12 @@ public final class TallySheet {
                 .text("Grade", "grade")
                 .number("Surface measure, ft2", "surface-ft2")
                 .number("Boards", "boards");
+        boolean thinner =
+                boards.stream().anyMatch(row -> row.board().thickness().compareTo(INCH) < 0);
         double wholeFeet = 0;
         for (Map.Entry<Bundle, List<Integer>> entry : bundles.entrySet()) {
             Bundle bundle = entry.getKey();
-            String size = thickness(bundle.thickness());
+            String size = thickness(bundle.thickness()) + (thinner && bundle.thickness().equals(INCH) ? " and thinner" : "");
             List<HardwoodTally.Board> one = new ArrayList<>();
             for (int i : entry.getValue()) {
                 for (int n = 0; n < boards.get(i).count(); n++) {
@@ -292,10 +313,10 @@ public final class TallySheet {
                 all += sum;
                 order.add(i);
                 rows.add(new Part(
-                        bundle.thickness(),
+                        row.board().thickness(),
                         row.board().width(),
                         row.board().length(),
-                        size + " x " + row.board().width(),
+                        thickness(row.board().thickness()) + " x " + row.board().width(),
                         row.species(),
                         row.grade(),
                         row.count(),
@@ -312,7 +333,7 @@ public final class TallySheet {
                     amounts(all, bundle.thickness(), Optional.of(tally.endTally(firstHalf)))));
             tally.blocks(firstHalf)
                     .forEach((thickness, counts) -> counts.forEach((measure, count) -> blocks.row(
-                            Cell.text(size),
+                            Cell.text(thickness(thickness)),
                             Cell.text(bundle.species()),
                             Cell.text(bundle.grade()),
                             Cell.number((double) measure, 0),
@@ -324,7 +345,7 @@ public final class TallySheet {
         }
         List<String> notes = new ArrayList<>();
         notes.add("In all " + NumberText.fixed(wholeFeet, 0)
-                + " bf by surface measure, each bundle of one thickness, species" + " and grade to the whole foot ("
+                + " bf by surface measure, each bundle of one counted thickness, species and grade to the whole foot ("
                 + end.label() + "). Where the tally by the ends differs, this one holds.");
         notes.add("Exact half feet of a bundle go up and down alternately [MEMORY], the first "
                 + (firstHalf == Rounding.HALF_UP ? "up" : "down")
@@ -348,7 +369,7 @@ public final class TallySheet {
         }
         return new TallySheet(
                 "Tally of hardwood",
-                "bf",
+                BOARD_FEET,
                 List.of(
                         new Amount("Board feet by surface measure", "board-feet", 0, Unit.ITS_OWN, DECIMALS),
                         new Amount("Surface measure, ft2", "surface-ft2", 1, Unit.ITS_OWN, 0),
@@ -384,7 +405,7 @@ public final class TallySheet {
      * @param pieces one or more
      * @param worked whether the working of each size is wanted
      * @return the sheet
-     * @throws OutOfDomainException if there is no piece, or one is outside what Japan's measure takes
+     * @throws OutOfDomainException if there is no piece
      */
     public static TallySheet measured(List<Measured> pieces, boolean worked) {
         requireAny("pieces of the tally", pieces);
@@ -406,15 +427,14 @@ public final class TallySheet {
                     List.of(
                             Optional.of(BoardMeasure.exactCubicMetres(piece.thickness(), piece.width(), piece.length())
                                     .times(piece.count())),
-                            Optional.of(thousandths(JapaneseMeasure.cubicMetres(t, w, l))
-                                    .times(piece.count())))));
+                            Optional.of(thousandths(piece.japan()).times(piece.count())))));
             if (worked) {
                 workings.computeIfAbsent(size + " x " + l, key -> JapaneseMeasure.cubicMetresWorking(t, w, l));
             }
         }
         return new TallySheet(
                 "Tally by measured size",
-                "m3",
+                CUBIC_METRES,
                 List.of(
                         new Amount("Solid, m3", "solid-m3", 0, Unit.ITS_OWN, 5),
                         new Amount("As Japan counts, m3", "japan-m3", 1, Unit.ITS_OWN, 3),
@@ -451,16 +471,21 @@ public final class TallySheet {
     /** In quarters from an inch up, where it is whole quarters. */
     private static String thickness(Length nominal) {
         boolean quarters = nominal.equals(nominal.roundedTo(Length.inches(1, 4), Rounding.DOWN));
-        return quarters && nominal.compareTo(Length.inches(1)) >= 0
+        return quarters && nominal.compareTo(INCH) >= 0
                 ? HardwoodThickness.quarters(nominal)
                 : nominal.toString();
     }
 
-    /** As a fraction where one can read it. */
-    private static String exact(Exact value) {
-        return value.denominator().bitLength() <= 10 && value.denominator().intValueExact() <= GREATEST_DENOMINATOR
-                ? value.toString()
-                : NumberText.significant(value.value(), 9);
+    /**
+     * Nothing is rounded. Board feet are a whole and a fraction; cubic metres, whose denominator divides a power of ten, all their
+     * decimals. Lengths are whole nanometres, so neither outgrows the cell: 24 digits below the stroke, 27 after the point.
+     */
+    private static String exact(Exact value, String unit) {
+        return unit.equals(CUBIC_METRES)
+                ? new BigDecimal(value.numerator())
+                        .divide(new BigDecimal(value.denominator()))
+                        .toPlainString()
+                : value.toString();
     }
 
     /**
@@ -520,7 +545,7 @@ public final class TallySheet {
     private List<Cell> amounts(Sum sum) {
         List<Cell> cells = new ArrayList<>();
         cells.add(Cell.number((double) sum.pieces, 0));
-        cells.add(Cell.text(sum.amounts.get(0).map(TallySheet::exact).orElse("")));
+        cells.add(Cell.text(sum.amounts.get(0).map(amount -> exact(amount, unit)).orElse("")));
         for (Amount column : columns) {
             cells.add(sum.amounts
                     .get(column.index())

@@ -82,7 +82,8 @@ public final class SpeciesCatalogue {
      * @param name for example {@code douglas-fir}, {@code Eastern white pine}, {@code Pine, eastern white} or {@code Quercus
      *     alba}
      * @return the species
-     * @throws OutOfDomainException if there is none of that name; the remedy gives those that hold the words written, or the nearest
+     * @throws OutOfDomainException if there is none of that name; the remedy gives those that hold the words written, or the nearest, and is
+     *     empty where none is near
      */
     public Species find(String name) {
         Species found = name.isBlank() ? null : byName.get(normal(name));
@@ -106,7 +107,7 @@ public final class SpeciesCatalogue {
         return byId.values();
     }
 
-    /** Names that hold all the words that were written; where none does, the nearest by spelling. */
+    /** Names that hold all the words that were written; where none does, the nearest by spelling, if any is near. */
     private String offer(String name) {
         List<String> words = List.of(normal(name).split(" ", -1));
         List<Species> holding = byId.values().stream()
@@ -115,7 +116,8 @@ public final class SpeciesCatalogue {
                 .sorted(Comparator.comparingInt(SpeciesCatalogue::known).reversed())
                 .toList();
         if (holding.isEmpty()) {
-            return "nearest: " + String.join(", ", nearest(name));
+            List<String> near = nearest(name);
+            return near.isEmpty() ? "" : "nearest: " + String.join(", ", near);
         }
         int more = holding.size() - HOLDING_OFFERED;
         return "write the name in full: "
@@ -139,12 +141,15 @@ public final class SpeciesCatalogue {
                 .count();
     }
 
+    /** Beyond one wrong letter in three a name is another word. */
     private List<String> nearest(String name) {
         String wanted = normal(name);
+        int farthest = Math.max(1, wanted.length() / 3);
         Map<String, Integer> distances = new LinkedHashMap<>();
         byName.forEach(
                 (known, species) -> distances.merge(species.id(), EditDistance.between(wanted, known), Math::min));
         return distances.entrySet().stream()
+                .filter(entry -> entry.getValue() <= farthest)
                 .sorted(Comparator.comparingInt(Map.Entry<String, Integer>::getValue)
                         .thenComparing(Map.Entry::getKey))
                 .limit(NAMES_OFFERED)

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.woodyield.measure.Rounding;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
@@ -196,11 +197,26 @@ public final class Working {
      * @return a copy in which this origin stands in place of the one that {@link Builder#given} knows
      */
     public Working givenBy(Source origin) {
+        return givenBy(origin, symbol -> true);
+    }
+
+    /**
+     * This working, with one of the values that were given to it said to come from somewhere.
+     *
+     * @param symbol the symbol of the value
+     * @param origin who gave it
+     * @return a copy; the same lines where the symbol is not a given one
+     */
+    public Working givenBy(String symbol, Source origin) {
+        return givenBy(origin, symbol::equals);
+    }
+
+    private Working givenBy(Source origin, Predicate<String> which) {
         Source unknown = Sources.get(GIVEN);
         List<Line> told = new ArrayList<>();
         for (Line line : lines) {
             told.add(
-                    line instanceof Given given && given.source().equals(unknown)
+                    line instanceof Given given && given.source().equals(unknown) && which.test(given.symbol())
                             ? new Given(given.symbol(), given.name(), given.value(), given.unit(), origin)
                             : line);
         }

@@ -68,6 +68,27 @@ class CommandsTest {
     }
 
     @Test
+    void whatMustStandBehindACommandIsNamedInOneLine() {
+        missing("tally needs PIECES; write tally PIECES; see tally --help", "tally");
+        missing("scale needs LOGS", "scale", "--rules", "doyle");
+        missing("green-size needs SIZE and WOOD; write green-size SIZE WOOD;", "green-size");
+        missing("green-size needs WOOD;", "green-size", "2x4");
+        missing("drying needs THICKNESS;", "drying", "white oak");
+        missing("timber needs SIZE;", "timber");
+        missing("new-job needs FOLDER;", "new-job");
+        missing("option '--by'", "tally", "--by");
+        assertThat(Run.of("tally", "--help").code()).isZero();
+        assertThat(Run.of("sizes").code()).isZero();
+    }
+
+    private static void missing(String told, String... arguments) {
+        Run run = Run.of(arguments);
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).hasLineCount(1).contains(told);
+    }
+
+    @Test
     void checkReadsTheDemoWithoutProblem() {
         Run run = Run.of("--check");
         assertThat(run.code()).isZero();

@@ -175,7 +175,9 @@ class GreenSizeCommandTest {
                 .contains(
                         "mean 1.7069 in",
                         "plain deviations: within boards 0.0159 in, between 0.0224 in, in all 0.0255 in")
-                .contains("components of variance: within boards 0.0159 in, between 0.0209 in, in all 0.0263 in");
+                .contains("components of variance: within boards 0.0159 in, between 0.0209 in, in all 0.0263 in")
+                .containsPattern("Q +sum of the boards' variances .*From the table boards\\.csv")
+                .containsPattern("s +standard deviation of sawing .*From the table boards\\.csv");
         assertThat(Run.of("green-size", "2x4", "white oak", "--boards", boards, "--variation", "0.02 in")
                         .err())
                 .contains("leave one of the two out");

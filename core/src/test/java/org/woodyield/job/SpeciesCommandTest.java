@@ -31,6 +31,9 @@ class SpeciesCommandTest {
         Run run = Run.of("species", "duglas fir");
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("nearest: douglas-fir");
+        assertThat(Run.of("species", "xyzzy").err())
+                .contains("the command species lists them")
+                .doesNotContain("nearest");
         assertThat(Run.of("species", "oak").err()).contains("write the name in full: white oak");
     }
 }

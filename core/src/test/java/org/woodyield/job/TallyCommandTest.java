@@ -83,6 +83,46 @@ class TallyCommandTest {
     }
 
     @Test
+    void aMeasuredPieceThatJapanDoesNotCountIsABadRow() throws IOException {
+        Run run = Run.of(
+                "tally",
+                table("size,length\n0.9 x 100,3 m\n47 x 0.5,3 m\n47 x 100,0.5 mm\n47 x 100,3 m\n"),
+                "--by",
+                "measured");
+        assertThat(run.code()).isZero();
+        assertThat(run.err())
+                .contains("mine.csv, line 2, size: '0.9 x 100' is not accepted; allowed: 1 to 1000 mm")
+                .contains("mine.csv, line 3, size: '47 x 0.5'", "mine.csv, line 4, length: '0.5 mm'")
+                .contains("4 rows: 1 counted, 3 refused");
+        // By hand: 0.047 x 0.1 x 3 = 0.0141.
+        assertThat(run.out()).contains("In all 0.01410 m3 solid, 0.014 m3 as Japan counts");
+    }
+
+    @Test
+    void theExactColumnIsNotRounded() throws IOException {
+        // By hand: 3 x 8 x (123 1/64) / 144 = 20 193/384, and 8 x (2400 / 25.4) / 144 = 5 95/381; together 25 36671/48768.
+        Run feet = Run.of("tally", table("size,length,quantity\n2x4,10 ft 3 1/64 in,3\n2x4,2.4 m,1\n"));
+        assertThat(feet.out()).contains("In all 25 36671/48768 bf, 26 bf");
+        // By hand: 1 1/2 in x 3 1/2 in x 8 ft = 0.0381 x 0.0889 x 2.4384.
+        Run metres = Run.of(
+                "tally",
+                table("size,length\n1 1/2 in x 3 1/2 in,8 ft\n"),
+                "--by",
+                "measured",
+                "--out",
+                folder.resolve("metric").toString());
+        assertThat(metres.code()).isZero();
+        assertThat(folder.resolve("metric").resolve("sums.csv")).content().contains(",1,0.008259080256,");
+    }
+
+    @Test
+    void thinHardwoodIsBundledWithInchBoards() throws IOException {
+        // By hand: 4 1/2 ft2 each, counted an inch thick: 5 and 4.
+        Run run = Run.of("tally", table("size,length\n5/8 x 6,9 ft\n4/4 x 6,9 ft\n"), "--by", "surface");
+        assertThat(run.out()).contains("In all 9 bf by surface measure", "4/4 and thinner");
+    }
+
+    @Test
     void whatCannotBeCountedIsRefusedWhole() throws IOException {
         refused("no row of mine.csv can be counted", "size,length\nx,8 ft\n");
         refused("a row for each size", "size,length\n");
@@ -90,7 +130,7 @@ class TallyCommandTest {
         refused("with --by surface", "size,length\n2x4,8 ft\n", "--kiln-net", "usual");
         refused("usual, other seller", "size,length\n4/4 x 6,8 ft\n", "--by", "surface", "--kiln-net", "mine");
         refused("nominal", "size,length\n2x4,8 ft\n", "--by", "weight");
-        assertThat(Run.of("tally").err())
+        assertThat(Run.of("tally", "").err())
                 .contains("table is not named; name its file; it has the columns size, length");
         refused("up, down", "size,length\n2x4,8 ft\n", "--half", "even");
     }

@@ -3,6 +3,8 @@ package org.woodyield.show;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -87,6 +89,24 @@ class TallySheetTest {
                 .mapToDouble(row -> row.get(6).value().orElseThrow())
                 .sum();
         assertThat(last(sheet).get(4).value()).contains(rows);
+    }
+
+    @Property(tries = 100)
+    void boardsWithoutASpeciesAndGradeAreCountedAsTheLibraryCountsThem(@ForAll("boards") List<TallySheet.Boards> boards) {
+        List<TallySheet.Boards> plain = boards.stream()
+                .map(row -> new TallySheet.Boards(row.board(), row.count(), "", ""))
+                .toList();
+        HardwoodTally tally = new HardwoodTally(plain.stream()
+                .flatMap(row -> Collections.nCopies(row.count(), row.board()).stream())
+                .toList());
+        double surface = tally.surfaceMeasures(Rounding.HALF_UP).stream()
+                .mapToLong(Long::longValue)
+                .sum();
+        assertThat(last(surface(plain)).get(5).value()).contains(surface);
+        double whole = new BigDecimal(last(surface(plain)).get(4).value().orElseThrow())
+                .setScale(0, RoundingMode.HALF_UP)
+                .doubleValue();
+        assertThat(whole).isEqualTo(tally.boardFeet(Rounding.HALF_UP, Rounding.HALF_UP));
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.source.PublishedTable;
 import org.woodyield.source.Standing;
@@ -37,7 +38,15 @@ class SpeciesCatalogueTest {
     void offersTheNearestNamesForOneMisspelt(String misspelt, String meant) {
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> catalogue.find(misspelt))
-                .satisfies(refusal -> assertThat(refusal.remedy()).startsWith("nearest: " + meant + ","));
+                .satisfies(refusal -> assertThat(refusal.remedy()).startsWith("nearest: " + meant));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"xyzzy", "qwertyuiop", "unobtainium"})
+    void offersNothingWhereNothingIsNear(String name) {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> catalogue.find(name))
+                .satisfies(refusal -> assertThat(refusal.remedy()).isEmpty());
     }
 
     @Test
