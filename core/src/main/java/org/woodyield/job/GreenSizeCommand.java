@@ -121,7 +121,9 @@ final class GreenSizeCommand implements Subcommand {
             out.append(" x ").append(size(dressed.width())).append(" dry (").append(dressed.restsOn());
             out.append(")\n");
             out.append(
-                    sawn.orElseThrow().isEmpty() ? forth(chain, step.orElseThrow(), boards) : back(chain, sawn.orElseThrow(), boards));
+                    sawn.orElseThrow().isEmpty()
+                            ? forth(chain, step.orElseThrow(), boards)
+                            : back(chain, sawn.orElseThrow(), boards));
             connector.ifPresent(seat -> out.append(seated(
                     chain,
                     seat,

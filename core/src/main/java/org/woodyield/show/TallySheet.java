@@ -293,7 +293,8 @@ public final class TallySheet {
         double wholeFeet = 0;
         for (Map.Entry<Bundle, List<Integer>> entry : bundles.entrySet()) {
             Bundle bundle = entry.getKey();
-            String size = thickness(bundle.thickness()) + (thinner && bundle.thickness().equals(INCH) ? " and thinner" : "");
+            String size = thickness(bundle.thickness())
+                    + (thinner && bundle.thickness().equals(INCH) ? " and thinner" : "");
             List<HardwoodTally.Board> one = new ArrayList<>();
             for (int i : entry.getValue()) {
                 for (int n = 0; n < boards.get(i).count(); n++) {
@@ -471,9 +472,7 @@ public final class TallySheet {
     /** In quarters from an inch up, where it is whole quarters. */
     private static String thickness(Length nominal) {
         boolean quarters = nominal.equals(nominal.roundedTo(Length.inches(1, 4), Rounding.DOWN));
-        return quarters && nominal.compareTo(INCH) >= 0
-                ? HardwoodThickness.quarters(nominal)
-                : nominal.toString();
+        return quarters && nominal.compareTo(INCH) >= 0 ? HardwoodThickness.quarters(nominal) : nominal.toString();
     }
 
     /**
@@ -545,7 +544,8 @@ public final class TallySheet {
     private List<Cell> amounts(Sum sum) {
         List<Cell> cells = new ArrayList<>();
         cells.add(Cell.number((double) sum.pieces, 0));
-        cells.add(Cell.text(sum.amounts.get(0).map(amount -> exact(amount, unit)).orElse("")));
+        cells.add(
+                Cell.text(sum.amounts.get(0).map(amount -> exact(amount, unit)).orElse("")));
         for (Amount column : columns) {
             cells.add(sum.amounts
                     .get(column.index())

@@ -100,7 +100,8 @@ class TallyCommandTest {
 
     @Test
     void theExactColumnIsNotRounded() throws IOException {
-        // By hand: 3 x 8 x (123 1/64) / 144 = 20 193/384, and 8 x (2400 / 25.4) / 144 = 5 95/381; together 25 36671/48768.
+        // By hand: 3 x 8 x (123 1/64) / 144 = 20 193/384, and 8 x (2400 / 25.4) / 144 = 5 95/381; together 25
+        // 36671/48768.
         Run feet = Run.of("tally", table("size,length,quantity\n2x4,10 ft 3 1/64 in,3\n2x4,2.4 m,1\n"));
         assertThat(feet.out()).contains("In all 25 36671/48768 bf, 26 bf");
         // By hand: 1 1/2 in x 3 1/2 in x 8 ft = 0.0381 x 0.0889 x 2.4384.

@@ -92,7 +92,8 @@ class TallySheetTest {
     }
 
     @Property(tries = 100)
-    void boardsWithoutASpeciesAndGradeAreCountedAsTheLibraryCountsThem(@ForAll("boards") List<TallySheet.Boards> boards) {
+    void boardsWithoutASpeciesAndGradeAreCountedAsTheLibraryCountsThem(
+            @ForAll("boards") List<TallySheet.Boards> boards) {
         List<TallySheet.Boards> plain = boards.stream()
                 .map(row -> new TallySheet.Boards(row.board(), row.count(), "", ""))
                 .toList();
