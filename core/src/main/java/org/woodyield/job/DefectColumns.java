@@ -42,11 +42,19 @@ final class DefectColumns {
                     + " (width x height x length: 4 in x 5 in x 6 ft), " + PERIMETER
                     + " (diameter of what is sound within a rotten"
                     + " outside), " + SWEEP + " (3 in), " + CROOK + " (4 in x 6 ft), " + FROM
-                    + " (how far from the small end they begin, for a log that is scaled in parts). Several of a kind: 8 ft"
-                    + " x 90 degrees; 4 ft x 45 degrees; each with its own place behind it: 8 ft x 90 degrees at 12 ft."
-                    + " In a log of parts sweep is shared out as an even bend";
+                    + " (how far from the small end they begin; asked for where a log is scaled in parts). Several of a kind:"
+                    + " 8 ft x 90 degrees; 4 ft x 45 degrees; each with its own place behind it: 8 ft x 90 degrees at 12 ft."
+                    + " What overlaps is counted once where the places are given; without a place, defects are taken to lie"
+                    + " apart, and sectors may be 360 degrees together. What lies in the trim counts nothing. Sweep counts in"
+                    + " logs scaled as 8 to 16 ft, and in longer ones only by a law whose parts are of such lengths, shared out"
+                    + " as an even bend; elsewhere there is no net: enter the log as logs of 8 to 16 ft, each with its own sweep";
 
-    private static final String BLOCK = "width x height x length, such as 4 in x 5 in x 6 ft";
+    private static final Form CUT_FORM = new Form(List.of("length"), "4 ft");
+    private static final Form SECTOR_FORM = new Form(List.of("length", "angle"), "8 ft x 90 degrees");
+    private static final Form BLOCK = new Form(List.of("width", "height", "length"), "4 in x 5 in x 6 ft");
+    private static final Form CORE_FORM = new Form(List.of("diameter"), "10 in");
+    private static final Form SWEEP_FORM = new Form(List.of("distance"), "3 in");
+    private static final Form CROOK_FORM = new Form(List.of("distance", "length"), "4 in x 6 ft");
     private static final Length LONGEST = Length.millimetres(30_000);
     private static final Length WIDEST = Length.millimetres(3000);
     private static final Domain ANGLE = new Domain("", "degrees", 0, 360, "give the angle at the heart");
@@ -59,27 +67,40 @@ final class DefectColumns {
      */
     record Found(Defect defect, Optional<Length> begins, boolean allAlong) {}
 
+    /** What a defect is written with, in this order, and an example. */
+    private record Form(List<String> parts, String example) {
+        String allowed() {
+            return String.join(" x ", parts) + ", such as " + example;
+        }
+
+        /** What to do about a defect with another number of parts. */
+        String remedy(int given, boolean empty) {
+            if (empty) {
+                return "leave out a ; with nothing behind it";
+            }
+            return given > parts.size()
+                    ? "write several with ; between them, each with 'at 12 ft' behind it"
+                    : "add what is missing: " + String.join(" and ", parts.subList(given, parts.size()));
+        }
+    }
+
     private final List<Found> defects = new ArrayList<>();
     private final Optional<Length> from;
     private final Length length;
+    private final String lengthAsGiven;
     private boolean whole = true;
 
-    private DefectColumns(Table.Row row, Length length) {
+    private DefectColumns(Table.Row row, Length length, String lengthAsGiven) {
         this.length = length;
+        this.lengthAsGiven = lengthAsGiven;
         Optional<Cell> begins = row.cellIfAny(FROM);
         from = begins.flatMap(this::place);
         whole &= begins.isPresent() == from.isPresent();
-        take(
-                row,
-                LENGTH_CUT,
-                1,
-                "a length, such as 4 ft",
-                parts -> length(parts.get(0)).map(Defect.LengthCut::new));
+        take(row, LENGTH_CUT, CUT_FORM, parts -> length(parts.get(0)).map(Defect.LengthCut::new));
         take(
                 row,
                 SECTOR,
-                2,
-                "length x angle, such as 8 ft x 90 degrees",
+                SECTOR_FORM,
                 parts -> length(parts.get(0))
                         .flatMap(far -> parts.get(1)
                                 .quantity(Units.DEGREES, ANGLE)
@@ -87,7 +108,6 @@ final class DefectColumns {
         take(
                 row,
                 SQUARED,
-                3,
                 BLOCK,
                 parts -> width(parts.get(0))
                         .flatMap(wide -> width(parts.get(1))
@@ -96,36 +116,30 @@ final class DefectColumns {
         take(
                 row,
                 INTERIOR,
-                3,
                 BLOCK,
                 parts -> width(parts.get(0))
                         .flatMap(wide -> width(parts.get(1))
                                 .flatMap(high ->
                                         length(parts.get(2)).map(far -> new Defect.Interior(wide, high, far)))));
-        take(
-                row,
-                PERIMETER,
-                1,
-                "a diameter, such as 10 in",
-                parts -> width(parts.get(0)).map(Defect.Perimeter::new));
-        take(
-                row,
-                SWEEP,
-                1,
-                "a distance, such as 3 in",
-                parts -> width(parts.get(0)).map(Defect.Sweep::new));
+        take(row, PERIMETER, CORE_FORM, parts -> width(parts.get(0)).map(Defect.Perimeter::new));
+        take(row, SWEEP, SWEEP_FORM, parts -> width(parts.get(0)).map(Defect.Sweep::new));
         take(
                 row,
                 CROOK,
-                2,
-                "distance x length, such as 4 in x 6 ft",
+                CROOK_FORM,
                 parts -> width(parts.get(0))
                         .flatMap(off -> length(parts.get(1)).map(far -> new Defect.Crook(off, far))));
     }
 
-    /** The defects of a log of some length by its row; empty if something in these columns cannot be read. */
-    static Optional<DefectColumns> read(Table.Row row, Length length) {
-        DefectColumns found = new DefectColumns(row, length);
+    /**
+     * The defects of a log by its row.
+     *
+     * @param length how long the log is
+     * @param lengthAsGiven in the words of the row
+     * @return empty if something in these columns cannot be read
+     */
+    static Optional<DefectColumns> read(Table.Row row, Length length, String lengthAsGiven) {
+        DefectColumns found = new DefectColumns(row, length, lengthAsGiven);
         return found.whole ? Optional.of(found) : Optional.empty();
     }
 
@@ -137,17 +151,13 @@ final class DefectColumns {
         return cell.length(
                 Length.ZERO,
                 length,
-                "from the small end, no further than the log goes, " + length,
+                "from the small end, no further than the log goes, " + lengthAsGiven,
                 "measure from the small end");
     }
 
     /** The defects of a cell, one behind another. */
     private void take(
-            Table.Row row,
-            String column,
-            int count,
-            String allowed,
-            Function<List<Cell>, Optional<? extends Defect>> reader) {
+            Table.Row row, String column, Form form, Function<List<Cell>, Optional<? extends Defect>> reader) {
         Optional<Cell> cell = row.cellIfAny(column);
         if (cell.isEmpty()) {
             return;
@@ -160,24 +170,23 @@ final class DefectColumns {
             return;
         }
         for (Cell one : each) {
-            whole &= take(one, count, allowed, allAlong, reader);
+            whole &= take(one, form, allAlong, reader);
         }
     }
 
     private boolean take(
-            Cell cell,
-            int count,
-            String allowed,
-            boolean allAlong,
-            Function<List<Cell>, Optional<? extends Defect>> reader) {
+            Cell cell, Form form, boolean allAlong, Function<List<Cell>, Optional<? extends Defect>> reader) {
         int at = cell.text().lastIndexOf(AT);
         if (at >= 0 && allAlong) {
-            cell.refuse(allowed, "it goes along the whole log; leave out where it begins");
+            cell.refuse(form.allowed(), "it goes along the whole log; leave out where it begins");
             return false;
         }
         List<Cell> parts = (at < 0 ? cell : cell.part(cell.text().substring(0, at))).split('x');
-        if (parts.size() != count) {
-            cell.refuse(allowed, allAlong ? "" : "write several with ; between them, each with 'at 12 ft' behind it");
+        if (parts.size() != form.parts().size()) {
+            String remedy = allAlong
+                    ? ""
+                    : form.remedy(parts.size(), parts.get(0).text().isEmpty());
+            cell.refuse(form.allowed(), remedy);
             return false;
         }
         Optional<Length> begins = at < 0 ? from : place(cell.part(cell.text().substring(at + AT.length())));

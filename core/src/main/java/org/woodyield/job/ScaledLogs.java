@@ -84,7 +84,12 @@ final class ScaledLogs {
         Optional<Length> length = row.cell(LENGTH).lengthUpTo(LONGEST, "give the length of one log, not of the stem");
         Optional<Length> across =
                 row.cellIfAny(ACROSS).map(ScaledLogs::diameter).orElse(small);
-        Optional<DefectColumns> defects = net ? DefectColumns.read(row, length.orElse(LONGEST)) : Optional.empty();
+        Optional<DefectColumns> defects = net
+                ? DefectColumns.read(
+                        row,
+                        length.orElse(LONGEST),
+                        length.isPresent() ? row.cell(LENGTH).text() : LONGEST.toString())
+                : Optional.empty();
         if (id.isEmpty() || small.isEmpty() || length.isEmpty() || across.isEmpty() || net != defects.isPresent()) {
             return Optional.empty();
         }

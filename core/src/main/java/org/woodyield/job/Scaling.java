@@ -83,6 +83,12 @@ sealed interface Scaling {
             return known;
         }
 
+        private List<NetScale.Placed> placed() {
+            return defects.stream()
+                    .map(found -> new NetScale.Placed(found.defect(), found.begins()))
+                    .toList();
+        }
+
         private void requireLargeEnd(String why) {
             if (!largeEndGiven) {
                 throw new OutOfDomainException("large-end", "not given", "", "the diameter of the large end", why);
@@ -171,14 +177,7 @@ sealed interface Scaling {
                         "the log is scaled in " + parts + " parts; write 'at 12 ft' behind a defect, or one "
                                 + "defect-from for all");
             }
-            return NetScale.of(
-                            scale,
-                            one.defects().stream()
-                                    .map(found -> new NetScale.Placed(
-                                            found.defect(), found.begins().orElse(Length.ZERO)))
-                                    .toList())
-                    .boardFeet()
-                    .value();
+            return NetScale.of(scale, one.placed()).boardFeet().value();
         }
     }
 
@@ -204,11 +203,11 @@ sealed interface Scaling {
                 return gross.net(gross.gross());
             }
             try {
-                NetVolume net = new NetVolume(
+                NetVolume net = NetVolume.of(
                         volume(gross.gross()),
                         one.log().smallEndMean(),
                         one.log().length(),
-                        one.defects().stream().map(DefectColumns.Found::defect).toList());
+                        one.placed());
                 return gross.net(inUnit(net.volume()));
             } catch (OutOfDomainException e) {
                 return gross.without(e);

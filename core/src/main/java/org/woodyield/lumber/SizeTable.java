@@ -197,6 +197,17 @@ public record SizeTable(String key, String title, boolean metric, List<Entry> en
                     "from the thickness, " + text(thickness),
                     "write the thickness first");
         }
+        boolean pairs = entries.stream()
+                .anyMatch(one -> one.isFor(SoftwoodSizes.THICKNESS)
+                        && entries.stream().anyMatch(entry -> goesWith(one, entry)));
+        if (!pairs) {
+            throw new OutOfDomainException(
+                    how + " size",
+                    text(thickness) + " x " + text(width),
+                    "",
+                    "one face: this table pairs no thickness with a width",
+                    "ask for each face alone");
+        }
         List<Entry> thick = entries.stream()
                 .filter(entry -> entry.isFor(SoftwoodSizes.THICKNESS)
                         && sizes.apply(entry).anyMatch(thickness::equals))

@@ -68,14 +68,31 @@ public sealed interface Defect {
      * @return the defect of the part; empty if none of it lies there
      */
     default Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
-        return Optional.of(this);
+        if (stretch().isEmpty()) {
+            return Optional.of(this);
+        }
+        Length start = Length.max(begins, from);
+        Length end = Length.min(begins.plus(stretch().get()), to);
+        return end.compareTo(start) > 0 ? Optional.of(over(end.minus(start))) : Optional.empty();
     }
 
-    /** The stretch that two have in common; empty if they have none. */
-    private static Optional<Length> common(Length begins, Length affected, Length from, Length to) {
-        Length start = Length.max(begins, from);
-        Length end = Length.min(begins.plus(affected), to);
-        return end.compareTo(start) > 0 ? Optional.of(end.minus(start)) : Optional.empty();
+    /**
+     * How much of the length it affects.
+     *
+     * @return the length; empty for a defect that goes along the whole log
+     */
+    default Optional<Length> stretch() {
+        return Optional.empty();
+    }
+
+    /**
+     * The same defect over another length.
+     *
+     * @param affected no more than the log's length
+     * @return a defect with that length of its own
+     */
+    default Defect over(Length affected) {
+        return new AlongPart(this, affected);
     }
 
     /**
@@ -172,8 +189,13 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
-            return common(begins, affected, from, to).map(LengthCut::new);
+        public Optional<Length> stretch() {
+            return Optional.of(affected);
+        }
+
+        @Override
+        public Defect over(Length here) {
+            return new LengthCut(here);
         }
 
         @Override
@@ -220,8 +242,13 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
-            return common(begins, affected, from, to).map(here -> new Sector(here, degrees));
+        public Optional<Length> stretch() {
+            return Optional.of(affected);
+        }
+
+        @Override
+        public Defect over(Length here) {
+            return new Sector(here, degrees);
         }
 
         @Override
@@ -262,8 +289,13 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
-            return common(begins, affected, from, to).map(here -> new SquaredDefect(width, height, here));
+        public Optional<Length> stretch() {
+            return Optional.of(affected);
+        }
+
+        @Override
+        public Defect over(Length here) {
+            return new SquaredDefect(width, height, here);
         }
 
         @Override
@@ -312,8 +344,13 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
-            return common(begins, affected, from, to).map(here -> new Interior(width, height, here));
+        public Optional<Length> stretch() {
+            return Optional.of(affected);
+        }
+
+        @Override
+        public Defect over(Length here) {
+            return new Interior(width, height, here);
         }
 
         @Override
@@ -451,6 +488,55 @@ public sealed interface Defect {
     }
 
     /**
+     * What a defect of the whole length takes off a part of it, evenly.
+     *
+     * @param whole the defect of the whole length
+     * @param affected the length of the part
+     */
+    record AlongPart(Defect whole, Length affected) implements Defect {
+        @Override
+        public String label() {
+            return whole.label();
+        }
+
+        @Override
+        public Optional<Length> stretch() {
+            return Optional.of(affected);
+        }
+
+        @Override
+        public Defect over(Length here) {
+            return new AlongPart(whole, here);
+        }
+
+        @Override
+        public Source source() {
+            return whole.source();
+        }
+
+        @Override
+        public double boardFeet(double gross, double diameterInches, double lengthFeet) {
+            double all = whole.boardFeet(gross, diameterInches, lengthFeet);
+            return all * (within(affected, lengthFeet) / lengthFeet);
+        }
+
+        @Override
+        public double cubicFeet(double gross, double diameterInches, double lengthFeet) {
+            double all = whole.cubicFeet(gross, diameterInches, lengthFeet);
+            return all * (within(affected, lengthFeet) / lengthFeet);
+        }
+
+        @Override
+        public Working.Builder deduct(Working.Builder working, boolean solid) {
+            return last(
+                    withAffected(whole.deduct(working, solid), affected),
+                    "d * (l / L)",
+                    solid,
+                    solid ? geometry() : source());
+        }
+    }
+
+    /**
      * A bend in a part of the log: G S/D l/L, S how far the bent part leaves the line of the straight one.
      *
      * @param deflection S
@@ -463,8 +549,13 @@ public sealed interface Defect {
         }
 
         @Override
-        public Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
-            return common(begins, affected, from, to).map(here -> new Crook(deflection, here));
+        public Optional<Length> stretch() {
+            return Optional.of(affected);
+        }
+
+        @Override
+        public Defect over(Length here) {
+            return new Crook(deflection, here);
         }
 
         @Override

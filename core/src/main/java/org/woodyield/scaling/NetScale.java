@@ -3,6 +3,7 @@ package org.woodyield.scaling;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
@@ -18,8 +19,7 @@ import org.woodyield.working.Working;
  * <p>A log is scaled in one part or, where the convention divides it, in several; a defect counts in the part where it
  * lies. Each is reckoned from the gross scale of its part and rounded to the step, an exact half up; the deductions of a part
  * are added, from the least, and are together never more than its gross scale. So the order in which defects are named does
- * not matter, and wood with two defects may be taken off twice, but never more than there is: name only the worse of two
- * that overlap.
+ * not matter. Where it is known where they lie, what overlaps is counted once: see {@link #of(Scale, List)}.
  *
  * @param rule the rule
  * @param parts the parts that are scaled as one, from the small end, with the defects of each
@@ -54,9 +54,20 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
      * A defect and where it lies on its log.
      *
      * @param defect the defect
-     * @param fromSmallEnd where it begins; without meaning for a defect of the whole length
+     * @param fromSmallEnd where it begins, if that is known; without meaning for a defect of the whole length
      */
-    public record Placed(Defect defect, Length fromSmallEnd) {}
+    public record Placed(Defect defect, Optional<Length> fromSmallEnd) {
+
+        /**
+         * A defect whose place is known.
+         *
+         * @param defect the defect
+         * @param fromSmallEnd where it begins
+         */
+        public Placed(Defect defect, Length fromSmallEnd) {
+            this(defect, Optional.of(fromSmallEnd));
+        }
+    }
 
     /**
      * Keeps an immutable copy and scales once.
@@ -80,7 +91,8 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
     }
 
     /**
-     * A log scaled as one, with deductions in whole board feet, by the Scribner rules whose cells are tens in tens.
+     * A log scaled as one, with deductions in whole board feet, by the Scribner rules whose cells are tens in tens. Every
+     * defect counts as it is, as if no two overlapped.
      *
      * @param rule the rule
      * @param scalingDiameterInches the log's scaling diameter
@@ -97,50 +109,84 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
     /**
      * A log scaled in the parts of its scale, with the same steps as {@link #of(LogRule, double, double, List)}.
      *
-     * <p>In a log of one part every defect counts as it is. In one of several a defect with a length of its own is shared
-     * out by where it lies, from the small end; what lies beyond the scaling length, in the trim, counts nothing. A perimeter
-     * defect takes as thick a ring off each part. Sweep is that of the whole log, bent evenly: in a part it is less by the
-     * square of the part's share of the length.
+     * <p>A defect with a length of its own is shared out by where it lies, from the small end; what lies beyond the scaling
+     * length, in the trim, counts nothing. A perimeter defect takes as thick a ring off each part. Sweep is that of the whole
+     * log, bent evenly: in a part it is less by the square of the part's share of the length. In a log of one part a defect
+     * may be without a place.
+     *
+     * <p>Wood is lost once. Length cuts that overlap count as one, and other defects take nothing where a cut lies. Where
+     * several together would take as much as their stretch scales, the stretch counts as cut; so sectors over one stretch
+     * take no more than a full turn. Defects without a place are taken to lie apart, but for those that go along the whole
+     * part. As each deduction is rounded, a stretch may still lose half a step more for each defect.
      *
      * @param scale the gross scale
      * @param defects its defects, possibly none
      * @return the net scale
-     * @throws OutOfDomainException if a defect does not fit the log
+     * @throws OutOfDomainException if a defect does not fit the log, has no place in a log of several parts, or sectors
+     *     without a place make more than a full turn
      */
     public static NetScale of(Scale scale, List<Placed> defects) {
         List<ScalingConvention.Segment> segments = scale.segments();
-        if (segments.size() == 1) {
-            ScalingConvention.Segment one = segments.get(0);
-            return of(
-                    scale.rule(),
-                    one.diameterInches(),
-                    one.lengthFeet(),
-                    defects.stream().map(Placed::defect).toList());
-        }
         double top = segments.get(0).diameterInches();
-        double end = segments.stream()
-                .mapToDouble(ScalingConvention.Segment::lengthFeet)
-                .sum();
-        for (Placed placed : defects) {
-            Domain.of("beginning of the " + placed.defect().label(), "ft", 0, end)
-                    .require(placed.fromSmallEnd().toFeet());
-        }
-        Length whole = Length.ofFeet(end, Rounding.HALF_UP);
+        Length whole = Length.ofFeet(
+                segments.stream()
+                        .mapToDouble(ScalingConvention.Segment::lengthFeet)
+                        .sum(),
+                Rounding.DOWN);
+        requirePlaces(defects, Length.max(whole, scale.log().length()), segments.size());
         List<Part> parts = new ArrayList<>();
         Length from = Length.ZERO;
         for (ScalingConvention.Segment segment : segments) {
-            Length to = from.plus(Length.ofFeet(segment.lengthFeet(), Rounding.HALF_UP));
+            Length to = from.plus(Length.ofFeet(segment.lengthFeet(), Rounding.DOWN));
             Length ring = Length.ofInches(segment.diameterInches() - top, Rounding.DOWN);
-            List<Defect> here = new ArrayList<>();
+            List<DefectStretches.Lying> here = new ArrayList<>();
             for (Placed placed : defects) {
-                placed.defect()
-                        .between(placed.fromSmallEnd(), from, to, ring, whole)
-                        .ifPresent(here::add);
+                lying(placed, from, to, ring, whole).ifPresent(here::add);
             }
-            parts.add(new Part(segment, here));
+            double gross = scale.rule().boardFeet(segment.diameterInches(), segment.lengthFeet());
+            parts.add(new Part(
+                    segment,
+                    DefectStretches.countedOnce(
+                            to.minus(from),
+                            here,
+                            defect -> defect.boardFeet(gross, segment.diameterInches(), segment.lengthFeet()))));
             from = to;
         }
         return new NetScale(scale.rule(), parts, step(scale.rule()));
+    }
+
+    /** No defect begins beyond its log, and in a log of several parts each says where. */
+    static void requirePlaces(List<Placed> defects, Length longest, int parts) {
+        for (Placed placed : defects) {
+            String beginning = "beginning of the " + placed.defect().label();
+            if (parts > 1
+                    && placed.fromSmallEnd().isEmpty()
+                    && placed.defect().stretch().isPresent()) {
+                throw new OutOfDomainException(
+                        beginning, "not given", "", "how far from the small end it begins", "give its place");
+            }
+            Length begins = placed.fromSmallEnd().orElse(Length.ZERO);
+            if (begins.compareTo(Length.ZERO) < 0 || begins.compareTo(longest) > 0) {
+                throw new OutOfDomainException(
+                        beginning, feet(begins), "", "0 to " + feet(longest), "measure from the small end of this log");
+            }
+        }
+    }
+
+    private static String feet(Length length) {
+        return length.inFeet(64, Rounding.HALF_UP);
+    }
+
+    /** What of a defect lies in a part; empty if nothing. */
+    static Optional<DefectStretches.Lying> lying(Placed placed, Length from, Length to, Length ring, Length whole) {
+        Optional<Length> begins = placed.defect().stretch().isEmpty() ? Optional.empty() : placed.fromSmallEnd();
+        if (begins.isEmpty() && placed.defect().stretch().isPresent()) {
+            return Optional.of(new DefectStretches.Lying(placed.defect(), begins));
+        }
+        return placed.defect()
+                .between(begins.orElse(from), from, to, ring, whole)
+                .map(here -> new DefectStretches.Lying(
+                        here, begins.map(at -> Length.max(at, from).minus(from))));
     }
 
     private static double step(LogRule rule) {

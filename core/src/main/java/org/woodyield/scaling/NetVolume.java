@@ -32,6 +32,32 @@ public record NetVolume(Volume gross, Length diameter, Length length, List<Defec
         }
     }
 
+    /**
+     * The sound volume of a log whose defects may say where they lie; what overlaps is counted once, as in
+     * {@link NetScale#of(Scale, List)}.
+     *
+     * @param gross the solid volume
+     * @param diameter of the log where the defects were measured
+     * @param length of the log
+     * @param defects its defects, possibly none
+     * @return the sound volume
+     * @throws OutOfDomainException if a defect does not fit the log, or sectors without a place make more than a full turn
+     */
+    public static NetVolume of(Volume gross, Length diameter, Length length, List<NetScale.Placed> defects) {
+        NetScale.requirePlaces(defects, length, 1);
+        List<DefectStretches.Lying> lying = defects.stream()
+                .flatMap(placed -> NetScale.lying(placed, Length.ZERO, length, Length.ZERO, length).stream())
+                .toList();
+        return new NetVolume(
+                gross,
+                diameter,
+                length,
+                DefectStretches.countedOnce(
+                        length,
+                        lying,
+                        defect -> defect.cubicFeet(gross.cubicFeet(), diameter.toInches(), length.toFeet())));
+    }
+
     private double[] deductions() {
         return defects.stream()
                 .mapToDouble(defect -> defect.cubicFeet(gross.cubicFeet(), diameter.toInches(), length.toFeet()))

@@ -268,9 +268,25 @@ class ScaleCommandTest {
                 .contains("line 2, sector: '50 ft'", "no further than the log goes")
                 .contains("line 3, sweep", "one for a log")
                 .contains("line 4, sweep", "leave out where it begins")
-                .contains("line 5, sector", "several with ; between them")
+                .contains("line 5, sector", "leave out a ; with nothing behind it")
                 .contains("line 6, sector: 'noon'")
                 .contains("5 rows: 0 scaled", "5 refused");
+    }
+
+    @Test
+    void aDefectWrittenAmissIsToldWhatIsAmiss() throws IOException {
+        Run run = Run.of("scale", table("""
+                        id,small-end,length,length-cut,sector
+                        a,14 in,16 ft,,8 ft
+                        b,14 in,16 ft,,8 ft x 90 degrees x 3 ft
+                        c,14 in,16 ft,4 ft at 17 ft,
+                        d,14 in,16 ft,8 ft at 0 ft; 8 ft at 0 ft,
+                        """), "--rules", "doyle");
+        assertThat(run.err())
+                .contains("line 2, sector: '8 ft'", "add what is missing: angle")
+                .contains("line 3, sector", "several with ; between them")
+                .contains("line 4, length-cut: '17 ft'", "no further than the log goes, 16 ft");
+        assertThat(run.out()).contains("log,d,100,50,yes,");
     }
 
     @Test

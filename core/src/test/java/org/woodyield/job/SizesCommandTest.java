@@ -56,6 +56,8 @@ class SizesCommandTest {
         refused("nearest: 12 in, 14 in, 10 in", "softwood", "2x13");
         refused("nearest: 38 mm, 1 1/2 in", "softwood", "--measured", "1.4 in");
         refused("thickness first", "softwood", "4x2");
+        refused("this table pairs no thickness with a width", "worked", "--measured", "3/4x3");
+        refused("ask for each face alone", "hardwood", "1x4");
         refused("a number and a unit", "softwood", "abc");
         refused("one face, or thickness x width", "softwood", "2x4x6");
         refused("leave one of the two out", "softwood", "2x4", "--measured", "1x2");

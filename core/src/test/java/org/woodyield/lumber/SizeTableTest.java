@@ -66,11 +66,13 @@ class SizeTableTest {
 
     @Test
     void sectionsOfSoftwoodAreThoseThatItIsDressedTo() {
-        for (Section section : SOFTWOOD.ofNominal(Length.inches(2), Length.inches(4))) {
-            if (section.thickness().kind().equals("dimension")) {
-                assertThat(section.thickness().measures()).contains(new Measure("dry", in("1 1/2")));
-                assertThat(section.width().measures()).contains(new Measure("dry", in("3 1/2")));
-            }
+        List<Section> dimension = SOFTWOOD.ofNominal(Length.inches(2), Length.inches(4)).stream()
+                .filter(section -> section.thickness().kind().equals("dimension"))
+                .toList();
+        assertThat(dimension).isNotEmpty();
+        for (Section section : dimension) {
+            assertThat(section.thickness().measures()).contains(new Measure("dry", in("1 1/2")));
+            assertThat(section.width().measures()).contains(new Measure("dry", in("3 1/2")));
         }
         for (int t = 5; t <= 24; t++) {
             for (int w = t; w <= 24; w++) {

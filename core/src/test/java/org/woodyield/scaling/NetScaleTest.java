@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -214,6 +215,90 @@ class NetScaleTest {
                 .hasMessageContaining("beginning of the length cut");
         assertThatThrownBy(() -> new NetScale(LogRules.byId("doyle"), List.of(), 1))
                 .hasMessageContaining("one or more");
+    }
+
+    /** A log that scales 100 by Doyle: 14 in x 16 ft, with 4 in of trim. */
+    private static Scale hundred() {
+        Log log = new Log(
+                "L",
+                SpeciesCatalogue.published().all().iterator().next(),
+                feet(16).plus(inches(4)),
+                inches(14),
+                inches(14),
+                inches(14),
+                Length.ZERO,
+                Length.ZERO,
+                0,
+                false);
+        return Scale.of(log, LogRules.byId("doyle"), ScalingConvention.plain());
+    }
+
+    private static double net(NetScale.Placed... defects) {
+        NetScale net = NetScale.of(hundred(), List.of(defects));
+        assertThat(net.working().value()).isEqualTo(net.boardFeet().value());
+        return net.boardFeet().value();
+    }
+
+    private static NetScale.Placed at(Defect defect, double feet) {
+        return new NetScale.Placed(defect, feet(feet));
+    }
+
+    private static NetScale.Placed somewhere(Defect defect) {
+        return new NetScale.Placed(defect, Optional.empty());
+    }
+
+    @Test
+    void whatOverlapsIsCountedOnce() {
+        Defect half = new Defect.LengthCut(feet(8));
+        Defect wide = new Defect.Sector(feet(8), 300);
+        assertThat(net(at(half, 0), at(half, 0))).isEqualTo(50);
+        assertThat(net(at(half, 0), at(half, 4))).isEqualTo(25);
+        assertThat(net(at(half, 0), at(half, 8))).isZero();
+        assertThat(net(somewhere(half), somewhere(new Defect.LengthCut(feet(4))))).isEqualTo(25);
+        assertThat(net(somewhere(half), somewhere(half), somewhere(half))).isZero();
+        // Two sectors of more than a full turn are all of their 8 ft; where they lie apart 41.67 each, up to 42.
+        assertThat(net(at(wide, 0), at(wide, 0))).isEqualTo(50);
+        assertThat(net(at(wide, 0), at(wide, 8))).isEqualTo(16);
+        assertThat(net(at(half, 0), at(wide, 4))).isEqualTo(50 - 21);
+        assertThatThrownBy(() -> net(somewhere(wide), somewhere(wide)))
+                .hasMessageContaining("without a place, together is 600 degrees", "0 to 360 degrees", "at 0 ft");
+        // A quarter turn along the whole log takes 25, beside a cut of 8 ft half of that.
+        Defect quarter = new Defect.Sector(feet(16), 90);
+        assertThat(net(somewhere(half), somewhere(quarter))).isEqualTo(50 - 13);
+        // A ring: 100 x (1 - (E - 1)^2 / 13^2) with E = 7.5 is 75; half of it beside the cut.
+        Defect ring = new Defect.Perimeter(inches(7.5));
+        assertThat(net(somewhere(ring))).isEqualTo(25);
+        assertThat(net(at(half, 0), somewhere(ring))).isEqualTo(50 - 38);
+        // 75 and a third of a full turn are more than there is.
+        assertThat(net(somewhere(ring), at(new Defect.Sector(feet(8), 120), 0))).isEqualTo(50 - 38);
+        // (13 + 1) squared x 8 / 15 is 105, but the 8 ft scale only 50.
+        assertThat(net(somewhere(new Defect.SquaredDefect(inches(13), inches(13), feet(8)))))
+                .isEqualTo(50);
+    }
+
+    @Test
+    void aPlaceHoldsInALogOfOnePartAndTheTrimCountsNothing() {
+        Defect half = new Defect.LengthCut(feet(8));
+        assertThat(net(at(half, 12))).isEqualTo(75);
+        assertThat(net(at(half, 16))).isEqualTo(100);
+        assertThat(net(at(half, 16.25))).isEqualTo(100);
+        assertThatThrownBy(() -> net(at(half, 17)))
+                .hasMessageContaining("beginning of the length cut is 17 ft", "0 to 16 ft 4 in", "measure from");
+        assertThatThrownBy(() -> NetScale.of(longLog("doyle"), List.of(somewhere(half))))
+                .hasMessageContaining("beginning of the length cut", "not given");
+    }
+
+    @Test
+    void aSolidVolumeLosesWhatOverlapsOnce() {
+        Volume gross = Volume.ofCubicFeet(16);
+        Defect half = new Defect.LengthCut(feet(8));
+        assertThat(NetVolume.of(gross, inches(14), feet(16), List.of(at(half, 0), at(half, 0)))
+                        .cubicFeet())
+                .isEqualTo(8);
+        NetVolume ring = NetVolume.of(
+                gross, inches(14), feet(16), List.of(at(half, 0), somewhere(new Defect.Perimeter(inches(7)))));
+        assertThat(ring.cubicFeet()).isEqualTo(2);
+        assertThat(ring.working().value()).isEqualTo(2);
     }
 
     /** All parts of a defect together are the defect, wherever it lies within the log. */
