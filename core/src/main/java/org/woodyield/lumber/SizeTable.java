@@ -198,8 +198,8 @@ public record SizeTable(String key, String title, boolean metric, List<Entry> en
                     "write the thickness first");
         }
         boolean pairs = entries.stream()
-                .anyMatch(one -> one.isFor(SoftwoodSizes.THICKNESS)
-                        && entries.stream().anyMatch(entry -> goesWith(one, entry)));
+                .anyMatch(one ->
+                        one.isFor(SoftwoodSizes.THICKNESS) && entries.stream().anyMatch(entry -> goesWith(one, entry)));
         if (!pairs) {
             throw new OutOfDomainException(
                     how + " size",

@@ -254,7 +254,8 @@ class NetScaleTest {
         assertThat(net(at(half, 0), at(half, 0))).isEqualTo(50);
         assertThat(net(at(half, 0), at(half, 4))).isEqualTo(25);
         assertThat(net(at(half, 0), at(half, 8))).isZero();
-        assertThat(net(somewhere(half), somewhere(new Defect.LengthCut(feet(4))))).isEqualTo(25);
+        assertThat(net(somewhere(half), somewhere(new Defect.LengthCut(feet(4)))))
+                .isEqualTo(25);
         assertThat(net(somewhere(half), somewhere(half), somewhere(half))).isZero();
         // Two sectors of more than a full turn are all of their 8 ft; where they lie apart 41.67 each, up to 42.
         assertThat(net(at(wide, 0), at(wide, 0))).isEqualTo(50);
