@@ -15,7 +15,6 @@ import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
 import org.woodyield.log.MeasuredStem;
 import org.woodyield.log.MeasuredTree;
-import org.woodyield.log.SlabVolume;
 import org.woodyield.log.SolidForm;
 import org.woodyield.log.SolidVolume;
 import org.woodyield.log.StemPoint;
@@ -65,14 +64,6 @@ final class LogExamples {
                         1.3,
                         16)
                 .example("log.solid-form-volume", x -> SolidForm.PARABOLOID.working(x[0], x[1], x[2], "ft"), 1, 1.3, 16)
-                .example(
-                        "log.slab-volume",
-                        x -> SlabVolume.working(inches(x[0]), inches(x[1]), inches(x[2]), feet(x[3]), inches(x[4])),
-                        12,
-                        13,
-                        14,
-                        12,
-                        5)
                 .example("log.girth-volume", x -> GirthVolume.QUARTER.working(x[0], x[1], "ft"), 4, 16)
                 .example(
                         "log.centroid-position",

@@ -44,11 +44,6 @@ final class WorkChecks {
                                 given.number("load"),
                                 given.number("kg_per_l")))
                 .number("work.feed-ratio", given -> feed(given, "_2") / feed(given, ""))
-                .number("work.feed-limit-ratio", WorkChecks::feedAtShareOfTheGreatestPower)
-                .number(
-                        "work.trade-default",
-                        given -> WorkInputs.chainDefaults()
-                                .get(WorkInput.ofKey(given.text("input")).orElseThrow()))
                 .number(
                         "work.crossing-worth",
                         given -> given.number("bought_per_bf")
@@ -56,19 +51,6 @@ final class WorkChecks {
                                         given.number("outlay"),
                                         given.number("running_per_bf"),
                                         given.number("bought_per_bf")));
-    }
-
-    /** The feed over the fastest one, with a share of the power beyond which the model says that the feed no longer rises. */
-    private static double feedAtShareOfTheGreatestPower(Given given) {
-        boolean hardwood = given.text("wood").equals("hardwood");
-        Length kerf = Length.parse(given.text("kerf_mm") + " mm");
-        Length width = Length.parse(given.text("width_mm") + " mm");
-        WorkInputs inputs = WorkInputs.chainDefaults().with(WorkInput.RATED_POWER, 1);
-        double greatest =
-                CuttingRate.of(inputs, hardwood, kerf).ratedKilowatts(width, inputs.get(WorkInput.FEED_LIMIT));
-        CuttingRate rate = CuttingRate.of(
-                inputs.with(WorkInput.RATED_POWER, given.number("share_of_power") * greatest), hardwood, kerf);
-        return rate.feedCentimetresPerSecond(width) / rate.feedCapCentimetresPerSecond();
     }
 
     private static void money(Catalogue.Builder catalogue) {

@@ -50,6 +50,22 @@ final class WorkExamples {
                         15)
                 .example("work.parbuckle", x -> LogMoving.parbuckleWorking(x[0], x[1], x[2]), 250, 20, 0.05)
                 .example("work.slope-pull", x -> LogMoving.slopePullWorking(x[0], x[1], x[2]), 250, 10, 0.6)
+                .example(
+                        "work.half-log",
+                        x -> LogMoving.halfLogWorking(LogExamples.log(x[1], x[2], x[3]), x[0], inches(x[4])),
+                        250,
+                        12,
+                        12,
+                        15,
+                        0.375)
+                .example(
+                        "work.haul-log-trips",
+                        x -> Hauling.tripsOfLogsWorking(List.of(x[1], x[2], x[3], x[4]), x[0]),
+                        500,
+                        300,
+                        150,
+                        210,
+                        180)
                 .example("work.haul-trips", x -> Hauling.tripsWorking(x[0], x[1]), 1300, 500)
                 .example("work.haul-time", x -> Hauling.minutesWorking(x[0], x[1], x[2], x[3]), 3, 25, 5, 20)
                 .example("work.haul-cost", x -> Hauling.costWorking(x[0], x[1], x[2], x[3]), 175, 15, 5, 2);

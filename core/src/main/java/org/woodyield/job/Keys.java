@@ -125,8 +125,7 @@ final class Keys {
             if (input == WorkInput.LUMBER_PRICE) {
                 continue;
             }
-            boolean money = input.compareTo(WorkInput.PURCHASE) >= 0;
-            String text = (money ? "money." : "work.") + input.key();
+            String text = input.keyOfJob();
             keys.put(input, input == WorkInput.RATED_POWER ? Key.required(text, "4.4 kW") : Key.optional(text, ""));
         }
         return Collections.unmodifiableMap(keys);

@@ -6,14 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.woodyield.log.Log;
-import org.woodyield.log.SlabVolume;
-import org.woodyield.measure.Length;
 import org.woodyield.measure.Money;
-import org.woodyield.measure.OutOfDomainException;
-import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
-import org.woodyield.sawing.SawPass;
+import org.woodyield.sawing.Offcut;
+import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SawnPiece;
+import org.woodyield.source.Sources;
 import org.woodyield.wood.WoodWeight;
 import org.woodyield.work.Hauling;
 import org.woodyield.work.LogMoving;
@@ -27,14 +25,16 @@ import org.woodyield.working.Working;
  *
  * @param loads each log in the order of the plan
  * @param ways of bringing saw and logs together; empty where the job does not give what they need
- * @param leftOut what has no figure, and why, a sentence each
+ * @param tooHeavy logs to saw that one trip does not carry; where there are any, no logs go to the saw
+ * @param leftOut what has no figure for want of an input, and of which
  */
-public record MovingPlan(List<Load> loads, List<Way> ways, List<String> leftOut) {
+public record MovingPlan(List<Load> loads, List<Way> ways, List<Load> tooHeavy, List<String> leftOut) {
 
     /** Keeps immutable copies. */
     public MovingPlan {
         loads = List.copyOf(loads);
         ways = List.copyOf(ways);
+        tooHeavy = List.copyOf(tooHeavy);
         leftOut = List.copyOf(leftOut);
     }
 
@@ -46,7 +46,7 @@ public record MovingPlan(List<Load> loads, List<Way> ways, List<String> leftOut)
      * @param liftSmallEnd lift of its small end, the large one on the ground
      * @param liftLargeEnd lift of its large end, the small one on the ground
      * @param halfLog weight of each half after a cut through its axis
-     * @param firstSlab weight of the first slab; empty where nothing is sawn, or the first face lies below the axis
+     * @param firstSlab weight of the slab that the first pass takes off; empty where nothing is sawn
      * @param parbuckle pull of all ropes together; empty where the skids are not given
      * @param slopePull pull along the slope; empty where slope or friction are not given
      * @param workings how these come about
@@ -99,7 +99,30 @@ public record MovingPlan(List<Load> loads, List<Way> ways, List<String> leftOut)
         for (LogPlan log : plan.logs()) {
             loads.add(load(plan, log, rolled, dragged));
         }
-        return new MovingPlan(loads, ways(plan, leftOut), leftOut);
+        String what = "Logs to the saw, or saw to the logs";
+        if (!given(
+                inputs,
+                what,
+                leftOut,
+                WorkInput.LOAD_LIMIT,
+                WorkInput.KIT_WEIGHT,
+                WorkInput.ROUND_TRIP,
+                WorkInput.PLACES,
+                WorkInput.SET_UP)) {
+            return new MovingPlan(loads, List.of(), List.of(), leftOut);
+        }
+        boolean priced = given(
+                inputs, "Cost of " + what.toLowerCase(Locale.ROOT), leftOut, WorkInput.WAGE, WorkInput.TRIP_PRICE);
+        List<Load> sawn = new ArrayList<>();
+        for (int i = 0; i < loads.size(); i++) {
+            if (plan.logs().get(i).sawing().isPresent()) {
+                sawn.add(loads.get(i));
+            }
+        }
+        double limit = inputs.get(WorkInput.LOAD_LIMIT);
+        List<Load> tooHeavy =
+                sawn.stream().filter(load -> load.kilograms() > limit).toList();
+        return new MovingPlan(loads, ways(plan, priced, sawn, tooHeavy.isEmpty()), tooHeavy, leftOut);
     }
 
     private static boolean given(WorkInputs inputs, String what, List<String> leftOut, WorkInput... needed) {
@@ -109,10 +132,10 @@ public record MovingPlan(List<Load> loads, List<Way> ways, List<String> leftOut)
         List<String> absent = new ArrayList<>();
         for (WorkInput input : needed) {
             if (inputs.find(input).isEmpty()) {
-                absent.add(input.label());
+                absent.add(input.label() + " (" + input.keyOfJob() + ")");
             }
         }
-        leftOut.add(what + ": left out, no " + String.join(", no ", absent) + ".");
+        leftOut.add(what + ": left out. Not given: " + String.join("; ", absent) + ".");
         return false;
     }
 
@@ -120,17 +143,13 @@ public record MovingPlan(List<Load> loads, List<Way> ways, List<String> leftOut)
         Log log = planned.log();
         WorkInputs inputs = plan.input().work();
         double kilograms = planned.greenKilograms();
-        double perCubicMetre = kilograms / planned.solid().cubicMetres();
         List<Working> workings = new ArrayList<>();
         workings.add(LogMoving.endLiftWorking(log, kilograms, LogMoving.End.SMALL));
-        Length kerf = plan.input().saw().kerf();
-        Length halfKerf = kerf.dividedBy(2, Rounding.DOWN);
-        Optional<Length> firstCut = planned.sawing()
-                .flatMap(sawing -> sawing.passes().stream().findFirst())
-                .map(SawPass::faceHeight)
-                .map(face -> face.plus(kerf))
-                .filter(height -> height.compareTo(Length.ZERO) >= 0);
-        firstCut.ifPresent(height -> workings.add(beyondWorking(log, height)));
+        workings.add(LogMoving.endLiftWorking(log, kilograms, LogMoving.End.LARGE));
+        workings.add(LogMoving.halfLogWorking(log, kilograms, plan.input().saw().kerf()));
+        Optional<Working> firstSlab =
+                planned.sawing().flatMap(MovingPlan::firstSlab).map(wood -> slabWorking(planned, wood));
+        firstSlab.ifPresent(workings::add);
         Optional<Double> parbuckle = Optional.empty();
         if (rolled) {
             double skids = inputs.get(WorkInput.SKID_ANGLE);
@@ -150,62 +169,56 @@ public record MovingPlan(List<Load> loads, List<Way> ways, List<String> leftOut)
                 kilograms,
                 LogMoving.endLiftKilograms(log, kilograms, LogMoving.End.SMALL),
                 LogMoving.endLiftKilograms(log, kilograms, LogMoving.End.LARGE),
-                beyond(log, halfKerf).cubicMetres() * perCubicMetre,
-                firstCut.map(height -> beyond(log, height).cubicMetres() * perCubicMetre),
+                LogMoving.halfLogKilograms(log, kilograms, plan.input().saw().kerf()),
+                firstSlab.map(Working::value),
                 parbuckle,
                 slopePull,
                 workings);
     }
 
-    private static Volume beyond(Log log, Length height) {
-        return SlabVolume.of(log.smallEndMean(), middle(log), log.largeEndMean(), log.length(), height);
+    /** What lies above the kerf of the first pass. */
+    private static Optional<Volume> firstSlab(SawingPlan plan) {
+        return plan.passes().stream()
+                .findFirst()
+                .flatMap(pass -> plan.offcuts().stream()
+                        .filter(offcut -> offcut.kind() == Offcut.Kind.SLAB
+                                && offcut.place().bottom().equals(pass.kerf().top()))
+                        .findFirst())
+                .map(plan::wood);
     }
 
-    private static Working beyondWorking(Log log, Length height) {
-        return SlabVolume.working(log.smallEndMean(), middle(log), log.largeEndMean(), log.length(), height);
+    private static Working slabWorking(LogPlan planned, Volume slab) {
+        return Working.of("First slab of log " + planned.log().id())
+                .given("W", "weight of the log", planned.greenKilograms(), "kg")
+                .given("v", "wood of the slab, integrated along the log", slab.cubicMetres(), "m3")
+                .given("V", "wood of the log", planned.solid().cubicMetres(), "m3")
+                .step("F", "weight of the slab", "W * v / V", "kg", Sources.get("definition"))
+                .build();
     }
 
-    private static Length middle(Log log) {
-        return log.meanDiameter(log.length().dividedBy(2, Rounding.DOWN));
-    }
-
-    private static List<Way> ways(JobPlan plan, List<String> leftOut) {
-        WorkInputs inputs = plan.input().work();
-        String what = "Logs to the saw, or saw to the logs";
-        if (!given(
-                inputs,
-                what,
-                leftOut,
-                WorkInput.LOAD_LIMIT,
-                WorkInput.KIT_WEIGHT,
-                WorkInput.ROUND_TRIP,
-                WorkInput.PLACES,
-                WorkInput.SET_UP)) {
+    private static List<Way> ways(JobPlan plan, boolean priced, List<Load> sawn, boolean carried) {
+        if (sawn.isEmpty()) {
             return List.of();
         }
+        WorkInputs inputs = plan.input().work();
         double limit = inputs.get(WorkInput.LOAD_LIMIT);
-        List<Double> logs = new ArrayList<>();
         double lumber = 0;
         for (LogPlan log : plan.logs()) {
-            if (log.sawing().isPresent()) {
-                logs.add(log.greenKilograms());
-                for (SawnPiece piece : log.sawing().get().pieces()) {
-                    lumber += WoodWeight.greenKilograms(
-                            log.log().species(), Volume.ofPiece(piece.thickness(), piece.width(), piece.length()));
-                }
+            for (SawnPiece piece : log.sawing().map(SawingPlan::pieces).orElse(List.of())) {
+                lumber += WoodWeight.greenKilograms(
+                        log.log().species(), Volume.ofPiece(piece.thickness(), piece.width(), piece.length()));
             }
         }
-        if (logs.isEmpty()) {
-            return List.of();
-        }
-        boolean priced = given(
-                inputs, "Cost of " + what.toLowerCase(Locale.ROOT), leftOut, WorkInput.WAGE, WorkInput.TRIP_PRICE);
         List<Way> ways = new ArrayList<>();
-        try {
-            int trips = Hauling.tripsOfLogs(logs, limit);
-            ways.add(way(plan, priced, "logs to the saw", 1, trips, List.of()));
-        } catch (OutOfDomainException e) {
-            leftOut.add("Logs to the saw: left out; " + e.getMessage() + ".");
+        if (carried) {
+            List<Double> logs = sawn.stream().map(Load::kilograms).toList();
+            ways.add(way(
+                    plan,
+                    priced,
+                    "logs to the saw",
+                    1,
+                    Hauling.tripsOfLogs(logs, limit),
+                    List.of(Hauling.tripsOfLogsWorking(logs, limit))));
         }
         double places = inputs.get(WorkInput.PLACES);
         double kit = inputs.get(WorkInput.KIT_WEIGHT);

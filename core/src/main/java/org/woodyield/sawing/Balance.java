@@ -111,6 +111,12 @@ final class Balance {
                 lie.solid().rotVolume());
     }
 
+    /** The wood of one offcut, as {@link #of} counts it. */
+    static Volume wood(Lie lie, List<SawnPiece> pieces, Offcut offcut) {
+        return new Volume(
+                new Balance(lie, pieces).wood(offcut.place(), 0, lie.solid().lengthMetres()));
+    }
+
     private double wood(Rectangle place, double from, double to) {
         double u1 = place.left().toMetres();
         double u2 = place.right().toMetres();

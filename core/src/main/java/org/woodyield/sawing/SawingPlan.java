@@ -2,6 +2,7 @@ package org.woodyield.sawing;
 
 import java.util.List;
 import org.woodyield.log.LogSolid;
+import org.woodyield.measure.Volume;
 
 /**
  * How one log is sawn: the pieces in their places, the passes in order, where the wood goes, and how good that is.
@@ -35,6 +36,16 @@ public record SawingPlan(
         pieces = List.copyOf(pieces);
         passes = List.copyOf(passes);
         offcuts = List.copyOf(offcuts);
+    }
+
+    /**
+     * The sound wood of an offcut, integrated along the log as in {@link #balance}.
+     *
+     * @param offcut of this plan
+     * @return inside the bark, rot left out
+     */
+    public Volume wood(Offcut offcut) {
+        return Balance.wood(Lie.of(solid, frame), pieces, offcut);
     }
 
     /**

@@ -110,9 +110,14 @@ final class ExposureSection {
                 Cell.number(hours, 2, 4),
                 Cell.number(limit.dosePercent(level, hours), 0, 1),
                 Cell.text("% of a day's dose"),
-                Cell.text("reaches 100 % in " + NumberText.duration(60 * limit.allowedHours(level))
-                        + ", without ear protection"));
+                Cell.text(reached(limit.allowedHours(level)) + ", without ear protection"));
         workings.add(words.derivation("Noise dose, " + limit.name(), limit.doseWorking(level, hours)));
+    }
+
+    private static String reached(double allowed) {
+        return allowed > LONGEST_HOURS
+                ? "100 % is not reached within a day"
+                : "reaches 100 % in " + NumberText.duration(60 * allowed);
     }
 
     private void vibration(double level) {

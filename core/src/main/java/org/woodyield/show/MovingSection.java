@@ -3,6 +3,7 @@ package org.woodyield.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.woodyield.plan.MovingPlan;
 import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Points;
@@ -15,6 +16,8 @@ import org.woodyield.work.WorkInput;
 
 /** What a plan says of moving its logs; people with a saw in inches read pounds, others kilograms. */
 final class MovingSection {
+
+    private static final int LOGS_NAMED = 5;
 
     private final PlanWords words;
     private final boolean pounds;
@@ -62,15 +65,19 @@ final class MovingSection {
                         working.title() + ", heaviest log " + load.log().id(), working))));
         blocks.add(new Tabular(table.build()));
         blocks.add(new Prose(
-                "Green, bark counted in proportion to the wood; half log and slab as of a round, straight log, the slab beyond"
-                        + " the first cut at mid-length, taken parallel to the axis. Lift: just raises that end of a log that lies"
+                "Green, bark counted in proportion to the wood. Half log: cut through the axis, the kerf off both halves. First"
+                        + " slab: its wood as in the wood balance, at the log's weight by volume. Lift: just raises that end of a log that lies"
                         + " level on the other. Roll: all ropes of a parbuckle together. Drag: keeps the log moving; below zero it"
                         + " slides by itself."));
         if (!moving.ways().isEmpty()) {
             ways(blocks, moving, workings);
         }
-        if (!moving.leftOut().isEmpty()) {
-            blocks.add(new Points(moving.leftOut()));
+        List<String> leftOut = new ArrayList<>(moving.leftOut());
+        if (!moving.tooHeavy().isEmpty()) {
+            leftOut.add(tooHeavy(moving.tooHeavy()));
+        }
+        if (!leftOut.isEmpty()) {
+            blocks.add(new Points(leftOut));
         }
         blocks.add(new Points(List.of(
                 "A log that sticks, jerks or rolls takes more than these figures, and a log can weigh far more than its"
@@ -103,14 +110,36 @@ final class MovingSection {
         blocks.add(new Tabular(table.build()));
         double perLog = words.plan().input().work().get(WorkInput.LOADING);
         blocks.add(new Prose(
-                "Own hours at their wage. Logs are loaded in the order of the job, as many as a trip carries; with the saw"
-                        + " at the logs, slabs stay there. This comparison stands by itself: the hours on site above count "
+                "Assumed: every hour, whoever works it, has the one wage, and every trip the one time and price. Logs are"
+                        + " loaded in the order of the job, as many as a trip carries. With the saw at the logs, the kit goes out"
+                        + " to each place by trips of its own that come home empty, the lumber of all places is loaded together,"
+                        + " as if they lay side by side, and slabs stay there. This comparison stands by itself: the hours on site above count "
                         + NumberText.full(perLog)
                         + " min for bringing each log and the saw together (work.loading), whichever way is gone."));
     }
 
+    private String tooHeavy(List<MovingPlan.Load> loads) {
+        String each = loads.stream()
+                .limit(LOGS_NAMED)
+                .map(load -> "log " + load.log().id() + " weighs " + withUnit(load.kilograms()))
+                .collect(Collectors.joining(", "));
+        int more = loads.size() - LOGS_NAMED;
+        String others = more > 0 ? ", and " + more + " more weigh too much" : "";
+        return "Logs to the saw: left out. A trip carries up to "
+                + withUnit(words.plan().input().work().get(WorkInput.LOAD_LIMIT)) + " ("
+                + WorkInput.LOAD_LIMIT.keyOfJob() + "); " + each + others
+                + ". Buck shorter, halve where the log lies, or take what carries more and give its load.";
+    }
+
+    private String withUnit(double kilograms) {
+        return shown(kilograms) + (pounds ? " lb" : " kg");
+    }
+
+    private String shown(double kilograms) {
+        return NumberText.fixed(pounds ? kilograms / DryingParts.POUND : kilograms, 0);
+    }
+
     private Cell weight(double kilograms) {
-        double shown = pounds ? kilograms / DryingParts.POUND : kilograms;
-        return new Cell(NumberText.fixed(shown, 0), Optional.of(kilograms), 1, false);
+        return new Cell(shown(kilograms), Optional.of(kilograms), 1, false);
     }
 }

@@ -1,6 +1,8 @@
 package org.woodyield.work;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.StringJoiner;
 import org.woodyield.measure.Domain;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
@@ -17,7 +19,7 @@ public final class Hauling {
     private static final Domain LIMIT = WorkInput.LOAD_LIMIT.domain();
     private static final Domain PLACES = WorkInput.PLACES.domain();
     private static final Domain SET_UP = WorkInput.SET_UP.domain();
-    private static final Domain TRIPS = Domain.of("trips", "", 0, 1_000_000);
+    private static final Domain TRIPS = Domain.of("trips", "", 0, 100_000_000);
     private static final Domain TRIP = WorkInput.ROUND_TRIP.domain();
     private static final Domain HOURS = Domain.notNegative("time", "min");
     private static final Domain WAGE = WorkInput.WAGE.domain();
@@ -30,7 +32,7 @@ public final class Hauling {
      * The trips for goods that can be parted at will, lumber or the parts of a saw.
      *
      * @param kilograms all of it, 0 to 10,000,000
-     * @param loadLimit most that one trip carries, above 0
+     * @param loadLimit most that one trip carries, 20 to 100,000
      * @return {@code ceil(m / C)}
      * @throws org.woodyield.measure.OutOfDomainException if a value is outside
      */
@@ -63,11 +65,44 @@ public final class Hauling {
      * The trips for logs, which are not parted: taken in the order given, a trip ends where the next log no longer goes on.
      *
      * @param kilograms weight of each log
-     * @param loadLimit most that one trip carries, above 0
+     * @param loadLimit most that one trip carries, 20 to 100,000
      * @return the count
      * @throws org.woodyield.measure.OutOfDomainException if a log weighs more than a trip carries
      */
-    public static int tripsOfLogs(List<Double> kilograms, double loadLimit) {
+    @Calculation("work.haul-log-trips")
+    public static double tripsOfLogs(List<Double> kilograms, double loadLimit) {
+        return loads(kilograms, loadLimit).size();
+    }
+
+    /**
+     * How {@link #tripsOfLogs} comes about.
+     *
+     * @param kilograms weight of each log, at least one
+     * @param loadLimit most that one trip carries
+     * @return the working, with the same result
+     * @throws org.woodyield.measure.OutOfDomainException if a log weighs more than a trip carries
+     */
+    public static Working tripsOfLogsWorking(List<Double> kilograms, double loadLimit) {
+        List<List<Double>> loads = loads(kilograms, loadLimit);
+        Working.Builder working = Working.of("Trips for logs").given("C", "most that a trip carries", loadLimit, "kg");
+        StringJoiner trips = new StringJoiner(" + ");
+        int log = 0;
+        for (int trip = 1; trip <= loads.size(); trip++) {
+            StringJoiner load = new StringJoiner(" + ");
+            for (double one : loads.get(trip - 1)) {
+                log++;
+                working.given("m_" + log, "weight of the next log", one, "kg");
+                load.add("m_" + log);
+            }
+            working.step("L_" + trip, "load of a trip", load.toString(), "kg", DEFINITION);
+            trips.add("ceil(L_" + trip + " / C)");
+        }
+        return working.step("n", "trips", trips.toString(), "", DEFINITION)
+                .note("In the order given; a trip ends where the next log would bring it above C.")
+                .build();
+    }
+
+    private static List<List<Double>> loads(List<Double> kilograms, double loadLimit) {
         LIMIT.require(loadLimit);
         Domain log = new Domain(
                 "weight of a log",
@@ -75,17 +110,18 @@ public final class Hauling {
                 Double.MIN_VALUE,
                 loadLimit,
                 "buck it shorter, halve it where it lies, or take what carries more");
-        int trips = 0;
+        List<List<Double>> loads = new ArrayList<>();
         double loaded = 0;
         for (double one : kilograms) {
             log.require(one);
-            if (trips == 0 || loaded + one > loadLimit) {
-                trips++;
+            if (loads.isEmpty() || loaded + one > loadLimit) {
+                loads.add(new ArrayList<>());
                 loaded = 0;
             }
+            loads.get(loads.size() - 1).add(one);
             loaded += one;
         }
-        return trips;
+        return loads;
     }
 
     /**
@@ -93,7 +129,7 @@ public final class Hauling {
      *
      * @param places where the saw is set up, 1 or more; a mean need not be whole
      * @param setUpMinutes at each place
-     * @param trips 0 to 1,000,000
+     * @param trips 0 to 100,000,000
      * @param minutesPerTrip there and back, loading and unloading counted
      * @return {@code P s + n t} in minutes
      * @throws org.woodyield.measure.OutOfDomainException if a value is outside
@@ -137,7 +173,7 @@ public final class Hauling {
      *
      * @param minutes hours of work in minutes, 0 or more
      * @param wage of an hour
-     * @param trips 0 to 1,000,000
+     * @param trips 0 to 100,000,000
      * @param tripPrice fuel and vehicle of a trip
      * @return {@code T / 60 w + n p}
      * @throws org.woodyield.measure.OutOfDomainException if a value is outside

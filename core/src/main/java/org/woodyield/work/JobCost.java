@@ -67,7 +67,7 @@ public final class JobCost {
         if (collect.has(CostKind.EDGES, WorkInput.EDGE_PRICE, WorkInput.EDGE_LIFE)) {
             collect.put(
                     CostKind.EDGES,
-                    use.sharpenings() / inputs.get(WorkInput.EDGE_LIFE) * inputs.get(WorkInput.EDGE_PRICE));
+                    SawingWork.of(inputs).edgesWorn(work.areaSquareMetres()) * inputs.get(WorkInput.EDGE_PRICE));
         }
         double resale = inputs.find(WorkInput.RESALE).map(InputValue::value).orElse(0.0);
         if (collect.has(CostKind.DEPRECIATION, WorkInput.PURCHASE, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR)) {
@@ -233,7 +233,7 @@ public final class JobCost {
     @Calculation("work.piece-cost")
     public double pieceCost(double boardFeet, boolean ownWorkValued) {
         requirePiece(boardFeet, ownWorkValued);
-        return running(ownWorkValued).amount() * (1 / usable.value()) * boardFeet;
+        return perBoardFoot(running(ownWorkValued)).times(boardFeet).amount();
     }
 
     /**

@@ -27,6 +27,7 @@ public final class LogMoving {
     private static final Domain ROLLING = WorkInput.ROLLING_RESISTANCE.domain();
     private static final Domain SLOPE = WorkInput.DRAG_SLOPE.domain();
     private static final Domain FRICTION = WorkInput.DRAG_FRICTION.domain();
+    private static final Domain KERF = Domain.of("kerf", "m", 0, 0.05);
     private static final Source MECHANICS = Sources.get("moving-mechanics");
     private static final Source DEFINITION = Sources.get("definition");
 
@@ -150,6 +151,92 @@ public final class LogMoving {
                 .build();
     }
 
+    /**
+     * The weight of each half after a cut through the axis. The kerf is taken as a strip along the diameter, a rectangle at
+     * every place: too wide by at most the square of kerf over diameter, a sixth of it. Between stations of the log's profile
+     * the diameter runs straight; bark is taken to weigh in proportion to the wood.
+     *
+     * @param log its ends and length, or its profile
+     * @param kilograms its weight, above 0, up to 100,000 kg
+     * @param kerf of the cut, 0 to 50 mm
+     * @return {@code W (1 - S / V) / 2} in kilograms, with the volume S of the kerf and V of the log; 0 where the kerf takes all
+     * @throws org.woodyield.measure.OutOfDomainException if weight or kerf is outside
+     */
+    @Calculation("work.half-log")
+    public static double halfLogKilograms(Log log, double kilograms, Length kerf) {
+        WEIGHT.require(kilograms);
+        double k = KERF.require(kerf.toMetres());
+        List<ProfileStation> stations = stations(log);
+        double volume = 0;
+        double strip = 0;
+        for (int i = 1; i < stations.size(); i++) {
+            double a = stations.get(i - 1).diameter().toMetres();
+            double b = stations.get(i).diameter().toMetres();
+            double section = stations.get(i)
+                    .distance()
+                    .minus(stations.get(i - 1).distance())
+                    .toMetres();
+            volume = volume + StrictMath.PI / 4 * section * (a * a + a * b + b * b) / 3;
+            strip = strip + k * section * (a + b) / 2;
+        }
+        return kilograms * Math.max(1 - strip / volume, 0) / 2;
+    }
+
+    /**
+     * How {@link #halfLogKilograms} comes about.
+     *
+     * @param log its ends and length, or its profile
+     * @param kilograms its weight
+     * @param kerf of the cut
+     * @return the working, with the same result
+     * @throws org.woodyield.measure.OutOfDomainException if weight or kerf is outside
+     */
+    public static Working halfLogWorking(Log log, double kilograms, Length kerf) {
+        WEIGHT.require(kilograms);
+        KERF.require(kerf.toMetres());
+        List<ProfileStation> stations = stations(log);
+        int last = stations.size() - 1;
+        Working.Builder working = Working.of("Each half of log " + log.id() + " cut through its axis")
+                .given("W", "weight of the log", kilograms, "kg")
+                .given("k", "kerf", kerf.toMetres(), "m")
+                .constant("pi", "pi", StrictMath.PI, "", DEFINITION)
+                .given(
+                        "d_0",
+                        "diameter at the small end",
+                        stations.get(0).diameter().toMetres(),
+                        "m")
+                .constant("V_0", "no volume yet", 0, "m3", DEFINITION)
+                .constant("S_0", "no kerf yet", 0, "m3", DEFINITION);
+        for (int i = 1; i <= last; i++) {
+            int n = i - 1;
+            String a = "d_" + n;
+            String b = "d_" + i;
+            Length between = stations.get(i).distance().minus(stations.get(n).distance());
+            working.given(
+                            b,
+                            i == last ? "diameter at the large end" : "diameter at the next station",
+                            stations.get(i).diameter().toMetres(),
+                            "m")
+                    .given("l_" + i, "length of the section", between.toMetres(), "m")
+                    .step(
+                            "V_" + i,
+                            "volume so far",
+                            "V_" + n + " + pi / 4 * l_" + i + " * (" + a + " * " + a + " + " + a + " * " + b + " + " + b
+                                    + " * " + b + ") / 3",
+                            "m3",
+                            DEFINITION)
+                    .step(
+                            "S_" + i,
+                            "kerf so far",
+                            "S_" + n + " + k * l_" + i + " * (" + a + " + " + b + ") / 2",
+                            "m3",
+                            DEFINITION);
+        }
+        return working.step("H", "each half", "W * max(1 - S_" + last + " / V_" + last + ", 0) / 2", "kg", DEFINITION)
+                .note("The kerf as a strip along the diameter; of an oval log along the mean one.")
+                .build();
+    }
+
     private static List<ProfileStation> stations(Log log) {
         return log.profile().isEmpty()
                 ? List.of(
@@ -160,7 +247,7 @@ public final class LogMoving {
 
     /**
      * The pull on the free ends of ropes that are made fast above, run under the log and come back over it (parbuckle), all
-     * ropes together: the log is a rolling pulley, so it takes half of what dragging it would.
+     * ropes together: the log is a rolling pulley, so it takes half of what pushing it up the skids would.
      *
      * @param kilograms weight of the log, above 0, up to 100,000 kg
      * @param skidDegrees slope of the skids, 0 to 60

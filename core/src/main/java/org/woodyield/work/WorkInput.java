@@ -93,7 +93,12 @@ public enum WorkInput {
     /** Friction of a dragged log. */
     DRAG_FRICTION("friction of a dragged log, as a share of its weight across the slope", "", 0, 3),
     /** Most that one trip carries. */
-    LOAD_LIMIT("most that one trip carries", "kg", Double.MIN_VALUE, 100_000),
+    LOAD_LIMIT(
+            "most that one trip carries",
+            "kg",
+            20,
+            100_000,
+            "give what a cart, a trailer or a person carries in one trip, or leave the line out"),
     /** Weight of the saw with all that goes with it to the logs. */
     KIT_WEIGHT("saw with all that goes with it to the logs", "kg", 0, 100_000),
     /** A trip between logs and saw and back. */
@@ -211,12 +216,18 @@ public enum WorkInput {
     private final String unit;
     private final double least;
     private final double greatest;
+    private final String remedy;
 
     WorkInput(String label, String unit, double least, double greatest) {
+        this(label, unit, least, greatest, "");
+    }
+
+    WorkInput(String label, String unit, double least, double greatest, String remedy) {
         this.label = label;
         this.unit = unit;
         this.least = least;
         this.greatest = greatest;
+        this.remedy = remedy;
     }
 
     /**
@@ -244,6 +255,15 @@ public enum WorkInput {
     }
 
     /**
+     * The whole key in the file of a job, such as {@code work.rated-power}.
+     *
+     * @return the key with the part of the file that it belongs to
+     */
+    public String keyOfJob() {
+        return (compareTo(PURCHASE) >= 0 ? "money." : "work.") + key();
+    }
+
+    /**
      * What it is, in words.
      *
      * @return a short phrase
@@ -267,7 +287,7 @@ public enum WorkInput {
      * @return the limits
      */
     public Domain domain() {
-        return Domain.of(label, unit, least, greatest);
+        return new Domain(label, unit, least, greatest, remedy);
     }
 
     /**

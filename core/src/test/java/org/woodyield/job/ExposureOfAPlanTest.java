@@ -50,6 +50,14 @@ class ExposureOfAPlanTest {
     }
 
     @Test
+    void aLevelThatNeverFillsADaySaysSo() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with(JOB, "work.sound-level = 108 dB(A)", "work.sound-level = 75 dB(A)");
+        assertThat(table(job, "plan-exposure.csv").get(0)[7])
+                .contains("100 % is not reached within a day, without ear protection");
+    }
+
+    @Test
     void aMeasuredMonoxideGivesItsMean() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job"))
                 .with(JOB, "work.vibration = 5.5 m/s2", "work.carbon-monoxide = 40 ppm");

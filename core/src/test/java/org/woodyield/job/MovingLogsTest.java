@@ -42,6 +42,7 @@ class MovingLogsTest {
             assertThat(small + large).isBetween(whole - 0.21, whole + 0.21);
             assertThat(large).isGreaterThan(small);
             assertThat(Double.parseDouble(moving.get(i)[2])).isBetween(whole * 0.45, whole / 2);
+            assertThat(Double.parseDouble(moving.get(i)[3])).isBetween(0.1, whole * 0.2);
             assertThat(Double.parseDouble(moving.get(i)[7])).isBetween(whole * 0.7, whole * 0.8);
         }
         assertThat(rows("plan-hauling.csv")).hasSize(2);
@@ -57,9 +58,11 @@ class MovingLogsTest {
                 .with(JOB, "work.places = 3\n", "");
         Run run = Run.of(job.folder().toString());
         assertThat(run.out().replaceAll("\\s+", " "))
-                .contains("Rolling up skids: left out, no slope of the skids")
-                .contains("Dragging along a slope: left out, no friction of a dragged log")
-                .contains("Logs to the saw, or saw to the logs: left out, no places where the logs lie");
+                .contains("Rolling up skids: left out. Not given: slope of the skids", "(work.skid-angle)")
+                .contains(
+                        "Dragging along a slope: left out. Not given: friction of a dragged log",
+                        "(work.drag-friction)")
+                .contains("saw to the logs: left out. Not given: places where the logs lie (work.places)");
         assertThat(plan(job).code()).isZero();
         assertThat(rows("plan-moving.csv")).allSatisfy(row -> {
             assertThat(row[6]).isEmpty();
@@ -84,9 +87,25 @@ class MovingLogsTest {
         EditedDemo job = EditedDemo.small(folder.resolve("job"))
                 .with(JOB, "work.load-limit = 1200 lb", "work.load-limit = 60 kg");
         assertThat(Run.of(job.folder().toString()).out().replaceAll("\\s+", " "))
-                .contains("Logs to the saw: left out; weight of a log")
-                .contains("buck it shorter");
+                .containsPattern(
+                        "Logs to the saw: left out. A trip carries up to 132 lb \\(work.load-limit\\); log \\S+ weighs \\d+ lb")
+                .contains("Buck shorter");
         assertThat(plan(job).code()).isZero();
+        assertThat(rows("plan-hauling.csv")).hasSize(1);
+    }
+
+    @Test
+    void aLoadBelowAPersonsIsRefusedAndTheLeastPlans() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with(JOB, "work.load-limit = 1200 lb", "work.load-limit = 0.001 kg");
+        Run run = Run.of(job.folder().toString());
+        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.err()).contains("work.load-limit", "20 to 100000 kg", "leave the line out");
+        EditedDemo least = EditedDemo.small(folder.resolve("least"))
+                .with(JOB, "work.load-limit = 1200 lb", "work.load-limit = 20 kg")
+                .with(JOB, "work.kit-weight = 90 lb", "work.kit-weight = 100000 kg")
+                .with(JOB, "work.places = 3", "work.places = 10000");
+        assertThat(plan(least).code()).isZero();
         assertThat(rows("plan-hauling.csv")).hasSize(1);
     }
 

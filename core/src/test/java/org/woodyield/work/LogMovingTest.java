@@ -141,4 +141,43 @@ class LogMovingTest {
                 .isInstanceOf(OutOfDomainException.class);
         assertThat(LogMoving.slopePullKilograms(100, -60, 3)).isPositive();
     }
+
+    /** Thin slices with the strip as a circle really bounds it, which shares nothing with the formula. */
+    @Property(tries = 200)
+    void twoHalvesAndTheKerfAreTheWhole(
+            @ForAll @IntRange(min = 150, max = 900) int small,
+            @ForAll @IntRange(min = 0, max = 400) int more,
+            @ForAll @IntRange(min = 0, max = 12) int kerf) {
+        Log log = log(small, small + more, 4000);
+        int slices = 2000;
+        double whole = 0;
+        double strip = 0;
+        for (int i = 0; i < slices; i++) {
+            double r = (small + more * (i + 0.5) / slices) / 2000;
+            double h = kerf / 2000.0;
+            whole += Math.PI * r * r;
+            strip += 2 * (r * r * Math.asin(h / r) + h * Math.sqrt(r * r - h * h));
+        }
+        double half = LogMoving.halfLogKilograms(log, 100, Length.millimetres(kerf));
+        assertThat(2 * half + 100 * strip / whole).isCloseTo(100, within(0.02));
+        assertThat(LogMoving.halfLogWorking(log, 100, Length.millimetres(kerf)).value())
+                .isEqualTo(half);
+    }
+
+    @Test
+    void aKerfThatTakesAllLeavesNoHalf() {
+        assertThat(LogMoving.halfLogKilograms(log(20, 20, 1000), 1, Length.millimetres(50)))
+                .isZero();
+    }
+
+    @Test
+    void aKerfOrWeightOutsideHasNoHalf() {
+        Log log = log(300, 300, 4000);
+        assertThatThrownBy(() -> LogMoving.halfLogKilograms(log, 0, Length.millimetres(8)))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> LogMoving.halfLogKilograms(log, 100, Length.millimetres(51)))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> LogMoving.halfLogWorking(log, 100, Length.millimetres(-1)))
+                .isInstanceOf(OutOfDomainException.class);
+    }
 }
