@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.woodyield.measure.Length;
-import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.LogRules;
 import org.woodyield.show.RuleComparison;
@@ -20,6 +19,8 @@ final class CompareRulesCommand implements Subcommand {
 
     private static final String PAGE = "rules.html";
     private static final String TABLE = "rules.csv";
+    private static final Length WIDEST = Length.inches(200);
+    private static final Length LONGEST = Length.feet(1000);
 
     @Override
     public String name() {
@@ -48,21 +49,18 @@ final class CompareRulesCommand implements Subcommand {
     @Override
     public int run(ParseResult given, Terminal terminal) throws IOException {
         Optional<PlanFolder> folder = Usage.folder(given, Set.of(PAGE, TABLE));
-        List<String> problems = new ArrayList<>();
-        List<LogRule> rules = Scalings.logRules(given.matchedOptionValue("--rules", ""), problems);
-        double feet = length("--length", given, "16 ft", problems).toFeet();
-        double from = length("--from", given, "6 in", problems).toInches();
-        double to = length("--to", given, "30 in", problems).toInches();
-        for (double diameter : new double[] {from, to}) {
-            if (diameter != Math.rint(diameter) || Math.abs(diameter) > 1000) {
-                problems.add("diameter " + diameter + " in: allowed: whole inches, 1 to 200; round it");
-            }
+        List<String> wrong = new ArrayList<>();
+        List<LogRule> rules = Scalings.logRules(given.matchedOptionValue("--rules", ""), wrong);
+        Problems problems = new Problems();
+        Arguments arguments = new Arguments(name(), given, problems);
+        double feet = arguments.length("--length", "16 ft", LONGEST).toFeet();
+        int from = wholeInches(arguments.cell("--from", "6 in"));
+        int to = wholeInches(arguments.cell("--to", "30 in"));
+        problems.inOrder().forEach(problem -> wrong.add(problem.toString()));
+        if (!wrong.isEmpty()) {
+            throw new BadInputException(wrong.toArray(String[]::new));
         }
-        if (!problems.isEmpty()) {
-            throw new BadInputException(problems.toArray(String[]::new));
-        }
-        RuleComparison comparison =
-                RuleComparison.of(rules.isEmpty() ? LogRules.all() : rules, feet, (int) from, (int) to);
+        RuleComparison comparison = RuleComparison.of(rules.isEmpty() ? LogRules.all() : rules, feet, from, to);
         if (folder.isEmpty()) {
             return terminal.print("comparison", comparison.text());
         }
@@ -76,12 +74,12 @@ final class CompareRulesCommand implements Subcommand {
         return Main.DONE;
     }
 
-    private static Length length(String option, ParseResult given, String without, List<String> problems) {
-        try {
-            return Length.parse(given.matchedOptionValue(option, without));
-        } catch (OutOfDomainException e) {
-            problems.add(option + ": " + e.getMessage());
-            return Length.inches(1);
+    private static int wholeInches(Cell cell) {
+        Optional<Length> length = cell.lengthUpTo(WIDEST, "check the unit");
+        double inches = length.orElse(WIDEST).toInches();
+        if (inches != Math.rint(inches)) {
+            cell.refuse("whole inches, up to " + WIDEST, "round it");
         }
+        return (int) inches;
     }
 }
