@@ -75,12 +75,9 @@ public final class LogMoving {
         double moment = 0;
         double before = 0;
         for (int i = 1; i < stations.size(); i++) {
-            double a = stations.get(i - 1).diameter().toMetres();
-            double b = stations.get(i).diameter().toMetres();
-            double section = stations.get(i)
-                    .distance()
-                    .minus(stations.get(i - 1).distance())
-                    .toMetres();
+            double a = diameter(stations, i - 1);
+            double b = diameter(stations, i);
+            double section = section(stations, i);
             double part = section * (a * a + a * b + b * b) / 3;
             moment = moment + part * before + section * section * (a * a + 2 * a * b + 3 * (b * b)) / 12;
             volume = volume + part;
@@ -105,11 +102,7 @@ public final class LogMoving {
         int last = stations.size() - 1;
         Working.Builder working = Working.of("Lift at the " + lifted.label + " end of log " + log.id())
                 .given("W", "weight of the log", kilograms, "kg")
-                .given(
-                        "d_0",
-                        "diameter at the small end",
-                        stations.get(0).diameter().toMetres(),
-                        "m")
+                .given("d_0", "diameter at the small end", diameter(stations, 0), "m")
                 .constant("V_0", "no volume yet", 0, "m3 over pi/4", DEFINITION)
                 .constant("M_0", "no moment yet", 0, "m4 over pi/4", DEFINITION)
                 .constant("x_0", "from the small end", 0, "m", DEFINITION);
@@ -117,13 +110,7 @@ public final class LogMoving {
             int n = i - 1;
             String a = "d_" + n;
             String b = "d_" + i;
-            Length between = stations.get(i).distance().minus(stations.get(n).distance());
-            working.given(
-                            b,
-                            i == last ? "diameter at the large end" : "diameter at the next station",
-                            stations.get(i).diameter().toMetres(),
-                            "m")
-                    .given("l_" + i, "length of the section", between.toMetres(), "m")
+            givenSection(working, stations, i)
                     .step(
                             "v_" + i,
                             "volume of the section",
@@ -170,12 +157,9 @@ public final class LogMoving {
         double volume = 0;
         double strip = 0;
         for (int i = 1; i < stations.size(); i++) {
-            double a = stations.get(i - 1).diameter().toMetres();
-            double b = stations.get(i).diameter().toMetres();
-            double section = stations.get(i)
-                    .distance()
-                    .minus(stations.get(i - 1).distance())
-                    .toMetres();
+            double a = diameter(stations, i - 1);
+            double b = diameter(stations, i);
+            double section = section(stations, i);
             volume = volume + StrictMath.PI / 4 * section * (a * a + a * b + b * b) / 3;
             strip = strip + k * section * (a + b) / 2;
         }
@@ -200,24 +184,14 @@ public final class LogMoving {
                 .given("W", "weight of the log", kilograms, "kg")
                 .given("k", "kerf", kerf.toMetres(), "m")
                 .constant("pi", "pi", StrictMath.PI, "", DEFINITION)
-                .given(
-                        "d_0",
-                        "diameter at the small end",
-                        stations.get(0).diameter().toMetres(),
-                        "m")
+                .given("d_0", "diameter at the small end", diameter(stations, 0), "m")
                 .constant("V_0", "no volume yet", 0, "m3", DEFINITION)
                 .constant("S_0", "no kerf yet", 0, "m3", DEFINITION);
         for (int i = 1; i <= last; i++) {
             int n = i - 1;
             String a = "d_" + n;
             String b = "d_" + i;
-            Length between = stations.get(i).distance().minus(stations.get(n).distance());
-            working.given(
-                            b,
-                            i == last ? "diameter at the large end" : "diameter at the next station",
-                            stations.get(i).diameter().toMetres(),
-                            "m")
-                    .given("l_" + i, "length of the section", between.toMetres(), "m")
+            givenSection(working, stations, i)
                     .step(
                             "V_" + i,
                             "volume so far",
@@ -235,6 +209,25 @@ public final class LogMoving {
         return working.step("H", "each half", "W * max(1 - S_" + last + " / V_" + last + ", 0) / 2", "kg", DEFINITION)
                 .note("The kerf as a strip along the diameter; of an oval log along the mean one.")
                 .build();
+    }
+
+    private static double diameter(List<ProfileStation> stations, int i) {
+        return stations.get(i).diameter().toMetres();
+    }
+
+    /** Length from the station before. */
+    private static double section(List<ProfileStation> stations, int i) {
+        return stations.get(i).distance().minus(stations.get(i - 1).distance()).toMetres();
+    }
+
+    private static Working.Builder givenSection(Working.Builder working, List<ProfileStation> stations, int i) {
+        boolean last = i == stations.size() - 1;
+        return working.given(
+                        "d_" + i,
+                        last ? "diameter at the large end" : "diameter at the next station",
+                        diameter(stations, i),
+                        "m")
+                .given("l_" + i, "length of the section", section(stations, i), "m");
     }
 
     private static List<ProfileStation> stations(Log log) {
