@@ -3,10 +3,13 @@ package org.woodyield.checks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.Reader;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Properties;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,13 +40,18 @@ class TradeFactsTest {
     @Test
     void everyCrossingDisagreesWithTheFactAndTheOutlayIsThatOfTheDemonstration() throws IOException {
         Properties demo = new Properties();
-        try (Reader file =
-                Files.newBufferedReader(Path.of("../core/src/main/resources/org/woodyield/job/demo/job.properties"))) {
-            demo.load(file);
+        try (InputStream file =
+                Objects.requireNonNull(org.woodyield.job.Main.class.getResourceAsStream("demo/job.properties"))) {
+            demo.load(new InputStreamReader(file, StandardCharsets.UTF_8));
         }
         double outlay = money(demo, "purchase") + money(demo, "other-outlay") - money(demo, "resale");
-        List<String> rows =
-                Files.readAllLines(Path.of("src/main/resources/org/woodyield/checks/work/trade-buying.csv"));
+        List<String> rows;
+        try (InputStream file =
+                Objects.requireNonNull(TradeFactsTest.class.getResourceAsStream("work/trade-buying.csv"))) {
+            rows = new String(file.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
+        }
         assertThat(rows.stream()
                         .filter(row -> row.contains("demonstration") || row.contains("the same with own work"))
                         .map(row -> Double.parseDouble(row.split(",", 2)[0])))
