@@ -1,7 +1,7 @@
 package org.woodyield.job;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,6 +23,9 @@ final class Cell {
     private static final Pattern QUANTITY =
             Pattern.compile("(" + NUMBER.pattern() + "|[-+]?(?:nan|inf(?:inity)?))\\s*([^\\d\\s].*)?");
     private static final Pattern RATE = Pattern.compile("(.*\\S)\\s+per\\s+(\\S.*)");
+
+    private static final Pattern BARE = Pattern.compile("[0-9 ./-]+");
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
 
     private static final Length LEAST = Length.nanometres(1);
 
@@ -64,14 +67,19 @@ final class Cell {
 
     /** The same value, a bare number with a unit behind it. */
     Cell withUnit(String unit) {
-        return text.matches("[0-9 ./-]+") ? part(text + " " + unit) : this;
+        return BARE.matcher(text).matches() ? part(text + " " + unit) : this;
     }
 
     /** The parts of a list, each at this place. */
     List<Cell> split(char separator) {
-        return Arrays.stream(text.split(Pattern.quote(String.valueOf(separator)), -1))
-                .map(part -> new Cell(file, line, column, part, problems))
-                .toList();
+        List<Cell> parts = new ArrayList<>();
+        int from = 0;
+        for (int to = text.indexOf(separator); to >= 0; to = text.indexOf(separator, from)) {
+            parts.add(part(text.substring(from, to)));
+            from = to + 1;
+        }
+        parts.add(part(text.substring(from)));
+        return List.copyOf(parts);
     }
 
     /** Notes that this value cannot be used. */
@@ -146,15 +154,15 @@ final class Cell {
 
     /** A whole number. */
     Optional<Integer> count(int least, int greatest) {
-        String allowed = "whole numbers, " + least + " to " + greatest;
-        if (text.isEmpty()) {
-            return missing(allowed, "");
-        }
-        if (text.matches("\\d{1,9}")) {
+        if (WHOLE.matcher(text).matches()) {
             int count = Integer.parseInt(text);
             if (count >= least && count <= greatest) {
                 return Optional.of(count);
             }
+        }
+        String allowed = "whole numbers, " + least + " to " + greatest;
+        if (text.isEmpty()) {
+            return missing(allowed, "");
         }
         refuse(allowed, commaRemedy(text));
         return Optional.empty();

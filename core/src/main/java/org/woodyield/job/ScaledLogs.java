@@ -44,6 +44,9 @@ final class ScaledLogs {
         private int logs;
         private int netLogs;
         private int merchantable;
+
+        /** Why it refused logs so far: a refusal costs far more than a scale, and many logs are alike. */
+        private final Map<Scaling.Alike, String> refused = new HashMap<>();
     }
 
     private final List<Scaling> scalings;
@@ -163,10 +166,18 @@ final class ScaledLogs {
         }
         for (int i = 0; i < scalings.size(); i++) {
             Scaling one = scalings.get(i);
+            Sum sum = sums.get(i);
+            Optional<Scaling.Alike> alike = Optional.empty();
             try {
+                alike = one.alike(log);
+                Optional<String> refused = sum.refused.isEmpty() ? Optional.empty() : alike.map(sum.refused::get);
+                if (refused.isPresent()) {
+                    nothing(row);
+                    join(why, refused.get());
+                    continue;
+                }
                 Scaling.Figure figure = one.figure(log);
                 figure(row, figure);
-                Sum sum = sums.get(i);
                 sum.logs++;
                 sum.gross += figure.gross();
                 figure.caution().ifPresent(words -> join(caution, words));
@@ -182,8 +193,10 @@ final class ScaledLogs {
                     sum.merchantable += merchantable(figure) ? 1 : 0;
                 }
             } catch (OutOfDomainException e) {
+                String refused = one.key() + ": " + e.getMessage();
+                alike.ifPresent(seen -> sum.refused.put(seen, refused));
                 nothing(row);
-                join(why, one.key() + ": " + e.getMessage());
+                join(why, refused);
             }
         }
         inPart += why.isEmpty() ? 0 : 1;

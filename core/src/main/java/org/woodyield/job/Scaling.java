@@ -58,6 +58,18 @@ sealed interface Scaling {
      */
     Figure figure(Measured log);
 
+    /**
+     * What decides whether this rule refuses a log, and in which words; empty where that is not told cheaply.
+     *
+     * @throws OutOfDomainException if nothing of the log can be scaled
+     */
+    default Optional<Alike> alike(Measured log) {
+        return Optional.empty();
+    }
+
+    /** What a rule sees of a log. */
+    record Alike(List<ScalingConvention.Segment> segments, boolean largeEndGiven) {}
+
     /** A log as a row of the table gives it. */
     record Measured(
             Log log,
@@ -140,6 +152,13 @@ sealed interface Scaling {
                     + (isPlain(convention)
                             ? ""
                             : "; rule: " + rule.sources().get(0).citation());
+        }
+
+        @Override
+        public Optional<Alike> alike(Measured one) {
+            return isPlain(convention) && rule.diameterAt() == DiameterAt.SMALL_END
+                    ? Optional.of(new Alike(one.segments(convention, rule.diameterAt()), one.largeEndGiven()))
+                    : Optional.empty();
         }
 
         @Override

@@ -120,7 +120,7 @@ final class TallyCommand implements Subcommand {
         }
         String working = worked ? "\n" + sheet.get().working(Sources.get("command-line")) : "";
         int code = terminal.print("tally", sheet.get().text() + working);
-        int counted = sheet.get().rows().rows().size();
+        int counted = sheet.get().count();
         terminal.say(table.count() + (table.count() == 1 ? " row: " : " rows: ") + counted + " counted, "
                 + (table.count() - counted) + " refused");
         folder.ifPresent(target -> terminal.say("the tally stands in "

@@ -3,6 +3,7 @@ package org.woodyield.lumber;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.util.List;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
@@ -29,8 +30,8 @@ public final class BoardMeasure {
     private static final Domain ACTUAL_WIDTH = Domain.positive("measured width", "in");
     private static final Domain ACTUAL_LENGTH = Domain.positive("measured length", "ft");
     private static final Domain PARTS = Domain.of("parts of a foot", "", 1, 1_000_000);
-    private static final BigInteger PER_BOARD_FOOT =
-            BigInteger.valueOf(Length.inches(1).toNanometres()).pow(3).multiply(BigInteger.valueOf(144));
+    private static final BigInteger CUBIC_INCHES_PER_BOARD_FOOT = BigInteger.valueOf(144);
+    private static final Length METRE = Length.millimetres(1000);
 
     /**
      * An exact count of board feet, of square feet of surface, or of cubic metres.
@@ -43,6 +44,9 @@ public final class BoardMeasure {
         /** None at all. */
         public static final Exact ZERO = new Exact(BigInteger.ZERO, BigInteger.ONE);
 
+        private static final int DOUBLE_BITS = 53;
+        private static final int LONG_BITS = 62;
+
         /**
          * Brings the fraction to lowest terms.
          *
@@ -52,9 +56,28 @@ public final class BoardMeasure {
             if (denominator.signum() <= 0) {
                 throw new IllegalArgumentException("denominator is " + denominator + "; allowed: above 0");
             }
-            BigInteger divisor = numerator.gcd(denominator);
-            numerator = numerator.divide(divisor);
-            denominator = denominator.divide(divisor);
+            if (!denominator.equals(BigInteger.ONE)) {
+                BigInteger divisor = divisor(numerator, denominator);
+                if (!divisor.equals(BigInteger.ONE)) {
+                    numerator = numerator.divide(divisor);
+                    denominator = denominator.divide(divisor);
+                }
+            }
+        }
+
+        /** The greatest common divisor; Euclid's way in longs where they hold both, which is some times faster. */
+        private static BigInteger divisor(BigInteger one, BigInteger other) {
+            if (one.bitLength() > LONG_BITS || other.bitLength() > LONG_BITS) {
+                return one.gcd(other);
+            }
+            long a = Math.abs(one.longValue());
+            long b = Math.abs(other.longValue());
+            while (b != 0) {
+                long rest = a % b;
+                a = b;
+                b = rest;
+            }
+            return BigInteger.valueOf(a);
         }
 
         /**
@@ -64,9 +87,12 @@ public final class BoardMeasure {
          * @return this and the other
          */
         public Exact plus(Exact other) {
+            // The divisor of both denominators comes out first: long sums keep small terms.
+            BigInteger common = divisor(denominator, other.denominator);
+            BigInteger factor = other.denominator.divide(common);
             return new Exact(
-                    numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
-                    denominator.multiply(other.denominator));
+                    numerator.multiply(factor).add(other.numerator.multiply(denominator.divide(common))),
+                    denominator.multiply(factor));
         }
 
         /**
@@ -117,6 +143,10 @@ public final class BoardMeasure {
          * @return board feet, or square feet
          */
         public double value() {
+            // Two whole numbers that a double holds divide to the nearest double.
+            if (numerator.bitLength() <= DOUBLE_BITS && denominator.bitLength() <= DOUBLE_BITS) {
+                return numerator.doubleValue() / denominator.doubleValue();
+            }
             return new BigDecimal(numerator)
                     .divide(new BigDecimal(denominator), MathContext.DECIMAL128)
                     .doubleValue();
@@ -204,12 +234,21 @@ public final class BoardMeasure {
      * @return board feet
      */
     public static Exact exact(NominalSize nominal, Length length) {
-        Length thickness = Length.max(nominal.thickness(), Length.inches(1));
-        return new Exact(
-                BigInteger.valueOf(thickness.toNanometres())
-                        .multiply(BigInteger.valueOf(nominal.width().toNanometres()))
-                        .multiply(BigInteger.valueOf(length.toNanometres())),
-                PER_BOARD_FOOT);
+        Length inch = Length.inches(1);
+        Exact inches = product(Length.max(nominal.thickness(), inch), nominal.width(), length, inch);
+        return new Exact(inches.numerator, inches.denominator.multiply(CUBIC_INCHES_PER_BOARD_FOOT));
+    }
+
+    /** The volume in cubes of a length; each factor in lowest terms first, so that few products outgrow a long. */
+    private static Exact product(Length thickness, Length width, Length length, Length edge) {
+        BigInteger numerator = BigInteger.ONE;
+        BigInteger denominator = BigInteger.ONE;
+        for (Length factor : List.of(thickness, width, length)) {
+            Exact edges = new Exact(BigInteger.valueOf(factor.toNanometres()), BigInteger.valueOf(edge.toNanometres()));
+            numerator = numerator.multiply(edges.numerator);
+            denominator = denominator.multiply(edges.denominator);
+        }
+        return new Exact(numerator, denominator);
     }
 
     /**
@@ -221,11 +260,7 @@ public final class BoardMeasure {
      * @return cubic metres
      */
     public static Exact exactCubicMetres(Length thickness, Length width, Length length) {
-        return new Exact(
-                BigInteger.valueOf(thickness.toNanometres())
-                        .multiply(BigInteger.valueOf(width.toNanometres()))
-                        .multiply(BigInteger.valueOf(length.toNanometres())),
-                BigInteger.TEN.pow(27));
+        return product(thickness, width, length, METRE);
     }
 
     /**

@@ -23,8 +23,6 @@ public final class SurfaceMeasure {
             new Domain("width", "in", Double.MIN_VALUE, 60, "the width of the board's narrowest place that counts");
     private static final Domain LENGTH = Domain.of("length", "ft", 1, 40);
     private static final Length FOOT = Length.feet(1);
-    private static final BigInteger PER_SQUARE_FOOT =
-            BigInteger.valueOf(FOOT.toNanometres()).pow(2);
 
     private SurfaceMeasure() {}
 
@@ -76,10 +74,8 @@ public final class SurfaceMeasure {
     public static BoardMeasure.Exact exact(Length width, Length length) {
         WIDTH.require(width.toInches());
         return new BoardMeasure.Exact(
-                BigInteger.valueOf(width.toNanometres())
-                        .multiply(BigInteger.valueOf(wholeFeet(length)))
-                        .multiply(BigInteger.valueOf(FOOT.toNanometres())),
-                PER_SQUARE_FOOT);
+                BigInteger.valueOf(Math.multiplyExact(width.toNanometres(), wholeFeet(length))),
+                BigInteger.valueOf(FOOT.toNanometres()));
     }
 
     /** The length in feet, its fraction dropped. */

@@ -210,44 +210,65 @@ public final class Length implements Comparable<Length> {
     }
 
     /**
-     * The commonest form, a decimal of few digits and a unit, without the general way's cost. The same number where it
-     * fits whole nanometres.
+     * The commonest form, decimals of few digits each with its unit, without the general way's cost. The same number where
+     * each fits whole nanometres.
      *
      * @return -1 for any other form
      */
     private static long decimalNanometres(String text) {
-        int digits = 0;
+        long total = 0;
+        long unitBefore = Long.MAX_VALUE;
         int at = 0;
-        long number = 0;
-        long divisor = 1;
-        boolean point = false;
-        while (at < text.length() && digits <= 8) {
-            char c = text.charAt(at);
-            if (c >= '0' && c <= '9') {
-                number = 10 * number + (c - '0');
-                divisor = point ? 10 * divisor : divisor;
-                digits++;
-            } else if (c == '.' && !point && digits > 0) {
-                point = true;
-            } else {
-                break;
+        do {
+            int digits = 0;
+            long number = 0;
+            long divisor = 1;
+            boolean point = false;
+            while (at < text.length() && digits <= 8) {
+                char c = text.charAt(at);
+                if (c >= '0' && c <= '9') {
+                    number = 10 * number + (c - '0');
+                    divisor = point ? 10 * divisor : divisor;
+                    digits++;
+                } else if (c == '.' && !point && digits > 0) {
+                    point = true;
+                } else {
+                    break;
+                }
+                at++;
             }
+            if (digits == 0 || digits > 8 || (point && divisor == 1)) {
+                return -1;
+            }
+            int begin = afterSpaces(text, at);
+            at = afterUnit(text, begin);
+            Long unit = UNITS.get(text.substring(begin, at));
+            if (unit == null || unit >= unitBefore || number * unit % divisor != 0) {
+                return -1;
+            }
+            unitBefore = unit;
+            total += number * unit / divisor;
+            at = afterSpaces(text, at);
+        } while (at < text.length());
+        return total < 1L << 53 ? total : -1;
+    }
+
+    private static int afterSpaces(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) == ' ') {
             at++;
         }
-        if (digits == 0 || digits > 8 || (point && divisor == 1)) {
-            return -1;
-        }
-        int end = text.length();
-        while (at < end && text.charAt(at) == ' ') {
+        return at;
+    }
+
+    /** Behind the letters, or the one mark, that stand at an index. */
+    private static int afterUnit(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) >= 'a' && text.charAt(at) <= 'z') {
             at++;
         }
-        while (end > at && text.charAt(end - 1) == ' ') {
-            end--;
-        }
-        Long unit = UNITS.get(text.substring(at, end));
-        long product = unit == null ? -1 : number * unit;
-        boolean fits = product >= 0 && product % divisor == 0 && product / divisor < 1L << 53;
-        return fits ? product / divisor : -1;
+        boolean mark = at == from && at < text.length() && (text.charAt(at) == '\'' || text.charAt(at) == '"');
+        return mark ? at + 1 : at;
     }
 
     /** A sum of terms as an exact fraction of nanometres. */

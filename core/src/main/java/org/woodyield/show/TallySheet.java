@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +81,7 @@ public final class TallySheet {
     /** A column of amounts, each from one of the exact amounts of a part. */
     private record Amount(String header, String key, int index, Unit unit, int decimals) {}
 
-    /** What is counted together, a bundle without a width and a length; an amount that cannot be told is empty. */
+    /** What is counted together, several rows without a length, a bundle without a width too; an amount that cannot be told is empty. */
     private record Part(
             Length thickness,
             Length width,
@@ -207,17 +208,29 @@ public final class TallySheet {
      */
     public static TallySheet nominal(Tally tally, Rounding rounding, boolean worked) {
         requireAny("lines of the tally", tally.lines());
+        record Stick(NominalSize size, Length length) {}
+        record Each(String size, Exact boardFeet, Optional<Exact> dressed) {}
+        // A long tally has few sizes and lengths.
+        Map<Stick, Each> sticks = new HashMap<>();
         List<Part> parts = new ArrayList<>();
         for (Tally.Line line : tally.lines()) {
+            Each each = sticks.computeIfAbsent(
+                    new Stick(line.size(), line.length()),
+                    one -> new Each(
+                            one.size().toString(),
+                            BoardMeasure.exact(one.size(), one.length()),
+                            dressed(one.size(), one.length())));
             parts.add(new Part(
                     line.size().thickness(),
                     line.size().width(),
                     line.length(),
-                    line.size().toString(),
+                    each.size(),
                     line.species(),
                     line.grade(),
                     line.count(),
-                    List.of(Optional.of(line.boardFeet()), dressed(line))));
+                    List.of(
+                            Optional.of(each.boardFeet().times(line.count())),
+                            each.dressed().map(one -> one.times(line.count())))));
         }
         return new TallySheet(
                 "Tally by nominal size",
@@ -227,7 +240,7 @@ public final class TallySheet {
                         new Amount("Solid, dressed dry, ft3", "dressed-dry-ft3", 1, Unit.CUBIC_FEET, DECIMALS),
                         new Amount("Solid, dressed dry, m3", "dressed-dry-m3", 1, Unit.ITS_OWN, 4)),
                 parts,
-                parts,
+                together(parts),
                 List.of(),
                 List.of(
                         whole(tally.total(), rounding),
@@ -237,15 +250,36 @@ public final class TallySheet {
                 worked ? List.of(tally.wholeBoardFeetWorking(rounding)) : List.of());
     }
 
-    private static Optional<Exact> dressed(Tally.Line line) {
+    private static Optional<Exact> dressed(NominalSize nominal, Length length) {
         try {
-            NominalSize nominal = line.size();
             SoftwoodSizes.Size size = SoftwoodSizes.dressed(nominal, SoftwoodSizes.Condition.DRY);
-            return Optional.of(BoardMeasure.exactCubicMetres(size.thickness(), size.width(), line.length())
-                    .times(line.count()));
+            return Optional.of(BoardMeasure.exactCubicMetres(size.thickness(), size.width(), length));
         } catch (OutOfDomainException e) {
             return Optional.empty();
         }
+    }
+
+    /** Rows that no sum keeps apart in one; which amounts they have depends on their size alone. */
+    private static List<Part> together(List<Part> rows) {
+        record Alike(Length thickness, Length width, String size, String species, String grade) {}
+        Map<Alike, Sum> sums = new LinkedHashMap<>();
+        for (Part row : rows) {
+            sums.computeIfAbsent(
+                            new Alike(row.thickness(), row.width(), row.size(), row.species(), row.grade()),
+                            alike -> new Sum(row.amounts().size()))
+                    .add(row);
+        }
+        List<Part> parts = new ArrayList<>();
+        sums.forEach((alike, sum) -> parts.add(new Part(
+                alike.thickness(),
+                alike.width(),
+                Length.ZERO,
+                alike.size(),
+                alike.species(),
+                alike.grade(),
+                sum.pieces,
+                List.copyOf(sum.amounts))));
+        return parts;
     }
 
     private static String whole(Exact boardFeet, Rounding rounding) {
@@ -410,14 +444,14 @@ public final class TallySheet {
      */
     public static TallySheet measured(List<Measured> pieces, boolean worked) {
         requireAny("pieces of the tally", pieces);
-        List<Part> parts = new ArrayList<>();
+        List<Part> rows = new ArrayList<>();
         Map<String, Working> workings = new LinkedHashMap<>();
         for (Measured piece : pieces) {
             double t = piece.thickness().toMillimetres();
             double w = piece.width().toMillimetres();
             double l = piece.length().toMillimetres();
             String size = NumberText.significant(t, 6) + " x " + NumberText.significant(w, 6) + " mm";
-            parts.add(new Part(
+            rows.add(new Part(
                     piece.thickness(),
                     piece.width(),
                     piece.length(),
@@ -433,6 +467,7 @@ public final class TallySheet {
                 workings.computeIfAbsent(size + " x " + l, key -> JapaneseMeasure.cubicMetresWorking(t, w, l));
             }
         }
+        List<Part> parts = together(rows);
         return new TallySheet(
                 "Tally by measured size",
                 CUBIC_METRES,
@@ -441,7 +476,7 @@ public final class TallySheet {
                         new Amount("As Japan counts, m3", "japan-m3", 1, Unit.ITS_OWN, 3),
                         new Amount("Solid, ft3", "solid-ft3", 0, Unit.CUBIC_FEET, DECIMALS),
                         new Amount("Board feet of the solid", "solid-board-feet", 0, Unit.BOARD_FEET, DECIMALS)),
-                parts,
+                rows,
                 parts,
                 List.of(),
                 List.of(
@@ -570,6 +605,15 @@ public final class TallySheet {
         Map<String, Sum> sums = new LinkedHashMap<>();
         named.forEach((name, group) -> sums.put(name, sum(group)));
         return sums;
+    }
+
+    /**
+     * How many rows were counted.
+     *
+     * @return the count, one or more
+     */
+    public int count() {
+        return rows.size();
     }
 
     /**

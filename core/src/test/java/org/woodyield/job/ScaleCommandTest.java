@@ -66,6 +66,32 @@ class ScaleCommandTest {
     }
 
     @Test
+    void logsThatARuleRefusesForOneReasonAllSayIt() throws IOException {
+        Run run = Run.of(
+                "scale",
+                table("""
+                        id,small-end,length
+                        a,14 in,16 ft
+                        b,14 in,16 ft 3 in
+                        c,14 in,13 ft
+                        d,14 in,12 ft
+                        e,14 in,2 in
+                        f,14 in,4 in
+                        """),
+                "--rules",
+                "vermont");
+        assertThat(run.out().lines().filter(line -> line.startsWith("log,")))
+                .satisfiesExactly(
+                        a -> assertThat(a).startsWith("log,a,,").contains("vermont: scaling length is 16 ft"),
+                        b -> assertThat(b).startsWith("log,b,,").contains("vermont: scaling length is 16 ft"),
+                        c -> assertThat(c).startsWith("log,c,,").contains("vermont: scaling length is 13 ft"),
+                        d -> assertThat(d).isEqualTo("log,d,98,,"),
+                        e -> assertThat(e).contains("length of log e is 2 in"),
+                        f -> assertThat(f).contains("length of log f is 4 in"));
+        assertThat(run.err()).contains("6 rows: 6 scaled, 5 of them not by every rule; 0 refused");
+    }
+
+    @Test
     void cellsThatASpreadsheetWouldRunAreHarmless() throws IOException {
         assertThat(Run.of("scale", table("id,small-end,length\n=1+1,14 in,16 ft\n"), "--rules", "doyle")
                         .out())

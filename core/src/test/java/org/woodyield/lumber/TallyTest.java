@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,6 +18,8 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.LongRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.lumber.BoardMeasure.Exact;
 import org.woodyield.measure.Length;
@@ -142,5 +146,60 @@ class TallyTest {
         double boardFeet = new Tally(lines).boardFeet().value();
         Volume solid = BoardMeasure.solid(boardFeet);
         assertThat(BoardMeasure.ofSolid(solid)).isCloseTo(boardFeet, within(1e-9 * (1 + boardFeet)));
+    }
+
+    @Provide
+    Arbitrary<Exact> fractions() {
+        Arbitrary<BigInteger> denominators = Arbitraries.bigIntegers().between(BigInteger.ONE, BigInteger.TEN.pow(30));
+        Arbitrary<BigInteger> small =
+                Arbitraries.integers().between(1, 1_000_000).map(BigInteger::valueOf);
+        return Combinators.combine(
+                        Arbitraries.bigIntegers().between(BigInteger.TEN.pow(33).negate(), BigInteger.TEN.pow(33)),
+                        Arbitraries.oneOf(denominators, small),
+                        Arbitraries.oneOf(small, Arbitraries.of(BigInteger.ONE)))
+                .as((numerator, denominator, share) -> new Exact(numerator.divide(share), denominator));
+    }
+
+    /** Far beyond the digits of a double, and rounded once: what a decimal of 60 digits reads back as. */
+    @Property(tries = 2000)
+    void anExactAmountIsTheNearestDouble(@ForAll("fractions") Exact amount) {
+        double nearest = new BigDecimal(amount.numerator())
+                .divide(new BigDecimal(amount.denominator()), new MathContext(60))
+                .doubleValue();
+        assertThat(amount.value()).isEqualTo(nearest);
+    }
+
+    @Property(tries = 2000)
+    void smallFractionsAreTheNearestDoublesToo(@ForAll int numerator, @ForAll @IntRange(min = 1) int denominator) {
+        Exact amount = new Exact(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+        assertThat(amount.value())
+                .isEqualTo(new BigDecimal(numerator)
+                        .divide(new BigDecimal(denominator), new MathContext(60))
+                        .doubleValue());
+    }
+
+    @Property(tries = 1000)
+    void sumsAreExactAndInLowestTerms(@ForAll("fractions") Exact a, @ForAll("fractions") Exact b) {
+        Exact sum = a.plus(b);
+        BigInteger crossed =
+                a.numerator().multiply(b.denominator()).add(b.numerator().multiply(a.denominator()));
+        assertThat(sum.numerator().multiply(a.denominator()).multiply(b.denominator()))
+                .isEqualTo(crossed.multiply(sum.denominator()));
+        assertThat(sum.numerator().gcd(sum.denominator())).isEqualTo(BigInteger.ONE);
+        assertThat(b.plus(a)).isEqualTo(sum);
+    }
+
+    /** In cubic nanometres, as the lengths are held. */
+    @Property(tries = 500)
+    void volumesAreExact(
+            @ForAll @LongRange(min = 1, max = 1_000_000_000) long thickness,
+            @ForAll @LongRange(min = 1, max = 1_000_000_000) long width,
+            @ForAll @LongRange(min = 1, max = 30_000_000_000L) long length) {
+        BigInteger cubicNanometres = BigInteger.valueOf(thickness)
+                .multiply(BigInteger.valueOf(width))
+                .multiply(BigInteger.valueOf(length));
+        assertThat(BoardMeasure.exactCubicMetres(
+                        Length.nanometres(thickness), Length.nanometres(width), Length.nanometres(length)))
+                .isEqualTo(new Exact(cubicNanometres, BigInteger.TEN.pow(27)));
     }
 }

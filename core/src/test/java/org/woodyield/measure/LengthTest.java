@@ -271,4 +271,26 @@ class LengthTest {
             }
         }
     }
+
+    @Property(tries = 500)
+    void termsOfTwoUnitsReadAsTheGeneralWayReadsThem(
+            @ForAll @IntRange(min = 0, max = 9999) int first, @ForAll @IntRange(min = 0, max = 9999) int second) {
+        for (String text : new String[] {
+            first + " ft " + second + " in",
+            first + "ft" + second + ".25in",
+            first + "' " + second + "\"",
+            first + ".5 m " + second + " mm",
+            first + " m " + second + " ft 1.5 in",
+        }) {
+            assertThat(Length.parse(text)).as(text).isEqualTo(Length.parse(text, Rounding.DOWN));
+        }
+        for (String text : new String[] {
+            first + " in " + second + " ft",
+            first + " ft " + second + " ft",
+            first + " ft " + second,
+            first + " ft " + second + " yd"
+        }) {
+            assertThatThrownBy(() -> Length.parse(text)).as(text).isInstanceOf(OutOfDomainException.class);
+        }
+    }
 }
