@@ -67,9 +67,7 @@ class ScaleCommandTest {
 
     @Test
     void logsThatARuleRefusesForOneReasonAllSayIt() throws IOException {
-        Run run = Run.of(
-                "scale",
-                table("""
+        Run run = Run.of("scale", table("""
                         id,small-end,length
                         a,14 in,16 ft
                         b,14 in,16 ft 3 in
@@ -77,9 +75,7 @@ class ScaleCommandTest {
                         d,14 in,12 ft
                         e,14 in,2 in
                         f,14 in,4 in
-                        """),
-                "--rules",
-                "vermont");
+                        """), "--rules", "vermont");
         assertThat(run.out().lines().filter(line -> line.startsWith("log,")))
                 .satisfiesExactly(
                         a -> assertThat(a).startsWith("log,a,,").contains("vermont: scaling length is 16 ft"),
