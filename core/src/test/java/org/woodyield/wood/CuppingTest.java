@@ -91,4 +91,39 @@ class CuppingTest {
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> board(91, 9, 4, 8));
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> board(0, 9, Double.NaN, 8));
     }
+
+    /** At 45 degrees a board of 8 by 1 in reaches (4 + 1/2) / sqrt 2 = 3.182 in towards the pith. */
+    @Test
+    void aSlantedBoardReachesAsFarAsItsCorner() {
+        assertThat(board(45, 3.2, 4, 8).ringRadius()).isEqualTo(Length.parse("3.2 in"));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> board(45, 3.18, 4, 8))
+                .withMessageContaining("above 3.182 in");
+    }
+
+    @Test
+    void theWorkingSaysWhichFaceAndWhetherItIsHollowOrRaised() {
+        Cupping board = board(0, 5, 4, 8);
+        assertThat(board.depthWorking(Cupping.Side.BARK).title()).endsWith("towards the bark");
+        assertThat(board.depthWorking(Cupping.Side.BARK).result().name()).isEqualTo("hollow of the face");
+        assertThat(board.depthWorking(Cupping.Side.PITH).title()).endsWith("towards the pith");
+        assertThat(board.depthWorking(Cupping.Side.PITH).result().name()).isEqualTo("rise of the face");
+    }
+
+    /** From the pith side's first edge along it, then back along the bark side; three steps show where the points lie. */
+    @Test
+    void theGreenOutlineGoesRoundTheEndInEqualSteps() {
+        Cupping board = new Cupping(Length.inches(6), Length.inches(2), 0, Length.inches(5), 4, 8);
+        assertThat(board.outline(3, false))
+                .containsExactly(
+                        new Cupping.Point(-3, -1),
+                        new Cupping.Point(-1, -1),
+                        new Cupping.Point(1, -1),
+                        new Cupping.Point(3, -1),
+                        new Cupping.Point(3, 1),
+                        new Cupping.Point(1, 1),
+                        new Cupping.Point(-1, 1),
+                        new Cupping.Point(-3, 1));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> board.outline(0, true));
+    }
 }

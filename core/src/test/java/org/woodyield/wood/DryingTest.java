@@ -162,4 +162,130 @@ class DryingTest {
             assertThat(range.least().source().standing()).isEqualTo(Standing.SECONDHAND);
         });
     }
+
+    @ParameterizedTest
+    @CsvSource({"northern red oak, true", "southern red oak, true", "black oak, false", "white oak, false"})
+    void theKilnEquationIsForWhatIsCalledRedOak(String name, boolean made) {
+        assertThat(RedOakKiln.isFor(SpeciesCatalogue.published().find(name))).isEqualTo(made);
+    }
+
+    @Test
+    void woodThatIsAlreadyThereTakesNoTimeAndTheAirsOwnMoistureIsNeverReached() {
+        assertThat(RedOakKiln.days(Length.inches(1), 150, 6, 30, 30)).isZero();
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> RedOakKiln.days(Length.inches(1), 150, 6, 30, 6))
+                .withMessageContaining("above the equilibrium, 6.0");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0 in, 6 in, 8 ft, 3/4 in, 16 in, thickness of a board",
+        "1 in, 0 in, 8 ft, 3/4 in, 16 in, width of a board",
+        "1 in, 6 in, 0 ft, 3/4 in, 16 in, length of a board",
+        "1 in, 6 in, 8 ft, 0 in, 16 in, thickness of a sticker",
+        "1 in, 6 in, 8 ft, 3/4 in, 0 in, spacing of the stickers"
+    })
+    void aStackOfNothingIsRefusedAndSaysWhatIsNothing(
+            String thickness, String width, String length, String sticker, String spacing, String what) {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new LumberStack(
+                        10,
+                        Length.parse(thickness),
+                        Length.parse(width),
+                        Length.parse(length),
+                        Length.feet(4),
+                        Length.inches(1),
+                        Length.parse(sticker),
+                        Length.parse(spacing)))
+                .satisfies(refusal -> assertThat(refusal.parameter()).isEqualTo(what));
+    }
+
+    @Test
+    void aStackAsWideAsOneBoardIsAPileAndAHundredThousandBoardsAreTheMost() {
+        LumberStack pile = new LumberStack(
+                5,
+                Length.inches(1),
+                Length.inches(6),
+                Length.feet(8),
+                Length.inches(6),
+                Length.ZERO,
+                Length.inches(1),
+                Length.inches(16));
+        assertThat(pile.boardsInARow()).isEqualTo(1);
+        assertThat(pile.rows()).isEqualTo(5);
+        assertThat(stack(100_000).boards()).isEqualTo(100_000);
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> stack(100_001));
+    }
+
+    @Test
+    void theWidestStackingIsAcceptedAndAStepMoreIsRefused() {
+        Stacking widest = new Stacking(
+                Stacking.WIDEST, Stacking.WIDEST_GAP, Stacking.THICKEST_STICKER, Stacking.WIDEST_SPACING);
+        LumberStack stack = widest.of(40, Length.inches(2), Length.inches(8), Length.feet(16));
+        assertThat(stack.boardsInARow()).as("(240 + 12) / (8 + 12)").isEqualTo(12);
+        assertThat(stack.stickersInARow()).as("192 / 24 and one").isEqualTo(9);
+        assertThat(new Stacking(Length.feet(4), Length.ZERO, Length.inches(1), Length.inches(16)).gap())
+                .isEqualTo(Length.ZERO);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0 ft, 1 in, 3/4 in, 16 in, width of the stack, 20 ft",
+        "20.1 ft, 1 in, 3/4 in, 16 in, width of the stack, 20 ft",
+        "4 ft, 12.1 in, 3/4 in, 16 in, gap, 12 in",
+        "4 ft, 1 in, 0 in, 16 in, thickness of a sticker, 4 in",
+        "4 ft, 1 in, 4.1 in, 16 in, thickness of a sticker, 4 in",
+        "4 ft, 1 in, 3/4 in, 0 in, spacing of the stickers, 24 in",
+        "4 ft, 1 in, 3/4 in, 24.1 in, spacing of the stickers, 24 in"
+    })
+    void stackingOutsideItsMeasuresIsRefused(
+            String width, String gap, String sticker, String spacing, String what, String limit) {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new Stacking(
+                        Length.parse(width), Length.parse(gap), Length.parse(sticker), Length.parse(spacing)))
+                .satisfies(refusal -> {
+                    assertThat(refusal.parameter()).isEqualTo(what);
+                    assertThat(Length.parse(refusal.limits().replace("up to ", ""))).isEqualTo(Length.parse(limit));
+                    assertThat(refusal.remedy()).isNotEmpty();
+                });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'Denver, CO'", "denver co", "'  DENVER ,  CO '"})
+    void aPlaceIsFoundWhateverItsCaseAndCommas(String name) {
+        assertThat(DryingAir.ofPlace(name)).isInstanceOfSatisfying(DryingAir.Place.class, place -> {
+            assertThat(place.city().name()).isEqualTo("Denver, CO");
+            assertThat(place.city().months().get(0).value()).isEqualTo(10.7);
+        });
+    }
+
+    @Test
+    void aPlaceQuotedBySeasonsHasEachOfThemAndNoOthers() {
+        assertThat(DryingAir.ofPlace("Casper, WY"))
+                .isInstanceOfSatisfying(DryingAir.Seasons.class, seasons -> assertThat(seasons.ranges())
+                        .extracting(OutdoorMoisture.Range::period)
+                        .containsExactly("Nov-Jun", "Jul-Oct"));
+    }
+
+    @Test
+    void anUnknownPlaceIsRefusedWithAllThatAreKnown() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> DryingAir.ofPlace("Atlantis"))
+                .satisfies(refusal -> assertThat(refusal.limits().split("; "))
+                        .hasSize(13 + 4)
+                        .contains("Juneau, AK", "Sheridan WY"));
+    }
+
+    @Test
+    void aYearOfAirHasTwelveMonthsOfPossibleHumidityAndMayFreeze() {
+        List<OutdoorMoisture.Air> winter = Collections.nCopies(12, new OutdoorMoisture.Air(-10, 80));
+        assertThat(new DryingAir.Year(F, winter).months()).hasSize(12);
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new DryingAir.Year(F, winter.subList(0, 11)))
+                .withMessageContaining("months");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(
+                        () -> new DryingAir.Year(F, Collections.nCopies(12, new OutdoorMoisture.Air(50, 99))))
+                .withMessageContaining("humidity");
+    }
 }

@@ -153,4 +153,45 @@ class MoistureAndWeightTest {
         assertThat(DimensionalChange.coefficientFromShrinkageWorking(shrinkage).value())
                 .isEqualTo(DimensionalChange.coefficientFromShrinkage(7.3));
     }
+
+    @Test
+    void eachEquationKnowsTheOtherAndItsTemperature() {
+        EquilibriumMoisture f = EquilibriumMoisture.fahrenheit();
+        EquilibriumMoisture c = EquilibriumMoisture.celsius();
+        assertThat(f.other()).isSameAs(c);
+        assertThat(c.other()).isSameAs(f);
+        assertThat(f.toOther(212)).isCloseTo(100, within(1e-12));
+        assertThat(c.toOther(100)).isCloseTo(212, within(1e-12));
+        assertThat(f.toOther(-40)).isCloseTo(-40, within(1e-12));
+    }
+
+    @Test
+    void aWorkingRefusesWhatItsFigureRefuses() {
+        Volume cubicMetre = new Volume(1);
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> MoistureContent.fromMassesWorking(7, 8, "g"))
+                .withMessageContaining("no more than the wet mass, 7.0");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> WoodWeight.waterLostKilograms(FIR, cubicMetre, 12, 13))
+                .withMessageContaining("0 to 12 %");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> WoodWeight.waterLostWorking(FIR, cubicMetre, 12, 13))
+                .withMessageContaining("0 to 12 %");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> WoodWeight.dryToGreenFactor(0.45, 80, 0.4, 50, 101))
+                .withMessageContaining("0 to 100 %");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> WoodWeight.dryToGreenWorking(0.45, 80, 0.4, 50, 101))
+                .withMessageContaining("0 to 100 %");
+        Sourced c = new Sourced(0.00256, "per %", Sources.get("wood-handbook-13-5"));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> DimensionalChange.changeWorking(8, "in", c, 5.9, 12))
+                .withMessageContaining("6 to 14 %");
+    }
+
+    @Test
+    void anUndriedPieceHasLostNoWater() {
+        assertThat(MoistureContent.fromMasses(7.5, 7.5)).isZero();
+        assertThat(WoodWeight.waterLostKilograms(FIR, new Volume(1), 80, 80)).isZero();
+    }
 }

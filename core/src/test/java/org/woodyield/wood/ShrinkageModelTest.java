@@ -177,4 +177,23 @@ class ShrinkageModelTest {
         Species birch = SpeciesCatalogue.published().find("gray birch");
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> LINE.percent(birch, Face.WIDTH, 0, 15));
     }
+
+    @Test
+    void modelsHaveNamesOfTheirOwn() {
+        assertThat(LINE.id()).isEqualTo("straight-line");
+        assertThat(LUMBER.id()).isEqualTo("lumber-equation");
+        assertThat(LINE.label()).isNotEmpty().isNotEqualTo(LUMBER.label());
+        assertThat(LUMBER.label()).as("names its publication").contains("FPL-RP-489");
+    }
+
+    @Test
+    void aWorkingNamesItsFaceAndRefusesWhatItsFigureRefuses() {
+        for (ShrinkageModel model : new ShrinkageModel[] {LINE, LUMBER}) {
+            assertThat(model.working(FIR, Face.WIDTH, 0, 12).title()).startsWith("Shrinkage of the width");
+            assertThat(model.working(FIR, Face.THICKNESS, 0, 12).title()).startsWith("Shrinkage of the thickness");
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> model.working(FIR, Face.WIDTH, 0, -1))
+                    .withMessageContaining("final moisture");
+        }
+    }
 }

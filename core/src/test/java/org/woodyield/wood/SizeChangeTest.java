@@ -110,4 +110,51 @@ class SizeChangeTest {
                         .lines())
                 .noneSatisfy(line -> assertThat(line.name()).contains("not read in print"));
     }
+
+    /** A model that ends below 30 % still starts from green wood: 10 in less 2.806 % at 15 %, as the equation has it. */
+    @Test
+    void greenWoodHasNotShrunkByAnyModelFromThirtyPercentOn() {
+        assertThat(SizeChange.size(LUMBER, FIR, Face.WIDTH, 0, 10, 30, 15)).isCloseTo(9.7194, within(5e-5));
+        assertThat(SizeChange.sizeWorking(LUMBER, FIR, Face.WIDTH, 0, 10, "in", 30, 15)
+                        .value())
+                .isEqualTo(SizeChange.size(LUMBER, FIR, Face.WIDTH, 0, 10, 30, 15));
+        assertThat(SizeChange.sizeWorking(LINE, FIR, Face.WIDTH, 0, 10, "in", 80, 15)
+                        .lines())
+                .anySatisfy(line -> assertThat(line.name()).contains("the wood is green"));
+        assertThat(SizeChange.sizeWorking(LINE, FIR, Face.WIDTH, 0, 10, "in", 12, 8)
+                        .lines())
+                .noneSatisfy(line -> assertThat(line.name()).contains("the wood is green"));
+    }
+
+    @Test
+    void aModelThatIsNotForTheSpeciesIsNotAskedEvenOfGreenWood() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeChange.size(LUMBER, OAK, Face.WIDTH, 0, 10, 80, 80));
+    }
+
+    /** Flat-sawn width moves along the rings: C = 7.6 / (3000 - 152) = 0.0026685, thickness 4.8 / (3000 - 96) = 0.0016529. */
+    @Test
+    void coefficientsThatFollowFromShrinkageKeepTheirDirection() {
+        assertThat(SizeChange.byCoefficient(FIR, Face.WIDTH, 0, 10, 8, 12)).isCloseTo(10.10674, within(5e-6));
+        assertThat(SizeChange.byCoefficient(FIR, Face.THICKNESS, 0, 10, 8, 12)).isCloseTo(10.06612, within(5e-6));
+    }
+
+    @Test
+    void aWorkingNamesItsFace() {
+        assertThat(SizeChange.sizeWorking(LINE, FIR, Face.WIDTH, 0, 10, "in", 12, 8)
+                        .title())
+                .contains("moisture, width");
+        assertThat(SizeChange.byCoefficientWorking(FIR, Face.THICKNESS, 0, 10, "in", 12, 8)
+                        .title())
+                .contains("moisture, thickness");
+    }
+
+    @Test
+    void twoModelsAreAsFarApartAsTheirSizes() {
+        SizeChange.Comparison two = SizeChange.compare(FIR, Face.WIDTH, 0, 10, "in", SizeChange.GREEN, 15);
+        assertThat(two.results()).hasSize(2);
+        assertThat(two.spread().orElseThrow())
+                .as("3.8 and 2.806 % of 10 in")
+                .isCloseTo(0.0994, within(5e-5));
+    }
 }

@@ -1,8 +1,10 @@
 package org.woodyield.wood;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -148,5 +150,83 @@ class SpeciesCatalogueTest {
                         .standing())
                 .as("its name was recalled")
                 .isEqualTo(Standing.MEMORY);
+    }
+
+    @Test
+    void saysThatANameIsEmptyWhereItIs() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> catalogue.find(" "))
+                .satisfies(refusal -> {
+                    assertThat(refusal.value()).isEqualTo("empty");
+                    assertThat(refusal.remedy()).isEmpty();
+                });
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> catalogue.find(" xyzzy "))
+                .satisfies(refusal -> assertThat(refusal.value()).isEqualTo("'xyzzy'"));
+    }
+
+    @Test
+    void offersEverySpeciesThatHoldsTheWordAndThoseKnownBestFirst() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> catalogue.find("hemlock"))
+                .satisfies(refusal -> assertThat(refusal.remedy())
+                        .isEqualTo("write the name in full: eastern hemlock, western hemlock, mountain hemlock"));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> catalogue.find("Oak"))
+                .satisfies(refusal -> assertThat(refusal.remedy())
+                        .as("22 oaks, of which twelve are written out")
+                        .startsWith("write the name in full: white oak, ")
+                        .endsWith(", or one of 10 more"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"fir,fir,0", "fir,firs,1", "oak,ok,1", "oak,elk,2", "form,from,1", "ab,ba,1", "kitten,sitting,3", "'',oak,3"})
+    void countsLettersPutInTakenOutReplacedAndChangedOver(String a, String b, int distance) {
+        assertThat(EditDistance.between(a, b)).isEqualTo(distance);
+        assertThat(EditDistance.between(b, a)).isEqualTo(distance);
+    }
+
+    /** Table 4-1 prints red alder's sapwood and no heartwood; a row of a second file may name a source of its own. */
+    @Test
+    void followsTheJoinToARowAndToNothingWhereNothingIsPrinted() {
+        SpeciesTables.Joined moisture = SpeciesTables.Joined.of(
+                "table_4_1", "species", "green_moisture_4_1.csv", "green_moisture_4_1_memory.csv");
+        PublishedTable.Row alder = species("red-alder");
+        assertThat(moisture.cell(alder, "sapwood_pct", "%"))
+                .hasValueSatisfying(cell -> assertThat(cell.value()).isEqualTo(97));
+        assertThat(moisture.cell(alder, "heartwood_pct", "%")).isEmpty();
+        assertThat(moisture.cell(species("gray-birch"), "sapwood_pct", "%")).isEmpty();
+        assertThat(moisture.cell(species("white-oak"), "heartwood_pct", "%"))
+                .hasValueSatisfying(cell -> assertThat(cell.source().id()).isEqualTo("wood-handbook-4-1-memory"));
+    }
+
+    @Test
+    void refusesTwoRowsOfOneKeyAndAJoinThatLeadsNowhere() {
+        assertThatThrownBy(() -> SpeciesTables.Joined.of(
+                        "table_4_1", "species", "green_moisture_4_1.csv", "green_moisture_4_1.csv"))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("green_moisture_4_1.csv line");
+        assertThatThrownBy(() -> SpeciesTables.keyed(
+                        PublishedTable.read(SpeciesCatalogue.class, "shrinkage_4_3.csv"), "group"))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("second hardwood");
+        assertThatThrownBy(() -> SpeciesTables.joined(species("red-alder"), "table_4_1", Map.of()))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("Alder, red");
+    }
+
+    @Test
+    void findsTheRowOfATableByTheSpeciesItIsJoinedTo() {
+        Map<String, PublishedTable.Row> days = SpeciesTables.byId(
+                PublishedTable.read(SpeciesCatalogue.class, "air_drying_days.csv"), "air_drying");
+        assertThat(days.get("red-alder").number("max_days")).isEqualTo(180);
+        assertThat(days).doesNotContainKey("gray-birch");
+    }
+
+    private static PublishedTable.Row species(String id) {
+        return PublishedTable.read(SpeciesCatalogue.class, "species.csv").rows().stream()
+                .filter(row -> row.text("id").equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 }
