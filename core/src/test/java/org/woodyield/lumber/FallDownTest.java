@@ -134,4 +134,15 @@ class FallDownTest {
     private static void refused(org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(call);
     }
+
+    @Test
+    void endTrimIsAcceptedUpToTwoFeetAndWorkingsRefuseAlike() {
+        assertThat(new FallDown(Length.inches(24), 0, 0).endTrim()).isEqualTo(Length.inches(24));
+        assertThat(losses(0, 0).piecesToSaw(1_000_000)).isEqualTo(1_000_000);
+        refused(() -> losses(0, 0).piecesToSaw(1_000_001));
+        refused(() -> losses(2, 4).piecesToSawWorking(-1));
+        refused(() -> losses(2, 4).endBoardFeet(-1, Length.feet(8)));
+        assertThat(losses(2, 4).amountToSaw(94.08)).isCloseTo(100, within(1e-9));
+        assertThat(losses(0, 0).lengthKept(Length.parse("3 1/64 in"))).isEqualTo(Length.inches(1, 64));
+    }
 }

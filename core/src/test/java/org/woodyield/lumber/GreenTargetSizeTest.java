@@ -1,5 +1,6 @@
 package org.woodyield.lumber;
 
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -128,5 +129,82 @@ class GreenTargetSizeTest {
         assertThat(UndersizeZ.published(1)).isEqualTo(2.34);
         assertThat(UndersizeZ.exact(1)).isCloseTo(2.3263, within(5e-5));
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> UndersizeZ.published(7));
+    }
+
+    @Test
+    void aPieceOfExactlyTheLeastSizeIsNotScant() {
+        GreenTargetSize size = GreenTargetSize.planedGreen(Length.inches(2), Length.ZERO, 0, Length.ZERO);
+        assertThat(size.scantShare(Length.inches(2))).isZero();
+        GreenTargetSize scattered = GreenTargetSize.planedGreen(Length.inches(2), Length.ZERO, 0, SCATTER);
+        assertThat(scattered.scantShare(Length.inches(2))).isEqualTo(0.5);
+    }
+
+    @Test
+    void aWorkingSaysWhetherItIsPlanedDryOrGreen() {
+        GreenTargetSize dry = GreenTargetSize.planedDry(DRESSED, PLANING, 3, 1, SCATTER);
+        GreenTargetSize green = GreenTargetSize.planedGreen(DRESSED, PLANING, 1, SCATTER);
+        assertThat(dry.criticalWorking().title()).endsWith(", planed dry");
+        assertThat(green.criticalWorking().title()).endsWith(", planed green");
+        assertThat(dry.criticalWorking().lines())
+                .anySatisfy(line -> assertThat(line.name()).isEqualTo("finished size, dry"))
+                .anySatisfy(line -> assertThat(line.name()).isEqualTo("shrinkage from green"));
+        assertThat(green.criticalWorking().lines())
+                .anySatisfy(line -> assertThat(line.name()).isEqualTo("finished size, green"))
+                .noneSatisfy(line -> assertThat(line.name()).isEqualTo("shrinkage from green"));
+        assertThat(green.finished()).isEqualTo(DRESSED);
+    }
+
+    @Test
+    void withoutScatterTheWorkingSaysSo() {
+        GreenTargetSize exact = GreenTargetSize.planedGreen(DRESSED, PLANING, 0, Length.ZERO);
+        assertThat(exact.scantWorking(Length.parse("1.55 in")).value()).isEqualTo(1);
+        assertThat(exact.scantWorking(Length.parse("1.57 in")).value()).isZero();
+        assertThat(exact.scantWorking(Length.parse("1.57 in")).lines())
+                .noneSatisfy(line -> assertThat(line.name()).contains("standard deviation"));
+    }
+
+    @Test
+    void aStepOrADeviationThatCannotBeIsRefused() {
+        GreenTargetSize size = GreenTargetSize.planedDry(DRESSED, PLANING, 3, 1, SCATTER);
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> size.setting(Length.ZERO))
+                .withMessageContaining("setting step");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> size.settingWorking(Length.ZERO))
+                .withMessageContaining("setting step");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> GreenTargetSize.planedDry(DRESSED, PLANING, 3, 1, Length.millimetres(-1)))
+                .withMessageContaining("standard deviation of sawing")
+                .withMessageContaining("0 or more");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> GreenTargetSize.planedDry(Length.ZERO, PLANING, 3, 1, SCATTER))
+                .withMessageContaining("above 0");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> GreenTargetSize.planedDry(DRESSED, PLANING, 3, 8.1, SCATTER));
+    }
+
+    @Test
+    void theNormalLawEndsWithNothingAndRefusesWhatIsNoShare() {
+        assertThat(NormalLaw.shareBelow(-38)).isZero();
+        assertThat(NormalLaw.shareBelow(Double.NEGATIVE_INFINITY)).isZero();
+        assertThat(NormalLaw.shareBelow(Double.POSITIVE_INFINITY)).isEqualTo(1);
+        assertThat(NormalLaw.shareBelow(-37)).isPositive();
+        assertThat(NormalLaw.shareBelow(2.5)).isCloseTo(0.9937903347, within(5e-11));
+        assertThatIllegalArgumentException().isThrownBy(() -> NormalLaw.shareBelow(Double.NaN));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> NormalLaw.deviate(0));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> NormalLaw.deviate(1));
+    }
+
+    /** Nine rows are printed; each z is the normal law's within a fiftieth but the first, which stands for nearly none. */
+    @Test
+    void printedUndersizesAreNearlyTheNormalLaw() {
+        assertThat(UndersizeZ.published()).hasSize(9);
+        for (UndersizeZ.Row row : UndersizeZ.published()) {
+            if (row.undersizePercent() > 0) {
+                assertThat(row.z()).isCloseTo(UndersizeZ.exact(row.undersizePercent()), within(0.02));
+                assertThat(UndersizeZ.published(row.undersizePercent())).isEqualTo(row.z());
+            }
+        }
+        assertThat(UndersizeZ.source().id()).isEqualTo("brown-em-8731");
     }
 }

@@ -1,5 +1,6 @@
 package org.woodyield.lumber;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -325,5 +326,119 @@ class HardwoodTest {
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> HardwoodGrade.clearPercent(units));
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> HardwoodGrade.cuttingUnits(Double.NaN, 3));
+    }
+
+    @Test
+    void aWayToAGradeHoldsFromItsLeastToItsGreatestSurfaceMeasure() {
+        HardwoodGrade.Way extra = HardwoodGrade.named("FAS").ways().get(1);
+        assertThat(List.of(extra.holds(5), extra.holds(6), extra.holds(15), extra.holds(16)))
+                .containsExactly(false, true, true, false);
+        // Of FAS a cutting is allowed for each 4 ft: a board of 3 ft has none, one of 20 ft no more than four.
+        HardwoodGrade.Way usual = HardwoodGrade.named("FAS").ways().get(0);
+        assertThat(List.of(usual.holds(3), usual.holds(4))).containsExactly(false, true);
+        assertThat(usual.mostCuttings(16)).contains(4);
+        assertThat(usual.mostCuttings(100)).contains(4);
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> usual.units(101));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> usual.mostCuttings(0));
+    }
+
+    /** Of No. 1 Common (SM + 1) / 3 cuttings, at most five; one more from 3 to 10 ft at nine units for a foot. */
+    @Test
+    void theSecondGradeAddsOneBeforeItDivides() {
+        HardwoodGrade one = HardwoodGrade.named("no. 1 common ");
+        HardwoodGrade.CuttingCount count = one.ways().get(0).count().orElseThrow();
+        assertThat(count).isEqualTo(new HardwoodGrade.CuttingCount(1, 3, 5, 0));
+        assertThat(one.ways().get(0).mostCuttings(5)).contains(2);
+        assertThat(one.ways().get(0).mostCuttings(20)).contains(5);
+        assertThat(one.ways().get(1).mostCuttings(10)).contains(4);
+        assertThat(one.ways().get(1).units(10)).isEqualTo(90);
+        assertThat(one.ways().get(1).condition()).isEqualTo("one extra cutting");
+        assertThat(one.cuttings()).containsExactly("4 in x 2 ft", "3 in x 3 ft");
+        assertThat(one.leastWidth()).isEqualTo(Length.inches(3));
+        assertThat(one.leastLength()).isEqualTo(Length.feet(4));
+        assertThat(HardwoodGrade.named("F1F").cuttings()).isEmpty();
+        assertThat(HardwoodGrade.named("FAS").faces()).isEmpty();
+    }
+
+    @Test
+    void aCuttingIsRefusedOutsideItsMeasures() {
+        assertThat(HardwoodGrade.cuttingUnits(4, 5)).isEqualTo(20);
+        for (double[] wrong : new double[][] {{0.2, 3}, {61, 3}, {4, 0.2}, {4, 41}}) {
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> HardwoodGrade.cuttingUnits(wrong[0], wrong[1]))
+                    .withMessageContaining("of the cutting");
+        }
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> HardwoodGrade.cuttingsInLongBoard(4, 0, Length.feet(18)));
+        assertThat(HardwoodGrade.cuttingsInLongBoard(4, 17, Length.feet(18))).isEqualTo(4);
+    }
+
+    @Test
+    void aThicknessIsAcceptedFromThreeEighthsToSixInches() {
+        assertThat(HardwoodThickness.parse("3/8 in")).isEqualTo(Length.inches(3, 8));
+        assertThat(HardwoodThickness.parse("6 in")).isEqualTo(Length.inches(6));
+        for (String beyond : new String[] {"23/64 in", "6 1/64 in"}) {
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> HardwoodThickness.parse(beyond))
+                    .withMessageContaining("3/8 to 6 in");
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> HardwoodThickness.quarters(Length.parse(beyond)));
+        }
+        assertThat(HardwoodThickness.quarters(Length.inches(63, 64))).isEqualTo("63/64");
+    }
+
+    @Test
+    void surfacingOneSideIsFoundByItsOwnColumn() {
+        assertThat(HardwoodThickness.surfaced(Length.inches(1), Surfaced.ONE_SIDE))
+                .isEqualTo(Length.inches(7, 8));
+        assertThat(HardwoodThickness.surfaced(Length.inches(1), Surfaced.TWO_SIDES))
+                .isEqualTo(Length.inches(13, 16));
+        assertThat(HardwoodThickness.nominal(Length.inches(7, 8), Surfaced.ONE_SIDE))
+                .contains(Length.inches(1));
+        assertThat(HardwoodThickness.nearestNominal(Length.inches(7, 8), Surfaced.ONE_SIDE))
+                .isEqualTo(Length.inches(1));
+    }
+
+    @Test
+    void scantAllowancesAreForThicknessEdgeAndWidth() {
+        assertThat(HardwoodThickness.kilnDriedAllowances())
+                .extracting(HardwoodThickness.Allowance::dimension)
+                .containsExactly(
+                        "thickness", "thickness", "thickness on one edge", "thickness on one edge", "width", "width");
+        HardwoodThickness.Allowance thick =
+                HardwoodThickness.kilnDriedAllowances().get(1);
+        assertThat(thick.least()).contains(Length.inches(2));
+        assertThat(thick.greatest()).isEmpty();
+        assertThat(thick.scant()).isEqualTo(Length.inches(1, 8));
+    }
+
+    /** An end tally goes by whole inches of width and whole feet of length. */
+    @Test
+    void anEndTalliedBoardIsWholeInchesByWholeFeet() {
+        HardwoodTally.Board board = board("5/4", "6 1/2 in", "9 ft 11 in");
+        assertThat(HardwoodTally.asEndTallied(board, UP)).isEqualTo(board("5/4", "7 in", "9 ft"));
+        assertThat(HardwoodTally.asEndTallied(board, DOWN)).isEqualTo(board("5/4", "6 in", "9 ft"));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> HardwoodTally.asEndTallied(board, Rounding.UP));
+        // 7 in x 9 ft x 1 1/4 in over 12 is 6 9/16.
+        assertThat(new HardwoodTally(List.of(board)).endTally(UP)).hasToString("6 9/16");
+        assertThat(HardwoodTally.boardFeet(5, Length.inches(5, 4))).hasToString("6 1/4");
+        assertThat(HardwoodTally.boardFeet(5, Length.inches(5, 8))).hasToString("5");
+    }
+
+    @Test
+    void aBundleRefusesAnotherRoundingThanOfHalves() {
+        HardwoodTally tally = new HardwoodTally(List.of(board("4/4", "6 in", "8 ft")));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> tally.surfaceMeasures(Rounding.DOWN))
+                .withMessageContaining("rounding of an exact half");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> tally.boardFeetWorking(UP, Rounding.DOWN));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SurfaceMeasure.squareFeetWorking(6, 8, Rounding.DOWN));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> board("1/4", "6 in", "8 ft"));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SurfaceMeasure.exact(Length.inches(61), Length.feet(8)));
+        assertThatThrownBy(() -> tally.blocks(UP).clear()).isInstanceOf(UnsupportedOperationException.class);
     }
 }

@@ -244,4 +244,68 @@ class MetricTest {
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> JapaneseMeasure.cubicMetres(bad, 105, 3000));
     }
+
+    /** A saturation that no source states is the user's own. */
+    @Test
+    void theWorkingNamesWhoSaysWhatFibreSaturationIs() {
+        assertThat(saturationSource(MetricSizeChange.FIBRE_SATURATION)).isEqualTo("fibre-saturation-memory");
+        assertThat(saturationSource(MetricSizeChange.FIBRE_SATURATION_IN_FRANCE))
+                .isEqualTo("en-1313-1-france");
+        assertThat(saturationSource(27)).isEqualTo("given");
+    }
+
+    private static String saturationSource(double percent) {
+        return MetricSizeChange.millimetresWorking(50, 12, percent).lines().stream()
+                .filter(line -> line.name().equals("fibre saturation"))
+                .findFirst()
+                .orElseThrow()
+                .source()
+                .id();
+    }
+
+    @Test
+    void aToleranceEndsWithItsSizes() {
+        MetricTolerance thin = MetricTolerance.of("EN 336 T1", "section", Length.millimetres(100));
+        assertThat(thin.upTo()).contains(Length.millimetres(100));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> thin.admits(Length.millimetres(101), Length.millimetres(101)))
+                .withMessageContaining(", up to 100 mm");
+        assertThat(MetricTolerance.of("EN 336 T1", "section", Length.parse("100.1 mm")))
+                .isNotEqualTo(thin);
+        assertThat(MetricTolerance.all()).extracting(MetricTolerance::rule).contains("EN 336 T1", "BS 4471:1978");
+    }
+
+    @Test
+    void stockLengthsMayLackALeastOrAGreatest() {
+        MetricSizes.Lengths packaging = MetricSizes.lengths().stream()
+                .filter(lengths -> lengths.name().contains("packaging"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(packaging.least()).contains(Length.millimetres(500));
+        assertThat(packaging.greatest()).isEmpty();
+        assertThat(packaging.step()).isEqualTo(Length.millimetres(100));
+    }
+
+    @Test
+    void workingsRefuseWhatTheirFiguresRefuse() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> MetricSizeChange.millimetresWorking(50, 201, 30));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> JapaneseMeasure.cubicMetresWorking(0, 105, 3000));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> MetricSizes.planedMillimetresWorking(501, MetricSizes.Use.JOINERY));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> GostShrinkage.greenMillimetresWorking(50, 38));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> KilnNet.customs().get(0).netWorking(-1));
+    }
+
+    @Test
+    void theGostWorkingNamesItsCell() {
+        assertThat(GostShrinkage.greenMillimetresWorking(50, 15).lines())
+                .anySatisfy(line -> assertThat(line)
+                        .isInstanceOfSatisfying(
+                                org.woodyield.working.Working.Lookup.class,
+                                lookup -> assertThat(lookup.cell()).isEqualTo("50 mm, 14 to 16 %")));
+    }
 }

@@ -1,9 +1,14 @@
 package org.woodyield.lumber;
 
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import org.woodyield.wood.SpeciesCatalogue;
+import org.woodyield.wood.Species;
+import java.util.Optional;
+import java.math.BigInteger;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -155,5 +160,336 @@ class ProductTest {
                 .isThrownBy(() -> wall(1, 25, length, Length.millimetres(2000)));
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> wall(1, 25, length).boardFeetFor(Length.millimetres(99)));
+    }
+
+    @Test
+    void aPieceOfTheGreatestMeasuresIsAcceptedAndAStepMoreIsRefused() {
+        Product.Size widest = new Product.Size(false, Length.millimetres(50), Length.millimetres(1000));
+        Product.Wood any = Product.Wood.of(Product.Wood.Kind.ANY);
+        Product greatest =
+                new Product("beam", widest, Length.millimetres(30_000), 100_000, any, Product.Surface.ROUGH, 200);
+        assertThat(greatest.quantity()).isEqualTo(100_000);
+        Product.Size wider = new Product.Size(false, Length.millimetres(50), Length.millimetres(1001));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> piece("beam", wider, Product.Surface.ROUGH, 15, 1))
+                .withMessageContaining("width of beam is 1001 mm")
+                .withMessageContaining("up to 1000 mm");
+        for (Length length : new Length[] {Length.ZERO, Length.millimetres(30_001)}) {
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> new Product("beam", widest, length, 1, any, Product.Surface.ROUGH, 15))
+                    .withMessageContaining("length of beam");
+        }
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> piece("beam", widest, Product.Surface.ROUGH, 15, 100_001))
+                .withMessageContaining("1 to 100000");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> piece("beam", widest, Product.Surface.ROUGH, 200.1, 1))
+                .withMessageContaining("0 to 200 %");
+    }
+
+    @Test
+    void aSizeIsWrittenAsItWasWantedAndMayBeSquare() {
+        assertThat(nominal(2, 4).words()).isEqualTo("2x4");
+        assertThat(new Product.Size(true, Length.inches(5, 4), Length.inches(6)).words())
+                .isEqualTo("5/4x6");
+        assertThat(new Product.Size(false, Length.millimetres(45), Length.millimetres(45)).words())
+                .isEqualTo("45 mm x 45 mm");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new Product.Size(false, Length.ZERO, Length.inches(4)))
+                .withMessageContaining("a thickness above 0");
+    }
+
+    /** 3, 4 and 5: 30 by 40 mm are 50 mm from corner to corner. A quarter of wane on both edges leaves 15 of 30 and 20 of 40 mm. */
+    @Test
+    void theLeastLogIsTheDiagonalAndLessWithWane() {
+        Product.Size size = new Product.Size(false, Length.millimetres(30), Length.millimetres(40));
+        Product square = piece("batten", size, Product.Surface.ROUGH, 15, 1);
+        assertThat(square.leastDiameterMillimetres()).isEqualTo(50);
+        assertThat(square.finished().diagonalMillimetres()).isEqualTo(50);
+        Product waney = new Product(
+                "batten",
+                size,
+                Length.feet(8),
+                1,
+                square.wood(),
+                Product.Surface.ROUGH,
+                15,
+                Optional.of(WaneLimit.of("no.1")));
+        // The greater of sqrt(20^2 + 30^2) and sqrt(40^2 + 15^2).
+        assertThat(waney.leastDiameterMillimetres()).isCloseTo(42.720, within(5e-4));
+        assertThat(waney.named("rail")).isEqualTo(new Product(
+                "rail",
+                size,
+                Length.feet(8),
+                1,
+                square.wood(),
+                Product.Surface.ROUGH,
+                15,
+                waney.wane()));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> waney.named(""));
+    }
+
+    @Test
+    void waneIsGivenByGradeOrUpToHalfAFace() {
+        WaneLimit stud = WaneLimit.of(" Stud ");
+        assertThat(stud.thicknessShare()).isCloseTo(1.0 / 3, within(1e-15));
+        assertThat(stud.widthShare()).isEqualTo(0.5);
+        assertThat(WaneLimit.all()).hasSize(8);
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> WaneLimit.of("Prime"))
+                .withMessageContaining("Select Structural, No.1");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new WaneLimit("own", 0.51, 0, stud.source()));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new WaneLimit("own", 0, 0.51, stud.source()));
+    }
+
+    @Test
+    void aWoodTakesItsOwnSpeciesOnly() {
+        Species oak = SpeciesCatalogue.published().find("white oak");
+        Species fir = SpeciesCatalogue.published().find("douglas-fir");
+        Product.Wood any = Product.Wood.of(Product.Wood.Kind.ANY);
+        Product.Wood soft = Product.Wood.of(Product.Wood.Kind.SOFTWOOD);
+        Product.Wood hard = Product.Wood.of(Product.Wood.Kind.HARDWOOD);
+        Product.Wood onlyOak = Product.Wood.of(oak);
+        assertThat(List.of(any.accepts(oak), soft.accepts(oak), hard.accepts(oak), onlyOak.accepts(oak)))
+                .containsExactly(true, false, true, true);
+        assertThat(List.of(any.accepts(fir), soft.accepts(fir), hard.accepts(fir), onlyOak.accepts(fir)))
+                .containsExactly(true, true, false, false);
+        assertThat(List.of(any.words(), soft.words(), hard.words(), onlyOak.words()))
+                .containsExactly("any wood", "softwood", "hardwood", "white oak");
+        assertThatThrownBy(() -> Product.Wood.of(Product.Wood.Kind.SPECIES))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Product.Wood(Product.Wood.Kind.ANY, Optional.of(oak)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void surfacesAreTwoWordsOrOne() {
+        assertThat(Product.Surface.ROUGH.words()).isEqualTo("rough");
+        assertThat(Product.Surface.DRESSED_DRY.words()).isEqualTo("dressed dry");
+        assertThat(Product.Surface.DRESSED_GREEN.words()).isEqualTo("dressed green");
+    }
+
+    private static NaturalEdge slab(String thickness, String width, Length... lengths) {
+        return new NaturalEdge(
+                "slab",
+                Length.parse(thickness),
+                Length.parse(width),
+                List.of(lengths),
+                1,
+                Product.Wood.of(Product.Wood.Kind.ANY),
+                Product.Surface.ROUGH,
+                12);
+    }
+
+    /** 2 x 10 in x 12 ft over 12 is 20; half an inch counts as an inch, so 10 in x 12 ft is 10. */
+    @Test
+    void aNaturalEdgedBoardCountsItsLeastWidthAndAtLeastAnInch() {
+        assertThat(slab("2 in", "10 in", Length.feet(12)).tally(Length.feet(12)).value())
+                .isCloseTo(20, within(1e-12));
+        assertThat(slab("1/2 in", "10 in", Length.feet(12)).tally(Length.feet(12)).value())
+                .isCloseTo(10, within(1e-12));
+        assertThat(slab("2 in", "2 in", Length.feet(8), Length.feet(12)).lengths())
+                .containsExactly(Length.feet(8), Length.feet(12));
+    }
+
+    @Test
+    void aNaturalEdgedBoardThatCannotBeIsRefused() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> slab("2 in", "1.9 in", Length.feet(12)))
+                .withMessageContaining("the thickness or more, 2 in");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> slab("0 in", "1 in", Length.feet(12)))
+                .withMessageContaining("thickness of slab");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> slab("1 in", "1001 mm", Length.feet(12)))
+                .withMessageContaining("least width of slab");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> slab("1 in", "10 in", Length.feet(12), Length.feet(12)))
+                .withMessageContaining("shortest first, each once");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new NaturalEdge(
+                        "slab",
+                        Length.inches(1),
+                        Length.inches(9),
+                        List.of(Length.feet(8)),
+                        0,
+                        Product.Wood.of(Product.Wood.Kind.ANY),
+                        Product.Surface.ROUGH,
+                        12))
+                .withMessageContaining("quantity");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new NaturalEdge(
+                        "slab",
+                        Length.inches(1),
+                        Length.inches(9),
+                        List.of(Length.feet(8)),
+                        1,
+                        Product.Wood.of(Product.Wood.Kind.ANY),
+                        Product.Surface.ROUGH,
+                        201))
+                .withMessageContaining("final moisture");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new NaturalEdge(
+                        " ",
+                        Length.inches(1),
+                        Length.inches(9),
+                        List.of(Length.feet(8)),
+                        1,
+                        Product.Wood.of(Product.Wood.Kind.ANY),
+                        Product.Surface.ROUGH,
+                        12))
+                .withMessageContaining("id");
+    }
+
+    private static CoverArea boards(boolean nominal, String thickness, int overlapMillimetres, Product.Surface surface) {
+        return new CoverArea(
+                "floor",
+                0.09290304,
+                nominal,
+                Length.parse(thickness),
+                Length.millimetres(127),
+                Length.millimetres(254),
+                Length.millimetres(overlapMillimetres),
+                List.of(Length.feet(8)),
+                10,
+                Product.Wood.of(Product.Wood.Kind.ANY),
+                surface,
+                12);
+    }
+
+    /** One square foot and a tenth for waste, of boards of 5 in that show 4: 1.1 x 5/4 x 2 in thick is 2.75. */
+    @Test
+    void boardFeetToCoverByHand() {
+        CoverArea twoInches = new CoverArea(
+                "roof",
+                0.09290304,
+                false,
+                Length.inches(2),
+                Length.inches(5),
+                Length.inches(10),
+                Length.inches(1),
+                List.of(Length.feet(8)),
+                10,
+                Product.Wood.of(Product.Wood.Kind.ANY),
+                Product.Surface.ROUGH,
+                12);
+        assertThat(twoInches.boardFeetFor(Length.inches(5))).isCloseTo(2.75, within(1e-12));
+        assertThat(twoInches.boardFeetFor(Length.inches(10))).isCloseTo(1.1 * 10 / 9 * 2, within(1e-12));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> twoInches.boardFeetFor(Length.parse("10.1 in")))
+                .withMessageContaining("5 in to 10 in");
+    }
+
+    @Test
+    void aNominalBoardIsCountedByItsNameAndCoversWithWhatItMeasures() {
+        CoverArea nominal = boards(true, "1 in", 0, Product.Surface.DRESSED_DRY);
+        assertThat(nominal.finishedThickness()).isEqualTo(Length.inches(3, 4));
+        assertThat(nominal.tallyThickness()).isEqualTo(Length.inches(1));
+        assertThat(boards(false, "19 mm", 0, Product.Surface.ROUGH).finishedThickness())
+                .isEqualTo(Length.millimetres(19));
+        assertThat(boards(false, "19 mm", 0, Product.Surface.ROUGH).tallyThickness())
+                .isEqualTo(Length.inches(1));
+        assertThat(boards(true, "3/4 in", 0, Product.Surface.DRESSED_DRY).tallyThickness())
+                .isEqualTo(Length.inches(3, 4));
+    }
+
+    @Test
+    void aCoverTakesBoardsUpToItsGreatestWidth() {
+        CoverArea floor = boards(false, "19 mm", 126, Product.Surface.ROUGH);
+        assertThat(floor.accepts(Length.millimetres(254), Length.feet(8))).isTrue();
+        assertThat(floor.accepts(Length.millimetres(255), Length.feet(8))).isFalse();
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> boards(false, "19 mm", 127, Product.Surface.ROUGH))
+                .withMessageContaining("less than 5 in");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> floor.coveredBy(Length.millimetres(126), Length.feet(8)))
+                .withMessageContaining("more than the overlap, 126 mm");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> floor.coveredBy(Length.millimetres(200), Length.millimetres(30_001)))
+                .withMessageContaining("length");
+    }
+
+    @Test
+    void anAreaWithoutANameThicknessOrMoistureIsRefused() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> boards(false, "0 in", 0, Product.Surface.ROUGH))
+                .withMessageContaining("thickness of floor");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> boards(false, "1001 mm", 0, Product.Surface.ROUGH))
+                .withMessageContaining("thickness of floor");
+        for (double[] wrong : new double[][] {{101, 12}, {-1, 12}, {10, 201}, {10, Double.NaN}}) {
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> new CoverArea(
+                            "floor",
+                            1,
+                            false,
+                            Length.inches(1),
+                            Length.inches(5),
+                            Length.inches(5),
+                            Length.ZERO,
+                            List.of(Length.feet(8)),
+                            wrong[0],
+                            Product.Wood.of(Product.Wood.Kind.ANY),
+                            Product.Surface.ROUGH,
+                            wrong[1]));
+        }
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new CoverArea(
+                        "floor",
+                        1,
+                        false,
+                        Length.inches(1),
+                        Length.inches(6),
+                        Length.inches(5),
+                        Length.ZERO,
+                        List.of(Length.feet(8)),
+                        0,
+                        Product.Wood.of(Product.Wood.Kind.ANY),
+                        Product.Surface.ROUGH,
+                        12))
+                .withMessageContaining("6 in or more");
+    }
+
+    @Test
+    void aVolumeFactorIsOfMeasuredOverNominal() {
+        assertThat(BoardMeasure.volumeFactor(1.5, 2, 3.5, 4, 8, 8)).isCloseTo(5.25 / 8, within(1e-15));
+        assertThat(BoardMeasure.volumeFactor(2, 2, 4, 4, 8.5, 8)).isCloseTo(8.5 / 8, within(1e-15));
+        assertThat(BoardMeasure.volumeFactorWorking(1.5, 2, 3.5, 4, 8.5, 8).value())
+                .isEqualTo(BoardMeasure.volumeFactor(1.5, 2, 3.5, 4, 8.5, 8));
+        for (int i = 0; i < 6; i++) {
+            double[] v = {1, 1, 1, 1, 1, 1};
+            v[i] = 0;
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> BoardMeasure.volumeFactor(v[0], v[1], v[2], v[3], v[4], v[5]))
+                    .withMessageContaining("above 0");
+        }
+    }
+
+    @Test
+    void boardMeasureAndItsWorkingRefuseNothingByNothing() {
+        for (double[] wrong : new double[][] {{0, 4, 8}, {2, 0, 8}, {2, 4, 0}, {2, 4, Double.NaN}}) {
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> BoardMeasure.boardFeet(wrong[0], wrong[1], wrong[2]));
+            assertThatExceptionOfType(OutOfDomainException.class)
+                    .isThrownBy(() -> BoardMeasure.working(wrong[0], wrong[1], wrong[2]));
+        }
+    }
+
+    @Test
+    void anExactCountComparesAndIsWrittenAsAFraction() {
+        BoardMeasure.Exact third = new BoardMeasure.Exact(BigInteger.TWO, BigInteger.valueOf(6));
+        BoardMeasure.Exact half = new BoardMeasure.Exact(BigInteger.ONE, BigInteger.TWO);
+        assertThat(third).hasToString("1/3").isLessThan(half);
+        assertThat(third.value()).isEqualTo(1.0 / 3);
+        assertThat(half.compareTo(third)).isPositive();
+        assertThatThrownBy(() -> new BoardMeasure.Exact(BigInteger.ONE, BigInteger.ZERO))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> half.rounded(0, Rounding.HALF_UP));
+        // 10 by 20 by 1000 mm is a five-thousandth of a cubic metre.
+        assertThat(BoardMeasure.exactCubicMetres(
+                        Length.millimetres(10), Length.millimetres(20), Length.millimetres(1000)))
+                .hasToString("1/5000");
     }
 }

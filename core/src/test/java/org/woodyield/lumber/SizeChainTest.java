@@ -82,4 +82,15 @@ class SizeChainTest {
         assertThat(chain("douglas-fir", 90, 15).cut()).isEqualTo("quarter-sawn");
         assertThat(chain("douglas-fir", 37.5, 15).cut()).isEqualTo("rings at 37.5 degrees");
     }
+
+    @Test
+    void aWorkingNamesSpeciesCutFaceSizeAndMoisture() {
+        SizeChain chain = chain("douglas-fir", 0, 12);
+        Length step = Length.inches(1, 16);
+        assertThat(chain.settingWorking(Face.THICKNESS, step).title())
+                .isEqualTo("Douglas-fir, flat-sawn, thickness green, to finish 1 1/2 in planed at 12 % moisture");
+        assertThat(chain.planedWorking(Face.WIDTH, Length.parse("3.75 in")).title())
+                .isEqualTo("Douglas-fir, flat-sawn, width dry and planed, sawn 3.75 in, at 12 % moisture");
+        assertThat(chain.settingWorking(Face.WIDTH, step).title()).contains("to finish 3 1/2 in");
+    }
 }

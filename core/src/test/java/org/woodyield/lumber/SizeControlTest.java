@@ -77,4 +77,19 @@ class SizeControlTest {
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> SizeControl.of(List.of(board("1", "2"), board("1"))));
     }
+
+    @Test
+    void refusesUnlikeCountsAndNothingAndSaysHowToMeasure() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeControl.of(List.of(board("1"), board("1"))))
+                .withMessageContaining("2 or more");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeControl.of(List.of(board("1", "2"), board("1", "2", "3"))))
+                .withMessageContaining("the same count for every board");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeControl.of(List.of(board("1", "2"), board("0", "2"))))
+                .withMessageContaining("above 0");
+        assertThat(two.working(Convention.PLAIN).title()).contains("plain deviations");
+        assertThat(two.working(Convention.COMPONENTS).title()).contains("components of variance");
+    }
 }

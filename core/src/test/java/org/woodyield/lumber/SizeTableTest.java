@@ -125,4 +125,70 @@ class SizeTableTest {
         assertThat(SizeTable.all())
                 .allMatch(table -> !table.entries().isEmpty() || !table.facts().isEmpty());
     }
+
+    @Test
+    void aTableSpeaksOfItsSizesInSentences() {
+        assertThat(statements("hardwood"))
+                .contains(
+                        "Kiln-dried, thickness, rough kiln-dried lumber, 3/8 in to 1 3/4 in thick: may be 1/16 in scant.",
+                        "Kiln-dried, thickness, rough kiln-dried lumber, 2 in and more thick: may be 1/8 in scant.",
+                        "Kiln-dried, width, the least widths of all grades: may be 1/4 in scant.");
+        assertThat(statements("hardwood-grades"))
+                .contains(
+                        "Selects: boards from 4 in x 6 ft; better face FAS, poorer face No. 1 Common.",
+                        "FAS, surface measure 6 to 15 ft2: SM x 11 clear cutting units of 12, in (SM + 0) / 4 cuttings, the"
+                                + " fraction dropped, at most 4, and 1 more; one extra cutting.",
+                        "No. 1 Common, surface measure 1 ft2: SM x 12 clear cutting units of 12, in 1 cutting; a clear face.",
+                        "No. 3A Common, any surface measure (SM): SM x 4 clear cutting units of 12, in any number of"
+                                + " cuttings.");
+        assertThat(statements("nordic"))
+                .contains(
+                        "Finland: lengths from 2700 mm to 5400 mm by 300 mm.",
+                        "Sweden, planed size: moisture 16 %.");
+        assertThat(statements("australia"))
+                .contains(
+                        "Australian dressed hardwood: lengths by 300 mm.",
+                        "Australia, seasoned timber on average: moisture 10 to 15 %.");
+        assertThat(statements("japan")).anyMatch(statement -> statement.contains("the fourth rounded half up"));
+        assertThat(statements("australia")).noneMatch(statement -> statement.contains("the fourth rounded half up"));
+    }
+
+    private static List<String> statements(String key) {
+        return SizeTable.named(key).facts().stream()
+                .map(SizeTable.Fact::statement)
+                .toList();
+    }
+
+    @Test
+    void sizesOfEarlierYearsSayWhenTheyHeld() {
+        assertThat(SizeTable.named("earlier").entries())
+                .extracting(Entry::kind)
+                .contains("in 1910", "from 1961", "up to 1969");
+    }
+
+    @Test
+    void timbersRunFromFiveToTwentyFourInches() {
+        assertThat(SOFTWOOD.ofNominal(Length.inches(24))).isNotEmpty();
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SOFTWOOD.ofNominal(Length.inches(25)))
+                .withMessageContaining("nearest: 24 in, 23 in, 22 in");
+    }
+
+    @Test
+    void aTableWithoutSectionsOrSizesSaysSo() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SizeTable.named("nordic").ofNominal(Length.millimetres(50), Length.millimetres(100)))
+                .withMessageContaining("pairs no thickness with a width");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SOFTWOOD.ofMeasured(in("1.4")))
+                .withMessageContaining("measured size")
+                .withMessageContaining("nearest: ");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SOFTWOOD.ofMeasured(in("1.4"), in("3 1/2")))
+                .withMessageContaining("measured thickness");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> SOFTWOOD.ofMeasured(in("3 1/2"), in("1 1/2")))
+                .withMessageContaining("measured width")
+                .withMessageContaining("thickness first");
+    }
 }

@@ -228,4 +228,78 @@ class SoftwoodSizesTest {
         assertThat(NominalSize.parse("2x4").lumberClass()).isEqualTo(NominalSize.LumberClass.DIMENSION);
         assertThat(NominalSize.parse("5x5").lumberClass()).isEqualTo(NominalSize.LumberClass.TIMBER);
     }
+
+    @ParameterizedTest
+    @CsvSource({"3/8 x 3/8, 3/8 x 3/8", "24 x 30, 24x30", "24 x 24, 24x24"})
+    void acceptsTheLeastAndTheGreatestNominalSize(String text, String shown) {
+        assertThat(NominalSize.parse(text)).hasToString(shown);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "11/32 x 4, 3/8 to 24 in",
+        "24 1/64 x 30, 3/8 to 24 in",
+        "24 x 30 1/64, to 30 in",
+        "4 x 3 63/64, thickness first"
+    })
+    void refusesANominalSizeAStepBeyond(String text, String said) {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> NominalSize.parse(text))
+                .withMessageContaining(said);
+    }
+
+    @Test
+    void timbersBeginAtFiveInches() {
+        assertThat(NominalSize.parse("4 1/2 x 6").lumberClass()).isEqualTo(NominalSize.LumberClass.DIMENSION);
+        assertThat(NominalSize.parse("5x6").lumberClass().label()).isEqualTo("timber");
+        assertThat(NominalSize.parse("2x6").lumberClass().label()).isEqualTo("dimension");
+        assertThat(NominalSize.parse("1x6").lumberClass().label()).isEqualTo("board");
+        // The doubt of green timbers does not cling to dry ones.
+        assertThat(SoftwoodSizes.dressed(NominalSize.parse("8x8"), Condition.DRY).doubts())
+                .isEmpty();
+    }
+
+    @Test
+    void aRoughGreenSizeIsASuggestionAndARoughDryOneIsNot() {
+        NominalSize size = NominalSize.parse("2x6");
+        assertThat(SoftwoodSizes.rough(size, Condition.GREEN).doubts())
+                .singleElement()
+                .asString()
+                .contains("only suggests");
+        assertThat(SoftwoodSizes.rough(size, Condition.DRY).doubts()).isEmpty();
+        assertThat(SoftwoodSizes.rough(size, Condition.GREEN).thickness())
+                .isGreaterThan(SoftwoodSizes.rough(size, Condition.DRY).thickness());
+        assertThat(SoftwoodSizes.nativeSurfaced(size, Condition.GREEN).thickness())
+                .isGreaterThan(SoftwoodSizes.nativeSurfaced(size, Condition.DRY).thickness());
+        assertThat(SoftwoodSizes.nominalOfRough(Length.inches(3), Length.inches(3), Condition.DRY))
+                .isEmpty();
+    }
+
+    @Test
+    void threeNominalSizesAreOfferedNearestFirst() {
+        assertThat(SoftwoodSizes.nearest(Length.parse("1 1/2 in"), Length.parse("3 1/2 in"), Condition.DRY))
+                .extracting(NominalSize::toString)
+                .hasSize(3)
+                .startsWith("2x4");
+    }
+
+    /** Each row states from or until which year it was seen: both years count. */
+    @Test
+    void aSizeOfEarlierYearsHoldsFromItsFirstToItsLastYear() {
+        assertThat(SizeHistory.in("thickness", Length.inches(1), 1910))
+                .singleElement()
+                .satisfies(fact -> assertThat(fact.dressed()).isEqualTo(Length.parse("13/16 in")));
+        assertThat(SizeHistory.in("thickness", Length.inches(1), 1911)).isEmpty();
+        assertThat(SizeHistory.in("thickness", Length.inches(1), 1923)).isEmpty();
+        assertThat(SizeHistory.in("width", Length.inches(4), 1969))
+                .singleElement()
+                .satisfies(fact -> assertThat(fact.dressed()).isEqualTo(Length.parse("3 5/8 in")));
+        assertThat(SizeHistory.in("width", Length.inches(4), 1970))
+                .singleElement()
+                .satisfies(fact -> assertThat(fact.dressed()).isEqualTo(Length.parse("3 1/2 in")));
+        assertThat(SizeHistory.in("width", Length.inches(1), 1950)).isEmpty();
+        assertThat(SizeHistory.ofDressed("width", Length.parse("3 1/2 in"))).hasSize(1);
+        assertThat(SizeHistory.ofDressed("thickness", Length.parse("3 1/2 in"))).isEmpty();
+        assertThat(SizeHistory.facts()).hasSize(10);
+    }
 }

@@ -202,4 +202,24 @@ class TallyTest {
                         Length.nanometres(thickness), Length.nanometres(width), Length.nanometres(length)))
                 .isEqualTo(new Exact(cubicNanometres, BigInteger.TEN.pow(27)));
     }
+
+    @Test
+    void aLineMayCountNothingAndTenMillionAtMost() {
+        assertThat(line("2x4", 8, 0, "", "").boardFeet()).isEqualTo(Exact.ZERO);
+        assertThat(line("2x4", 8, 10_000_000, "", "").count()).isEqualTo(10_000_000);
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> line("2x4", 8, 10_000_001, "", ""));
+        assertThat(new Tally.Line(NominalSize.parse("2x4"), Length.millimetres(30_000), 1, "", "").length())
+                .isEqualTo(Length.millimetres(30_000));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(
+                        () -> new Tally.Line(NominalSize.parse("2x4"), Length.millimetres(30_001), 1, "", ""))
+                .withMessageContaining("up to 30000 mm");
+    }
+
+    @Test
+    void greenLumberHoldsMoreThanDry() {
+        Tally studs = new Tally(List.of(line("2x4", 8, 10, "", "")));
+        assertThat(studs.dressedVolume(SoftwoodSizes.Condition.GREEN).cubicFeet())
+                .isCloseTo(10 * 1.5625 * 3.5625 * 96 / 1728, within(1e-9));
+    }
 }
