@@ -192,4 +192,125 @@ class CubicRuleTest {
         // Poles of 8 cm lie below those of 10 cm, as the hundredth would not.
         assertThat(CubicRule.CHINA_FIR_POLES.cubicMetres(8, 5)).isEqualTo(0.02451);
     }
+
+    /** By hand: 6 + 1.8 + 0.2 = 8 cm and 8 + 1.8 + 0.2 = 10 cm; 14 + 2 + 0.08 + 0.2 = 16.28 cm; 0.7854 x 4 of their squares. */
+    @Test
+    void chinaChangesItsFormulaWithDiameterAndLength() {
+        assertThat(CubicRule.CHINA.cubicMetres(6, 4)).as("four decimals").isEqualTo(0.0201);
+        assertThat(CubicRule.CHINA.cubicMetres(8, 4)).as("three").isEqualTo(0.031);
+        assertThat(CubicRule.CHINA.cubicMetres(12, 4)).isEqualTo(0.062);
+        assertThat(CubicRule.CHINA.cubicMetres(14, 4)).isEqualTo(0.083);
+        // 8 + 4.5 + 0.2 = 12.7 cm at 10 m; beyond it 0.8 x 10.2 x (8 + 5.1)^2.
+        assertThat(CubicRule.CHINA.cubicMetres(8, 10)).isEqualTo(0.127);
+        assertThat(CubicRule.CHINA.cubicMetres(8, 10.2)).isEqualTo(0.14);
+        // 20 + 1 + 0.02 + 0.36 = 21.38 cm at 2 m; below it 0.8 x 1.9 x (20 + 0.95)^2.
+        assertThat(CubicRule.CHINA.cubicMetres(20, 2)).isEqualTo(0.072);
+        assertThat(CubicRule.CHINA.cubicMetres(20, 1.9)).isEqualTo(0.067);
+        for (double between : new double[] {3.9, 6.5, 7.9, 12.5, 13.9}) {
+            assertThatThrownBy(() -> CubicRule.CHINA.cubicMetres(between, 4))
+                    .hasMessageContaining("take it to a class");
+        }
+        assertThat(CubicRule.CHINA.cubicMetres(4, 4)).isPositive();
+        assertThat(CubicRule.CHINA_FIR_POLES.cubicMetres(10, 4)).isPositive();
+    }
+
+    /** By hand: 28.6, 30.8, 58.8 and 61 cm squared times 6 m. */
+    @Test
+    void importedLogsAreAllowedMoreFromThirtyAndFromSixtyCentimetres() {
+        assertThat(CubicRule.JAPAN_1968.cubicMetres(28, 6)).isEqualTo(0.491);
+        assertThat(CubicRule.JAPAN_1968.cubicMetres(30, 6)).isEqualTo(0.569);
+        assertThat(CubicRule.JAPAN_1968.cubicMetres(58, 6)).isEqualTo(2.074);
+        assertThat(CubicRule.JAPAN_1968.cubicMetres(60, 6)).isEqualTo(2.233);
+    }
+
+    @Test
+    void theRussianTableEndsWithItsPrintedRowsAndColumns() {
+        for (double[] corner : new double[][] {{14, 1}, {14, 9}, {38, 1}, {38, 9}}) {
+            assertThat(CubicRule.RUSSIA.cubicMetres(corner[0], corner[1])).isPositive();
+        }
+        assertThatThrownBy(() -> CubicRule.RUSSIA.cubicMetres(12, 4)).hasMessageContaining("even centimetres");
+        assertThatThrownBy(() -> CubicRule.RUSSIA.cubicMetres(14, 9.5)).hasMessageContaining("1.0 to 9.0");
+        assertThatThrownBy(() -> CubicRule.RUSSIA.cubicMetres(14, 0.5)).hasMessageContaining("1.0 to 9.0");
+    }
+
+    @Test
+    void aReadingAtTheRulesPlaceLeadsToTheVolumeOfItsClasses() {
+        Length reading = Length.parse("21.4 cm");
+        Length measured = Length.parse("5 m");
+        for (CubicRule rule : CubicRule.values()) {
+            Length at = rule == CubicRule.FRANCE ? reading.times(3) : reading;
+            assertThat(rule.working(at, measured).value())
+                    .as(rule.id())
+                    .isEqualTo(rule.cubicMetres(
+                            rule.centimetres(at), rule == CubicRule.RUSSIA ? 5.0 : rule.metres(measured)));
+            assertThat(rule.working(at, measured).notes())
+                    .as(rule.id())
+                    .anyMatch(note -> note.contains(rule.classSource().title()));
+        }
+    }
+
+    @Test
+    void theWorkingOfALogSaysWhereItWasRead() {
+        Log log = ScaleTest.log("4.5 m", "26 cm", "26 cm", "30 cm");
+        assertThat(lastNote(CubicRule.FRANCE, log)).contains("of a round section", "straight between the ends");
+        assertThat(lastNote(CubicRule.GERMANY, log))
+                .contains("straight between the ends")
+                .doesNotContain("round section");
+        assertThat(lastNote(CubicRule.INDONESIA, log)).doesNotContain("straight between the ends");
+        assertThat(lastNote(CubicRule.JAPAN, log)).doesNotContain("straight between the ends");
+        Log measured = log.withProfile(java.util.List.of(
+                new ProfileStation(Length.ZERO, Length.parse("26 cm")),
+                new ProfileStation(Length.parse("4.5 m"), Length.parse("30 cm"))));
+        assertThat(lastNote(CubicRule.GERMANY, measured)).contains("off the measured profile");
+        assertThat(CubicRule.JAPAN.working(log).lines()).noneMatch(line -> line.name().contains("large-end"));
+        assertThat(CubicRule.GERMANY.working(log).lines()).anyMatch(line -> line.name().contains("large-end"));
+    }
+
+    private static String lastNote(CubicRule rule, Log log) {
+        java.util.List<String> notes = rule.working(log).notes();
+        return notes.get(notes.size() - 1);
+    }
+
+    @Test
+    void oneStepOfLengthIsEnough() {
+        assertThat(CubicRule.SOUTH_SEA.metres(Length.parse("20 cm"))).isEqualTo(0.2);
+        assertThat(CubicRule.INDONESIA.metres(Length.parse("20 cm"))).isEqualTo(0.1);
+        assertThat(CubicRule.JAPAN.metres(Length.parse("1 cm"))).isEqualTo(0.01);
+        assertThatThrownBy(() -> CubicRule.SOUTH_SEA.metres(Length.parse("19.9 cm")))
+                .hasMessageContaining("a step of 20 cm");
+    }
+
+    @Test
+    void aRuleSaysItsNamePlaceDomainAndSources() {
+        assertThat(CubicRule.byId("sweden-middle")).isEqualTo(CubicRule.SWEDEN_MIDDLE);
+        assertThat(CubicRule.JAPAN.label()).isEqualTo("Japan, logs (JAS)");
+        assertThat(CubicRule.FRANCE.place().label()).isEqualTo("girth at mid-length");
+        assertThat(CubicRule.FRANCE.domainCentimetres().holds(950)).isTrue();
+        assertThat(CubicRule.JAPAN.domainCentimetres().holds(300.1)).isFalse();
+        assertThat(CubicRule.JAPAN.lengthMetres().holds(30)).isTrue();
+        assertThat(CubicRule.CHINA.sources())
+                .extracting(org.woodyield.source.Source::id)
+                .containsExactly("gb-4814-text", "gb-4814-range-memory");
+        assertThat(CubicRule.JAPAN.classSource().id()).isEqualTo("japan-practice-memory");
+        assertThat(CubicRule.RUSSIA.classSource().id()).isEqualTo("gost-2292-memory");
+        assertThat(CubicRule.GERMANY.classSource().id()).isEqualTo("germany-memory");
+        assertThat(CubicRule.CHINA.classSource().id()).isEqualTo("gb-4814-text");
+        assertThat(CubicRule.SWEDEN_TOP.byRequestOnly()).isFalse();
+        assertThat(CubicRule.SWEDEN_TOP.asksTaper()).isTrue();
+        assertThat(CubicRule.CHINA.asksTaper()).isFalse();
+        assertThat(CubicRule.JAPAN.asksTaper()).isFalse();
+    }
+
+    /** A table inside its range is published; its formula outside was recalled, and the working says so only there. */
+    @Test
+    void aWorkingTellsOfWhatWasRecalledOnlyWhereItWasUsed() {
+        String memory = Standing.MEMORY.label();
+        assertThat(CubicRule.CHINA.working(20, 4).notes()).noneMatch(note -> note.contains(memory));
+        assertThat(CubicRule.CHINA.working(20, 11).notes()).anyMatch(note -> note.contains(memory));
+        assertThat(CubicRule.JAPAN.working(20, 4).notes()).anyMatch(note -> note.contains(memory));
+        assertThat(CubicRule.RUSSIA.working(20, 4).notes()).noneMatch(note -> note.contains("stands as"));
+        assertThat(CubicRule.JAPAN.working(20, 4).notes()).contains(CubicRule.JAPAN.rounding());
+        assertThat(CubicRule.INDONESIA.rounding()).startsWith("Not rounded");
+        assertThat(CubicRule.CHINA.rounding()).contains("four decimals up to 6 cm");
+    }
 }

@@ -20,6 +20,9 @@ import org.woodyield.source.Standing;
 /** The published rules: bits, flags, domains, and figures worked by hand. */
 class LogRulesTest {
 
+    /** Every log of a grid by default; the mutation profile, which runs these tests thousands of times, asks for fewer. */
+    private static final int STEP = Integer.getInteger("woodyield.test.every", 1);
+
     static Stream<LogRule> rules() {
         return Stream.concat(
                 Stream.concat(LogRules.all().stream(), LogRules.onRequest().stream()),
@@ -38,10 +41,17 @@ class LogRulesTest {
                 .toList();
     }
 
+    private static List<RuleFlag.Case> sample(LogRule rule) {
+        List<RuleFlag.Case> grid = grid(rule);
+        return IntStream.iterate(0, i -> i < grid.size(), i -> i + STEP)
+                .mapToObj(grid::get)
+                .toList();
+    }
+
     @ParameterizedTest
     @MethodSource("rules")
     void theWorkingHasTheBitsOfTheScale(LogRule rule) {
-        assertThat(grid(rule)).isNotEmpty().allSatisfy(log -> {
+        assertThat(sample(rule)).isNotEmpty().allSatisfy(log -> {
             double scale = rule.boardFeet(log.diameterInches(), log.lengthFeet());
             assertThat(rule.working(log.diameterInches(), log.lengthFeet()).value())
                     .isEqualTo(scale);
@@ -52,7 +62,7 @@ class LogRulesTest {
     @ParameterizedTest
     @MethodSource("rules")
     void aBatchHasTheBitsOfTheSingleCall(LogRule rule) {
-        List<RuleFlag.Case> grid = grid(rule);
+        List<RuleFlag.Case> grid = sample(rule);
         double[] diameters =
                 grid.stream().mapToDouble(RuleFlag.Case::diameterInches).toArray();
         double[] lengths = grid.stream().mapToDouble(RuleFlag.Case::lengthFeet).toArray();
@@ -120,7 +130,7 @@ class LogRulesTest {
             Double.NEGATIVE_INFINITY,
             Double.MAX_VALUE
         };
-        for (int n = 0; n < 300; n++) {
+        for (int n = 0; n < 300; n += STEP) {
             double d = n % 3 == 0 ? odd[random.nextInt(odd.length)] : random.nextInt(n % 3 == 1 ? 130 : 1300) / 10.0;
             double l = n % 2 == 0 ? 12 : n % 5 == 0 ? odd[random.nextInt(odd.length)] : random.nextInt(650) / 10.0;
             int at = n % 10 == 0 ? 1050 : random.nextInt(20);
@@ -164,8 +174,7 @@ class LogRulesTest {
     @ParameterizedTest
     @MethodSource("rules")
     void aBatchRoundsAsTheSingleCallDoes(LogRule rule) {
-        double[] diameters = DoubleStream.iterate(1, d -> d + 0.0625)
-                .limit(1000)
+        double[] diameters = DoubleStream.iterate(1, d -> d < 63.5, d -> d + 0.0625 * STEP)
                 .filter(d -> refusal(() -> rule.boardFeet(d, rule.lengthFeet().greatest()))
                         .isEmpty())
                 .toArray();
@@ -193,7 +202,7 @@ class LogRulesTest {
     void aRuleWithoutAFlagForItNeverFalls(LogRule rule) {
         boolean fallsByDiameter = has(rule, RuleFlag.Fault.FALLS_AS_DIAMETER_GROWS);
         boolean fallsByLength = has(rule, RuleFlag.Fault.FALLS_AS_LENGTH_GROWS);
-        for (RuleFlag.Case log : grid(rule)) {
+        for (RuleFlag.Case log : sample(rule)) {
             double d = log.diameterInches();
             double l = log.lengthFeet();
             double here = rule.boardFeet(d, l);

@@ -24,7 +24,7 @@ class ScalingConventionTest {
     }
 
     /** A log that has its scaling diameter and length (and the trim) already is taken as it is. */
-    @Property(tries = 1000)
+    @Property
     void takingTwiceIsTakingOnce(
             @ForAll Jurisdiction place,
             @ForAll @IntRange(min = 200, max = 1500) int longest,
@@ -67,7 +67,7 @@ class ScalingConventionTest {
     }
 
     /** The segments make up the scaling length, none is longer than allowed, and they grow toward the butt. */
-    @Property(tries = 1000)
+    @Property
     void segmentsMakeUpTheScalingLength(
             @ForAll Jurisdiction place,
             @ForAll @IntRange(min = 200, max = 900) int small,
