@@ -309,38 +309,26 @@ class ProductTest {
                 .isThrownBy(() -> slab("1 in", "10 in", Length.feet(12), Length.feet(12)))
                 .withMessageContaining("shortest first, each once");
         assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(() -> new NaturalEdge(
-                        "slab",
-                        Length.inches(1),
-                        Length.inches(9),
-                        List.of(Length.feet(8)),
-                        0,
-                        Product.Wood.of(Product.Wood.Kind.ANY),
-                        Product.Surface.ROUGH,
-                        12))
+                .isThrownBy(() -> slab("slab", 0, 12))
                 .withMessageContaining("quantity");
         assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(() -> new NaturalEdge(
-                        "slab",
-                        Length.inches(1),
-                        Length.inches(9),
-                        List.of(Length.feet(8)),
-                        1,
-                        Product.Wood.of(Product.Wood.Kind.ANY),
-                        Product.Surface.ROUGH,
-                        201))
+                .isThrownBy(() -> slab("slab", 1, 201))
                 .withMessageContaining("final moisture");
         assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(() -> new NaturalEdge(
-                        " ",
-                        Length.inches(1),
-                        Length.inches(9),
-                        List.of(Length.feet(8)),
-                        1,
-                        Product.Wood.of(Product.Wood.Kind.ANY),
-                        Product.Surface.ROUGH,
-                        12))
+                .isThrownBy(() -> slab(" ", 1, 12))
                 .withMessageContaining("id");
+    }
+
+    private static NaturalEdge slab(String id, int quantity, double moisture) {
+        return new NaturalEdge(
+                id,
+                Length.inches(1),
+                Length.inches(9),
+                List.of(Length.feet(8)),
+                quantity,
+                Product.Wood.of(Product.Wood.Kind.ANY),
+                Product.Surface.ROUGH,
+                moisture);
     }
 
     private static CoverArea boards(boolean nominal, String thickness, int overlapMillimetres, Product.Surface surface) {

@@ -219,7 +219,7 @@ class SpeciesCatalogueTest {
     void findsTheRowOfATableByTheSpeciesItIsJoinedTo() {
         Map<String, PublishedTable.Row> days = SpeciesTables.byId(
                 PublishedTable.read(SpeciesCatalogue.class, "air_drying_days.csv"), "air_drying");
-        assertThat(days.get("red-alder").number("max_days")).isEqualTo(180);
+        assertThat(days).hasEntrySatisfying("red-alder", row -> assertThat(row.number("max_days")).isEqualTo(180));
         assertThat(days).doesNotContainKey("gray-birch");
     }
 
