@@ -1,15 +1,13 @@
 package org.woodyield.lumber;
 
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import org.woodyield.wood.SpeciesCatalogue;
-import org.woodyield.wood.Species;
-import java.util.Optional;
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -22,6 +20,8 @@ import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
+import org.woodyield.wood.Species;
+import org.woodyield.wood.SpeciesCatalogue;
 
 class ProductTest {
 
@@ -217,15 +217,9 @@ class ProductTest {
                 Optional.of(WaneLimit.of("no.1")));
         // The greater of sqrt(20^2 + 30^2) and sqrt(40^2 + 15^2).
         assertThat(waney.leastDiameterMillimetres()).isCloseTo(42.720, within(5e-4));
-        assertThat(waney.named("rail")).isEqualTo(new Product(
-                "rail",
-                size,
-                Length.feet(8),
-                1,
-                square.wood(),
-                Product.Surface.ROUGH,
-                15,
-                waney.wane()));
+        assertThat(waney.named("rail"))
+                .isEqualTo(new Product(
+                        "rail", size, Length.feet(8), 1, square.wood(), Product.Surface.ROUGH, 15, waney.wane()));
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> waney.named(""));
     }
 
@@ -288,7 +282,9 @@ class ProductTest {
     void aNaturalEdgedBoardCountsItsLeastWidthAndAtLeastAnInch() {
         assertThat(slab("2 in", "10 in", Length.feet(12)).tally(Length.feet(12)).value())
                 .isCloseTo(20, within(1e-12));
-        assertThat(slab("1/2 in", "10 in", Length.feet(12)).tally(Length.feet(12)).value())
+        assertThat(slab("1/2 in", "10 in", Length.feet(12))
+                        .tally(Length.feet(12))
+                        .value())
                 .isCloseTo(10, within(1e-12));
         assertThat(slab("2 in", "2 in", Length.feet(8), Length.feet(12)).lengths())
                 .containsExactly(Length.feet(8), Length.feet(12));
@@ -331,7 +327,8 @@ class ProductTest {
                 moisture);
     }
 
-    private static CoverArea boards(boolean nominal, String thickness, int overlapMillimetres, Product.Surface surface) {
+    private static CoverArea boards(
+            boolean nominal, String thickness, int overlapMillimetres, Product.Surface surface) {
         return new CoverArea(
                 "floor",
                 0.09290304,

@@ -142,9 +142,7 @@ class SizeTableTest {
                         "No. 3A Common, any surface measure (SM): SM x 4 clear cutting units of 12, in any number of"
                                 + " cuttings.");
         assertThat(statements("nordic"))
-                .contains(
-                        "Finland: lengths from 2700 mm to 5400 mm by 300 mm.",
-                        "Sweden, planed size: moisture 16 %.");
+                .contains("Finland: lengths from 2700 mm to 5400 mm by 300 mm.", "Sweden, planed size: moisture 16 %.");
         assertThat(statements("australia"))
                 .contains(
                         "Australian dressed hardwood: lengths by 300 mm.",

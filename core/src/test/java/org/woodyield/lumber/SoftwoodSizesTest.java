@@ -255,7 +255,8 @@ class SoftwoodSizesTest {
         assertThat(NominalSize.parse("2x6").lumberClass().label()).isEqualTo("dimension");
         assertThat(NominalSize.parse("1x6").lumberClass().label()).isEqualTo("board");
         // The doubt of green timbers does not cling to dry ones.
-        assertThat(SoftwoodSizes.dressed(NominalSize.parse("8x8"), Condition.DRY).doubts())
+        assertThat(SoftwoodSizes.dressed(NominalSize.parse("8x8"), Condition.DRY)
+                        .doubts())
                 .isEmpty();
     }
 

@@ -211,8 +211,7 @@ class TallyTest {
         assertThat(new Tally.Line(NominalSize.parse("2x4"), Length.millimetres(30_000), 1, "", "").length())
                 .isEqualTo(Length.millimetres(30_000));
         assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(
-                        () -> new Tally.Line(NominalSize.parse("2x4"), Length.millimetres(30_001), 1, "", ""))
+                .isThrownBy(() -> new Tally.Line(NominalSize.parse("2x4"), Length.millimetres(30_001), 1, "", ""))
                 .withMessageContaining("up to 30000 mm");
     }
 

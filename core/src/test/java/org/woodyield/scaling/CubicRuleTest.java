@@ -262,8 +262,10 @@ class CubicRuleTest {
                 new ProfileStation(Length.ZERO, Length.parse("26 cm")),
                 new ProfileStation(Length.parse("4.5 m"), Length.parse("30 cm"))));
         assertThat(lastNote(CubicRule.GERMANY, measured)).contains("off the measured profile");
-        assertThat(CubicRule.JAPAN.working(log).lines()).noneMatch(line -> line.name().contains("large-end"));
-        assertThat(CubicRule.GERMANY.working(log).lines()).anyMatch(line -> line.name().contains("large-end"));
+        assertThat(CubicRule.JAPAN.working(log).lines())
+                .noneMatch(line -> line.name().contains("large-end"));
+        assertThat(CubicRule.GERMANY.working(log).lines())
+                .anyMatch(line -> line.name().contains("large-end"));
     }
 
     private static String lastNote(CubicRule rule, Log log) {

@@ -219,8 +219,8 @@ class DryingTest {
 
     @Test
     void theWidestStackingIsAcceptedAndAStepMoreIsRefused() {
-        Stacking widest = new Stacking(
-                Stacking.WIDEST, Stacking.WIDEST_GAP, Stacking.THICKEST_STICKER, Stacking.WIDEST_SPACING);
+        Stacking widest =
+                new Stacking(Stacking.WIDEST, Stacking.WIDEST_GAP, Stacking.THICKEST_STICKER, Stacking.WIDEST_SPACING);
         LumberStack stack = widest.of(40, Length.inches(2), Length.inches(8), Length.feet(16));
         assertThat(stack.boardsInARow()).as("(240 + 12) / (8 + 12)").isEqualTo(12);
         assertThat(stack.stickersInARow()).as("192 / 24 and one").isEqualTo(9);
@@ -245,7 +245,8 @@ class DryingTest {
                         Length.parse(width), Length.parse(gap), Length.parse(sticker), Length.parse(spacing)))
                 .satisfies(refusal -> {
                     assertThat(refusal.parameter()).isEqualTo(what);
-                    assertThat(Length.parse(refusal.limits().replace("up to ", ""))).isEqualTo(Length.parse(limit));
+                    assertThat(Length.parse(refusal.limits().replace("up to ", "")))
+                            .isEqualTo(Length.parse(limit));
                     assertThat(refusal.remedy()).isNotEmpty();
                 });
     }
@@ -262,18 +263,19 @@ class DryingTest {
     @Test
     void aPlaceQuotedBySeasonsHasEachOfThemAndNoOthers() {
         assertThat(DryingAir.ofPlace("Casper, WY"))
-                .isInstanceOfSatisfying(DryingAir.Seasons.class, seasons -> assertThat(seasons.ranges())
-                        .extracting(OutdoorMoisture.Range::period)
-                        .containsExactly("Nov-Jun", "Jul-Oct"));
+                .isInstanceOfSatisfying(
+                        DryingAir.Seasons.class,
+                        seasons -> assertThat(seasons.ranges())
+                                .extracting(OutdoorMoisture.Range::period)
+                                .containsExactly("Nov-Jun", "Jul-Oct"));
     }
 
     @Test
     void anUnknownPlaceIsRefusedWithAllThatAreKnown() {
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> DryingAir.ofPlace("Atlantis"))
-                .satisfies(refusal -> assertThat(refusal.limits().split("; "))
-                        .hasSize(13 + 4)
-                        .contains("Juneau, AK", "Sheridan WY"));
+                .satisfies(refusal ->
+                        assertThat(refusal.limits().split("; ")).hasSize(13 + 4).contains("Juneau, AK", "Sheridan WY"));
     }
 
     @Test
@@ -284,8 +286,7 @@ class DryingTest {
                 .isThrownBy(() -> new DryingAir.Year(F, winter.subList(0, 11)))
                 .withMessageContaining("months");
         assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(
-                        () -> new DryingAir.Year(F, Collections.nCopies(12, new OutdoorMoisture.Air(50, 99))))
+                .isThrownBy(() -> new DryingAir.Year(F, Collections.nCopies(12, new OutdoorMoisture.Air(50, 99))))
                 .withMessageContaining("humidity");
     }
 }

@@ -153,8 +153,6 @@ class SizeChangeTest {
     void twoModelsAreAsFarApartAsTheirSizes() {
         SizeChange.Comparison two = SizeChange.compare(FIR, Face.WIDTH, 0, 10, "in", SizeChange.GREEN, 15);
         assertThat(two.results()).hasSize(2);
-        assertThat(two.spread().orElseThrow())
-                .as("3.8 and 2.806 % of 10 in")
-                .isCloseTo(0.0994, within(5e-5));
+        assertThat(two.spread().orElseThrow()).as("3.8 and 2.806 % of 10 in").isCloseTo(0.0994, within(5e-5));
     }
 }

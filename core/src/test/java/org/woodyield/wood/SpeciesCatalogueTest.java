@@ -1,8 +1,8 @@
 package org.woodyield.wood;
 
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import java.util.Set;
@@ -180,7 +180,16 @@ class SpeciesCatalogueTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"fir,fir,0", "fir,firs,1", "oak,ok,1", "oak,elk,2", "form,from,1", "ab,ba,1", "kitten,sitting,3", "'',oak,3"})
+    @CsvSource({
+        "fir,fir,0",
+        "fir,firs,1",
+        "oak,ok,1",
+        "oak,elk,2",
+        "form,from,1",
+        "ab,ba,1",
+        "kitten,sitting,3",
+        "'',oak,3"
+    })
     void countsLettersPutInTakenOutReplacedAndChangedOver(String a, String b, int distance) {
         assertThat(EditDistance.between(a, b)).isEqualTo(distance);
         assertThat(EditDistance.between(b, a)).isEqualTo(distance);
@@ -206,8 +215,8 @@ class SpeciesCatalogueTest {
                         "table_4_1", "species", "green_moisture_4_1.csv", "green_moisture_4_1.csv"))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("green_moisture_4_1.csv line");
-        assertThatThrownBy(() -> SpeciesTables.keyed(
-                        PublishedTable.read(SpeciesCatalogue.class, "shrinkage_4_3.csv"), "group"))
+        assertThatThrownBy(() ->
+                        SpeciesTables.keyed(PublishedTable.read(SpeciesCatalogue.class, "shrinkage_4_3.csv"), "group"))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("second hardwood");
         assertThatThrownBy(() -> SpeciesTables.joined(species("red-alder"), "table_4_1", Map.of()))
@@ -217,9 +226,11 @@ class SpeciesCatalogueTest {
 
     @Test
     void findsTheRowOfATableByTheSpeciesItIsJoinedTo() {
-        Map<String, PublishedTable.Row> days = SpeciesTables.byId(
-                PublishedTable.read(SpeciesCatalogue.class, "air_drying_days.csv"), "air_drying");
-        assertThat(days).hasEntrySatisfying("red-alder", row -> assertThat(row.number("max_days")).isEqualTo(180));
+        Map<String, PublishedTable.Row> days =
+                SpeciesTables.byId(PublishedTable.read(SpeciesCatalogue.class, "air_drying_days.csv"), "air_drying");
+        assertThat(days)
+                .hasEntrySatisfying(
+                        "red-alder", row -> assertThat(row.number("max_days")).isEqualTo(180));
         assertThat(days).doesNotContainKey("gray-birch");
     }
 
