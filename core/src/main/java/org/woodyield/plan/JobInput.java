@@ -201,6 +201,22 @@ public record JobInput(
     }
 
     /**
+     * Woods in which something that is wanted has no price bought.
+     *
+     * @return softwood, hardwood, both or none
+     */
+    public List<Wood> unpriced() {
+        return Planner.items(this).stream()
+                .flatMap(item -> logs.stream()
+                        .map(Log::species)
+                        .filter(item.wood()::accepts)
+                        .filter(species -> price(item.priceSize(), species).isEmpty()))
+                .map(species -> Wood.of(species.hardwood() ? Wood.Kind.HARDWOOD : Wood.Kind.SOFTWOOD))
+                .distinct()
+                .toList();
+    }
+
+    /**
      * What bought lumber costs.
      *
      * @param size the size that the price is for; empty for any that has no price of its own

@@ -173,7 +173,7 @@ public final class Planner {
 
     /** Whether all that is wanted has a price, so that patterns are chosen by money. */
     static boolean isPriced(JobInput input) {
-        return items(input).stream().allMatch(item -> hasPrices(input, item));
+        return input.unpriced().isEmpty();
     }
 
     private static String key(Item item, Species species) {
@@ -398,13 +398,6 @@ public final class Planner {
             }
         }
         throw new IllegalArgumentException("nothing wanted is called " + id);
-    }
-
-    private static boolean hasPrices(JobInput input, Item item) {
-        return input.logs().stream()
-                .map(Log::species)
-                .filter(item.wood()::accepts)
-                .allMatch(species -> input.price(item.priceSize(), species).isPresent());
     }
 
     /** Worth of one unit of the need: the lowest price among the species that may give it, or its board feet. */

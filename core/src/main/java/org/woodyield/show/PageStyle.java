@@ -13,7 +13,8 @@ final class PageStyle {
               --ink: #1f1c17;
               --soft: #59534a;
               --rule: #bdb6a6;
-              --shade: #f0ede3;
+              --shade: rgba(110, 90, 20, 0.08);
+              --edge: rgba(50, 40, 10, 0.45);
             }
             @media (prefers-color-scheme: dark) {
               :root {
@@ -21,7 +22,8 @@ final class PageStyle {
                 --ink: #ece6d8;
                 --soft: #b9b1a1;
                 --rule: #575145;
-                --shade: #25221c;
+                --shade: rgba(255, 240, 200, 0.05);
+                --edge: rgba(255, 240, 200, 0.45);
               }
             }
             * { box-sizing: border-box; }
@@ -64,6 +66,14 @@ final class PageStyle {
             .facts dd { margin: 0; font-size: 0.9rem; line-height: 1.35; }
             .facts .figure { font-size: 1.35rem; line-height: 1.3; }
             .scroll { overflow-x: auto; max-width: 100%; }
+            /* A shade at an edge behind which a wide table goes on; paper that scrolls with the table covers it at the end. */
+            .scroll, .equation {
+              background:
+                linear-gradient(to right, var(--paper) 1.3rem, transparent) left / 3rem 100% no-repeat local,
+                linear-gradient(to left, var(--paper) 1.3rem, transparent) right / 3rem 100% no-repeat local,
+                linear-gradient(to right, var(--edge), transparent) left / 1.1rem 100% no-repeat scroll,
+                linear-gradient(to left, var(--edge), transparent) right / 1.1rem 100% no-repeat scroll;
+            }
             table {
               border-collapse: collapse;
               margin: 0.6rem 0 1.1rem;
@@ -105,7 +115,7 @@ final class PageStyle {
               h2 { margin-top: 1.2rem; }
               figure, tr, .facts div, .steps li { break-inside: avoid; }
               thead { display: table-header-group; }
-              .scroll { overflow: visible; }
+              .scroll, .equation { overflow: visible; background: none; }
               table { font-size: 7.6pt; }
               th, td { padding: 0.15rem 0.45rem 0.15rem 0; min-width: 0; }
               tbody th { white-space: normal; }
@@ -115,7 +125,6 @@ final class PageStyle {
               .working h3 { font-size: 8.5pt; margin: 0.6rem 0 0.2rem; }
               .working p { margin: 0.1rem 0; }
               .working table { font-size: 6.5pt; margin: 0.2rem 0; }
-              .equation { overflow: visible; }
               details::details-content { content-visibility: visible; display: block; height: auto; columns: 2; column-gap: 1.5rem; }
             }
             """;

@@ -122,12 +122,20 @@ final class PlanContent {
                     "per board foot"));
         });
         blocks.add(new Facts(facts));
-        plan.breakEven()
-                .ifPresent(money -> blocks.add(new Points(List.of(
-                        WorkSections.verdict("Own work not counted", money.workFree())
-                                + prospect(plan.prospects().workFree()),
-                        WorkSections.verdict("Own work counted at its wage", money.workValued())
-                                + prospect(plan.prospects().workValued())))));
+        plan.breakEven().ifPresent(money -> {
+            List<String> lines = new ArrayList<>(List.of(
+                    WorkSections.verdict("Own work not counted", money.workFree())
+                            + prospect(plan.prospects().workFree()),
+                    WorkSections.verdict("Own work counted at its wage", money.workValued())
+                            + prospect(plan.prospects().workValued())));
+            List<String> missing =
+                    MissingPrices.of(plan).map(MissingPrices::keys).orElse(List.of());
+            if (!missing.isEmpty()) {
+                lines.add("Prices are missing: " + String.join(", ", missing)
+                        + ". What is left out for want of each, and what to write, stands under Money.");
+            }
+            blocks.add(new Points(lines));
+        });
         return new Section("in-short", "In short", blocks);
     }
 
@@ -163,16 +171,16 @@ final class PlanContent {
     }
 
     private String prospect(Optional<Outlook> outlook) {
-        return outlook.map(one -> " Its " + new WorkSections(words).prospect(one) + movers(one) + ".")
+        return outlook.map(one -> " In figures: " + new WorkSections(words).prospect(one) + "." + movers(one))
                 .orElse("");
     }
 
     private static String movers(Outlook outlook) {
         String most = outlook.movers().stream()
                 .limit(WorkSections.MOVERS)
-                .map(mover -> mover.input().label())
+                .map(WorkSections::taken)
                 .collect(Collectors.joining("; "));
-        return most.isEmpty() ? "" : ". Moved most by: " + most;
+        return most.isEmpty() ? "" : " What moves it most: " + most + ".";
     }
 
     private String shortages() {
@@ -290,7 +298,7 @@ final class PlanContent {
                     Cell.text(one.taken()),
                     Cell.text(""),
                     Cell.text(one.source().standing().label()),
-                    Cell.text(title(one.source())));
+                    Cell.text(PlanWords.title(one.source())));
         });
         for (Map.Entry<WorkInput, InputValue> entry :
                 plan.input().work().values().entrySet()) {
@@ -303,7 +311,7 @@ final class PlanContent {
                         Cell.text((NumberText.full(value.value()) + " " + unit).strip()),
                         Cell.text(PlanWords.range(value.spread())),
                         Cell.text(value.source().standing().label()),
-                        Cell.text(title(value.source())));
+                        Cell.text(PlanWords.title(value.source())));
             }
         }
         blocks.add(new Tabular(table.build()));
@@ -311,10 +319,6 @@ final class PlanContent {
             blocks.add(new Workings("How your own measurements were used", workings));
         }
         return new Section("models", "Models, and what was taken for granted", blocks);
-    }
-
-    private static String title(Source source) {
-        return source.author().isBlank() ? source.title() : source.author() + ", " + source.title();
     }
 
     private Section sources() {

@@ -106,6 +106,11 @@ final class PlanWords {
         return (unit.equals("pieces") ? NumberText.fixed(value, 0) : NumberText.fixed(value, 2)) + " " + unit;
     }
 
+    /** What a source is called in a table. */
+    static String title(Source source) {
+        return source.author().isBlank() ? source.title() : source.author() + ", " + source.title();
+    }
+
     /** A range in words, empty where there is none. */
     static String range(Distribution spread) {
         if (spread instanceof Distribution.Triangular triangle) {

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobPlan;
@@ -27,6 +29,7 @@ import org.woodyield.work.CashFlow;
 import org.woodyield.work.CostKind;
 import org.woodyield.work.CuttingRate;
 import org.woodyield.work.FuelUse;
+import org.woodyield.work.InputValue;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.Outlook;
 import org.woodyield.work.SawingWork;
@@ -274,7 +277,8 @@ final class WorkSections {
                     Cell.text(kind.running() ? "running cost" : "cost of owning"),
                     amount.map(WorkSections::money).orElse(Cell.NONE),
                     amount.map(sum -> perFoot(cost.perBoardFoot(sum))).orElse(Cell.NONE),
-                    Cell.text(missing.stream().map(WorkInput::label).sorted().collect(Collectors.joining(", "))));
+                    Cell.text(
+                            missing.stream().map(MissingPrices::named).sorted().collect(Collectors.joining(", "))));
         }
         for (boolean owning : new boolean[] {false, true}) {
             for (boolean valued : new boolean[] {false, true}) {
@@ -285,24 +289,28 @@ final class WorkSections {
         lines.add("Outlay before the first board, less resale: "
                 + money.outlay().map(NumberText::money).orElse("not known") + ".");
         lines.add("The same lumber bought: "
-                + money.boughtPerBoardFoot().map(NumberText::money).orElse("no price known") + " per board foot"
+                + money.boughtPerBoardFoot()
+                        .map(each -> NumberText.money(each) + " per board foot")
+                        .orElse("not known")
                 + plan.boughtPrice()
                         .map(all -> ", " + NumberText.money(all) + " for what is usable here")
                         .orElse("")
                 + ".");
         lines.add(side("Own work not counted", money.workFree()));
         lines.add(side("Own work counted at its wage", money.workValued()));
-        if (!money.missing().isEmpty()) {
-            lines.add("Nobody gave: "
-                    + money.missing().stream().map(WorkInput::label).sorted().collect(Collectors.joining(", "))
-                    + ". No figure was put in its place.");
-        }
-        List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build())));
+        List<Block> blocks = new ArrayList<>();
+        MissingPrices.of(plan).flatMap(MissingPrices::table).ifPresent(missing -> {
+            blocks.add(new Tabular(missing));
+            blocks.add(
+                    new Prose("No figure was put in the place of any of these. Put your own for AMOUNT and NUMBER; an"
+                            + " amount of 0 is a price too, and says that it costs nothing."));
+        });
+        blocks.add(new Tabular(table.build()));
         pieceCosts(blocks, cost);
         blocks.add(new Points(lines));
         prospects(blocks);
         plan.ways().ifPresent(ways -> ways(blocks, ways));
-        plan.cashFlow().ifPresentOrElse(flow -> cashFlow(blocks, flow), () -> noCashFlow(blocks, money));
+        plan.cashFlow().ifPresentOrElse(flow -> cashFlow(blocks, flow), () -> noCashFlow(blocks));
         return new Section("money", "Money", blocks);
     }
 
@@ -337,16 +345,19 @@ final class WorkSections {
                 }
             }
         }
-        blocks.add(new Tabular(table.build()));
-        blocks.add(
-                new Prose(
-                        "Its board feet at the running cost of a usable board foot, in "
-                                + plan.input().currency()
-                                + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."));
+        if (cost.leftOutOfRunning(false).isEmpty()
+                || cost.leftOutOfRunning(true).isEmpty()) {
+            blocks.add(new Tabular(table.build()));
+            blocks.add(
+                    new Prose(
+                            "Its board feet at the running cost of a usable board foot, in "
+                                    + plan.input().currency()
+                                    + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."));
+        }
         for (boolean valued : new boolean[] {false, true}) {
             if (!cost.leftOutOfRunning(valued).isEmpty()) {
                 blocks.add(new Prose("Own work " + (valued ? "counted" : "not counted")
-                        + ": no piece is given a cost, for what is left out of the running cost: "
+                        + ": no piece is given a cost, for this is left out of the running cost: "
                         + leftOutOfRunning(valued) + "."));
             }
         }
@@ -358,8 +369,7 @@ final class WorkSections {
     /** Each cost that is left out, with the inputs that nobody gave. */
     private String leftOutOfRunning(boolean ownWorkValued) {
         return plan.cost().orElseThrow().leftOutOfRunning(ownWorkValued).entrySet().stream()
-                .map(left -> left.getKey().label() + " (no "
-                        + left.getValue().stream().map(WorkInput::label).collect(Collectors.joining(", no ")) + ")")
+                .map(left -> left.getKey().label() + " (no " + MissingPrices.named(left.getValue()) + ")")
                 .collect(Collectors.joining("; "));
     }
 
@@ -412,23 +422,91 @@ final class WorkSections {
             blocks.add(new Prose(
                     "Lower and higher: by one standard deviation of the range, not beyond its ends. The interval and"
                             + " the probability come from seeded draws of all ranges together, taken as independent; what has no"
-                            + " range is taken as it stands, and the cuts stay as planned."));
+                            + " range is taken as it stands, and the cuts stay as planned. None or all of the draws does not mean"
+                            + " that it cannot be otherwise: the prices have no range unless the job gives them one."));
+            ranges(blocks);
         }
     }
 
-    /** The saving with what the ranges make of it; no probability where there is no range. */
+    /** What it saves or loses against buying, and what the ranges make of that; no probability where there is no range. */
     String prospect(Outlook outlook) {
-        String currency = plan.input().currency();
-        String saving = "saving against buying " + NumberText.money(new Money(outlook.value(), currency));
-        return outlook.drawn()
-                .map(drawn -> {
-                    MonteCarlo.Interval interval = drawn.interval(COVERAGE);
-                    return saving + ", 95 % of the draws from "
-                            + NumberText.money(new Money(interval.least(), currency)) + " to "
-                            + NumberText.money(new Money(interval.greatest(), currency))
-                            + "; it pays in " + NumberText.percent(drawn.shareAbove(0)) + " of them";
-                })
-                .orElse(saving + "; no input has a range, so there is no interval and no probability");
+        return "against buying the lumber this job costs " + difference(outlook.value())
+                + outlook.drawn()
+                        .map(drawn -> {
+                            MonteCarlo.Interval interval = drawn.interval(COVERAGE);
+                            return "; 95 % of " + drawn.trials() + " draws lie between "
+                                    + difference(interval.least()) + " and " + difference(interval.greatest())
+                                    + "; it pays in " + share(drawn.shareAbove(0)) + " of them";
+                        })
+                        .orElse("; no input has a range, so there is no interval and no probability");
+    }
+
+    private String difference(double saving) {
+        return NumberText.money(new Money(Math.abs(saving), plan.input().currency()))
+                + (saving < 0 ? " more" : " less");
+    }
+
+    /** A share of draws that is none or all says nothing of what cannot happen. */
+    private static String share(double share) {
+        if (share == 0) {
+            return "none";
+        }
+        return share == 1 ? "all" : NumberText.percent(share);
+    }
+
+    /** What is taken for an input, with its range and what that rests on. */
+    static String taken(Outlook.Mover mover) {
+        String unit = mover.input().unit();
+        return mover.input().label() + " (taken: "
+                + (NumberText.full(mover.value().value()) + " " + unit).strip() + ", range "
+                + PlanWords.range(mover.value().spread()) + "; "
+                + mover.value().source().standing().label() + ")";
+    }
+
+    /** All ranges that the draws are made from. */
+    private void ranges(List<Block> blocks) {
+        Set<WorkInput> moving = EnumSet.noneOf(WorkInput.class);
+        Stream.of(plan.prospects().workFree(), plan.prospects().workValued())
+                .flatMap(Optional::stream)
+                .flatMap(outlook -> outlook.movers().stream())
+                .forEach(mover -> moving.add(mover.input()));
+        PlanTable.Builder table = PlanTable.of(
+                        "ranges", words.fromMemory("The ranges that were assumed for interval and probability"))
+                .text("Key", "key")
+                .text("Input", "input")
+                .text("Taken", "taken")
+                .text("Range", "range")
+                .text("Unit", "unit")
+                .text("Law", "law")
+                .text("Standing", "standing")
+                .text("Rests on", "source");
+        for (WorkInput input : moving) {
+            InputValue value = plan.input().work().find(input).orElseThrow();
+            table.row(
+                    Cell.text(input.keyOfJob()),
+                    Cell.text(input.label()),
+                    Cell.text(NumberText.full(value.value())),
+                    Cell.text(PlanWords.range(value.spread())),
+                    Cell.text(unit(input)),
+                    Cell.text(law(value.spread())),
+                    Cell.text(value.source().standing().label()),
+                    Cell.text(PlanWords.title(value.source())));
+        }
+        blocks.add(new Tabular(table.build()));
+        blocks.add(new Prose("Triangle: likeliest at the value taken, falling to nothing at both ends. Even: every value of"
+                + " the range alike. Normal: the value taken and one standard deviation to either side; values beyond"
+                + " it happen. A range of your own is written behind the value, such as 3 min (2 min to 5 min)."));
+    }
+
+    private String unit(WorkInput input) {
+        return input.isMoney() ? input.unit().replace("money", plan.input().currency()) : input.unit();
+    }
+
+    private static String law(Distribution spread) {
+        if (spread instanceof Distribution.Triangular) {
+            return "triangle";
+        }
+        return spread instanceof Distribution.Normal ? "normal" : "even";
     }
 
     // The ways to come by the lumber, and the saw year by year.
@@ -444,11 +522,11 @@ final class WorkSections {
                 .number("Per usable bf", "per-usable-bf")
                 .number("This job", "this-job")
                 .text("Not counted for want of a price", "not-counted");
-        PlanTable.Builder places = PlanTable.of("crossings", "Where two ways change places")
+        PlanTable.Builder places = PlanTable.of("crossings", "Each two ways, and where they change places")
                 .text("Own work", "own-work")
-                .text("Way", "way")
+                .text("Cheaper of small volumes", "way")
                 .text("Other way", "other-way")
-                .text("At bf usable", "at-bf");
+                .text("Change places at bf usable", "at-bf");
         boolean cross = false;
         List<String> lines = new ArrayList<>();
         for (boolean valued : new boolean[] {false, true}) {
@@ -469,15 +547,25 @@ final class WorkSections {
                         Cell.text(work),
                         Cell.text(crossing.one().name()),
                         Cell.text(crossing.other().name()),
-                        Cell.text(crossing.volumes().stream()
-                                .map(volume -> NumberText.fixed(volume.value(), 0))
-                                .collect(Collectors.joining(", "))));
+                        Cell.text(
+                                crossing.volumes().isEmpty()
+                                        ? "never"
+                                        : crossing.volumes().stream()
+                                                .map(volume -> NumberText.fixed(volume.value(), 0))
+                                                .collect(Collectors.joining(", "))));
             }
-            side.cheapest(side.usable())
-                    .ifPresent(way -> lines.add("Own work " + work + ", cheapest for this job: " + way.name() + "."));
+            cheapest(side).ifPresent(best -> lines.add("Own work " + work + ": " + best));
         }
         for (SupplyWays.LeftOut out : ways.workValued().leftOut()) {
-            lines.add(way(out.kind()) + ": left out, no " + String.join(", no ", out.missing()) + ".");
+            boolean always = ways.workFree().leftOut().stream().anyMatch(other -> other.kind() == out.kind());
+            lines.add(way(out.kind()) + ": left out" + (always ? "" : " where own work is counted") + ", no "
+                    + Stream.concat(
+                                    out.missing().stream().map(MissingPrices::named),
+                                    out.unscaled()
+                                            ? Stream.of("International 1/4-inch scale of the logs")
+                                            : Stream.of())
+                            .collect(Collectors.joining(", no "))
+                    + ".");
         }
         if (ways.workFree().ways().isEmpty() && ways.workValued().ways().isEmpty()) {
             blocks.add(new Points(lines));
@@ -494,7 +582,18 @@ final class WorkSections {
         blocks.add(new Points(lines));
     }
 
-    private static String way(SupplyWay.Kind kind) {
+    /** Which way is the cheapest can be said where two or more have a figure. */
+    private static Optional<String> cheapest(SupplyWays ways) {
+        boolean alone = ways.ways().stream().map(SupplyWay::kind).distinct().count() == 1;
+        return ways.cheapest(ways.usable())
+                .map(way -> alone
+                        ? way(way.kind())
+                                + " is the only choice that could be costed; whether it is the cheapest cannot"
+                                + " be said."
+                        : "of the choices that could be costed the cheapest for this job is to " + way.name() + ".");
+    }
+
+    static String way(SupplyWay.Kind kind) {
         return switch (kind) {
             case BUY -> "Buying the lumber";
             case OWN_SAW -> "This saw";
@@ -504,18 +603,11 @@ final class WorkSections {
         };
     }
 
-    private void noCashFlow(List<Block> blocks, BreakEven money) {
-        Set<WorkInput> missing = EnumSet.noneOf(WorkInput.class);
-        missing.addAll(money.missing());
-        missing.remove(WorkInput.WAGE);
-        for (WorkInput input :
-                List.of(WorkInput.RESALE, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR, WorkInput.INTEREST)) {
-            if (plan.input().work().find(input).isEmpty()) {
-                missing.add(input);
-            }
-        }
-        blocks.add(new Prose("The saw year by year: left out, no "
-                + missing.stream().map(WorkInput::label).collect(Collectors.joining(", no ")) + "."));
+    private void noCashFlow(List<Block> blocks) {
+        String lacking = MissingPrices.of(plan)
+                .map(missing -> MissingPrices.named(missing.ofYears()))
+                .orElse("");
+        blocks.add(new Prose("The saw year by year: left out, no " + lacking + "."));
     }
 
     private void cashFlow(List<Block> blocks, CashFlow flow) {
@@ -567,7 +659,7 @@ final class WorkSections {
                 && !(owning && left.contains(CostKind.DEPRECIATION) && left.contains(CostKind.INTEREST));
         return List.of(
                 Cell.text((owning ? "with owning" : "running") + ", own work " + (valued ? "counted" : "not counted")
-                        + (lacking.isEmpty() ? "" : ", known costs only")),
+                        + (lacking.isEmpty() || !known ? "" : ", known costs only")),
                 Cell.text("sum"),
                 known ? money(sum) : Cell.NONE,
                 known ? perFoot(cost.perBoardFoot(sum)) : Cell.NONE,

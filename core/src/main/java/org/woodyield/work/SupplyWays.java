@@ -1,9 +1,12 @@
 package org.woodyield.work;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Money;
 
@@ -26,21 +29,24 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
      * A way without its prices.
      *
      * @param kind which
-     * @param missing what nobody gave, in words
+     * @param missing what nobody gave, in the order of {@link WorkInput}
+     * @param unscaled whether it needs a scale of the logs and they have none
      */
-    public record LeftOut(SupplyWay.Kind kind, List<String> missing) {
+    public record LeftOut(SupplyWay.Kind kind, Set<WorkInput> missing, boolean unscaled) {
         /** Keeps an immutable copy. */
         public LeftOut {
-            missing = List.copyOf(missing);
+            EnumSet<WorkInput> copy = EnumSet.noneOf(WorkInput.class);
+            copy.addAll(missing);
+            missing = Collections.unmodifiableSet(copy);
         }
     }
 
     /**
      * Volumes at which two ways change places.
      *
-     * @param one a way
+     * @param one the way that is the cheaper below the first of these volumes, or at every volume where there is none
      * @param other another
-     * @param volumes where they cost the same, rising
+     * @param volumes where they cost the same, rising; empty where they never change places
      */
     public record Crossing(SupplyWay one, SupplyWay other, List<BoardFeet> volumes) {
         /** Keeps an immutable copy. */
@@ -99,18 +105,23 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
     }
 
     /**
-     * Where each two ways change places.
+     * Each two ways beside each other.
      *
-     * @return all pairs that do, in the order of the ways
+     * @return all pairs in the order of the ways, those too that never change places; of each pair the way first that is the
+     *     cheaper of small volumes
      */
     public List<Crossing> crossings() {
         List<Crossing> crossings = new ArrayList<>();
         for (int i = 0; i < ways.size(); i++) {
             for (int j = i + 1; j < ways.size(); j++) {
-                List<BoardFeet> volumes = ways.get(i).crossings(ways.get(j));
-                if (!volumes.isEmpty()) {
-                    crossings.add(new Crossing(ways.get(i), ways.get(j), volumes));
-                }
+                SupplyWay one = ways.get(i);
+                SupplyWay other = ways.get(j);
+                List<BoardFeet> volumes = one.crossings(other);
+                BoardFeet below = volumes.isEmpty()
+                        ? usable
+                        : BoardFeet.usable(volumes.get(0).value() / 2);
+                boolean inOrder = one.cost(below).compareTo(other.cost(below)) <= 0;
+                crossings.add(new Crossing(inOrder ? one : other, inOrder ? other : one, volumes));
             }
         }
         return List.copyOf(crossings);
@@ -151,18 +162,22 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         }
 
         private List<String> absent(WorkInput... wanted) {
-            List<String> absent = new ArrayList<>();
-            for (WorkInput input : wanted) {
-                if (inputs.find(input).isEmpty()) {
-                    absent.add(input.label());
-                }
-            }
-            return absent;
+            return lacking(wanted).stream().map(WorkInput::label).toList();
         }
 
-        private boolean lacks(SupplyWay.Kind kind, List<String> missing) {
+        private Set<WorkInput> lacking(WorkInput... wanted) {
+            Set<WorkInput> lacking = EnumSet.noneOf(WorkInput.class);
+            for (WorkInput input : wanted) {
+                if (inputs.find(input).isEmpty()) {
+                    lacking.add(input);
+                }
+            }
+            return lacking;
+        }
+
+        private boolean lacks(SupplyWay.Kind kind, Set<WorkInput> missing) {
             if (!missing.isEmpty()) {
-                leftOut.add(new LeftOut(kind, missing));
+                leftOut.add(new LeftOut(kind, missing, false));
             }
             return !missing.isEmpty();
         }
@@ -180,14 +195,14 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         }
 
         private void buy() {
-            if (!lacks(SupplyWay.Kind.BUY, absent(WorkInput.LUMBER_PRICE))) {
+            if (!lacks(SupplyWay.Kind.BUY, lacking(WorkInput.LUMBER_PRICE))) {
                 add(SupplyWay.Kind.BUY, "buy the lumber", 0, inputs.get(WorkInput.LUMBER_PRICE), 0, 0, List.of());
             }
         }
 
         private void ownSaw() {
-            List<String> missing = absent(WorkInput.PURCHASE);
-            cost.leftOutOfRunning(ownWorkValued).keySet().forEach(kind -> missing.add(kind.label()));
+            Set<WorkInput> missing = lacking(WorkInput.PURCHASE);
+            cost.leftOutOfRunning(ownWorkValued).values().forEach(missing::addAll);
             if (lacks(SupplyWay.Kind.OWN_SAW, missing)) {
                 return;
             }
@@ -210,10 +225,10 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         }
 
         private void hiredSawyer(BoardFeet tally) {
-            List<String> missing = absent(WorkInput.HIRE_RATE, WorkInput.LOG_PRICE);
+            Set<WorkInput> missing = lacking(WorkInput.HIRE_RATE, WorkInput.LOG_PRICE);
             boolean helps = orNothing(WorkInput.HIRE_HELP) > 0;
             if (ownWorkValued && helps) {
-                missing.addAll(absent(WorkInput.WAGE));
+                missing.addAll(lacking(WorkInput.WAGE));
             }
             if (lacks(SupplyWay.Kind.HIRED_SAWYER, missing)) {
                 return;
@@ -247,21 +262,20 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         }
 
         private void sellAndBuy(Optional<BoardFeet> scale) {
-            List<String> missing = absent(WorkInput.LOG_SALE, WorkInput.LUMBER_PRICE);
-            if (scale.isEmpty()) {
-                missing.add("scale of the logs");
+            Set<WorkInput> missing = lacking(WorkInput.LOG_SALE, WorkInput.LUMBER_PRICE);
+            if (scale.isEmpty() || !missing.isEmpty()) {
+                leftOut.add(new LeftOut(SupplyWay.Kind.SELL_AND_BUY, missing, scale.isEmpty()));
+                return;
             }
-            if (!lacks(SupplyWay.Kind.SELL_AND_BUY, missing)) {
-                double scaled = scale.orElseThrow().value() / cost.usable().value();
-                add(
-                        SupplyWay.Kind.SELL_AND_BUY,
-                        "sell the logs and buy the lumber",
-                        0,
-                        inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LOG_SALE) * scaled,
-                        0,
-                        0,
-                        List.of());
-            }
+            double scaled = scale.get().value() / cost.usable().value();
+            add(
+                    SupplyWay.Kind.SELL_AND_BUY,
+                    "sell the logs and buy the lumber",
+                    0,
+                    inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LOG_SALE) * scaled,
+                    0,
+                    0,
+                    List.of());
         }
 
         private List<Finish> finishes() {

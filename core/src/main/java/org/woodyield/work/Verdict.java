@@ -17,7 +17,7 @@ public record Verdict(Outcome outcome, List<String> reasons) {
         /** The bought lumber is cheaper. */
         DOES_NOT_PAY("does not pay"),
         /** A figure is missing that could turn it. */
-        CANNOT_SAY("cannot say");
+        CANNOT_SAY("cannot be judged");
 
         private final String label;
 

@@ -3,8 +3,10 @@ package org.woodyield.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,6 +25,16 @@ class MissingPricesTest {
         return Files.readString(out.resolve("plan-money.csv"));
     }
 
+    private EditedDemo withoutPrices() {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).without("prices.csv");
+        StringBuilder physical = new StringBuilder();
+        job.text(JOB)
+                .lines()
+                .filter(line -> !line.startsWith("money."))
+                .forEach(line -> physical.append(line).append('\n'));
+        return job.write(JOB, physical.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
     private static String words(EditedDemo job) {
         return Run.of(job.folder().toString()).out().replaceAll("\\s+", " ");
     }
@@ -31,8 +43,8 @@ class MissingPricesTest {
     void withoutAWageNoSumCountsWork() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.wage = 14 per h\n", "");
         assertThat(money(job))
-                .contains("\"running, own work counted, known costs only\",sum,,,work")
-                .contains("\"with owning, own work counted, known costs only\",sum,,,work")
+                .contains("\"running, own work counted\",sum,,,work")
+                .contains("\"with owning, own work counted\",sum,,,work")
                 .containsPattern("\"running, own work not counted\",sum,[0-9]")
                 .containsPattern("\"with owning, own work not counted\",sum,[0-9]");
     }
@@ -42,25 +54,106 @@ class MissingPricesTest {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.purchase = 1150\n", "");
         job.with(JOB, "money.resale = 450\n", "");
         assertThat(money(job))
-                .containsPattern(
-                        "\"with owning, own work not counted, known costs only\",sum,,,\"?repairs, depreciation")
+                .containsPattern("\"with owning, own work not counted\",sum,,,\"?repairs, depreciation")
                 .containsPattern("\"running, own work not counted, known costs only\",sum,[0-9]");
-        assertThat(words(job)).contains("The saw year by year: left out, no price of the saw");
+        assertThat(words(job)).contains("The saw year by year: left out, no price of the saw (money.purchase)");
     }
 
     @Test
     void withoutAnyPriceThereIsNoMoneyAtAllAndNothingIsZero() throws IOException {
-        EditedDemo job = EditedDemo.small(folder.resolve("job")).without("prices.csv");
-        StringBuilder physical = new StringBuilder();
-        job.text(JOB)
-                .lines()
-                .filter(line -> !line.startsWith("money."))
-                .forEach(line -> physical.append(line).append('\n'));
-        job.write(JOB, physical.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        EditedDemo job = withoutPrices();
         assertThat(money(job)).doesNotContain(",0.0");
         assertThat(words(job))
-                .contains("Nobody gave: ", "The saw year by year: left out")
-                .contains("A travelling sawyer: left out, no rate of a travelling sawyer")
-                .doesNotContain("Where two ways change places", "0.00 USD", "no a ");
+                .contains("Prices are missing: money.purchase, ", "The saw year by year: left out")
+                .contains("A travelling sawyer: left out, no price of the logs")
+                .doesNotContain(
+                        "where they change places",
+                        "0.00 USD",
+                        "no a ",
+                        "known costs only",
+                        "cheapest",
+                        "What one piece that can be used costs");
+    }
+
+    private List<String> missing(EditedDemo job) throws IOException {
+        money(job);
+        return Files.readAllLines(folder.resolve("out").resolve("plan-missing-prices.csv"));
+    }
+
+    @Test
+    void aMissingPriceIsNamedWithItsKeyWhatToWriteAndTheFiguresItLeavesOut() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.fuel-price = 1.10 per L\n", "");
+        assertThat(missing(job))
+                .hasSize(2)
+                .last()
+                .asString()
+                .startsWith("money.fuel-price,price of fuel,money.fuel-price = AMOUNT per L in job.properties,")
+                .contains(
+                        "cost of fuel",
+                        "the whole running cost and the cost of a piece",
+                        "the saving and the volume from which it pays",
+                        "the choice: this saw",
+                        "the saw year by year");
+        assertThat(words(job))
+                .contains("Prices are missing: money.fuel-price. ")
+                .contains("This saw: left out, no price of fuel (money.fuel-price).");
+    }
+
+    @Test
+    void whatIsToBeWrittenMendsEveryGap() throws IOException {
+        EditedDemo whole = EditedDemo.small(folder.resolve("whole"));
+        assertThat(words(whole)).doesNotContain("Prices are missing");
+        EditedDemo job = withoutPrices();
+        StringBuilder text = new StringBuilder(job.text(JOB));
+        StringBuilder prices = new StringBuilder("size,wood,price\n");
+        for (String row : missing(job)) {
+            for (String part : row.split("\"", -1)) {
+                if (part.contains(" in prices.csv")) {
+                    for (String line : part.replaceFirst(" in prices.csv.*", "").split("; ", -1)) {
+                        prices.append(line.replace("AMOUNT", "2")).append('\n');
+                    }
+                }
+            }
+            String[] cells = row.split(",", -1);
+            if (cells[0].startsWith("money.")) {
+                String write = row.replaceFirst(".*(" + cells[0] + " = .*?) in job.properties.*", "$1");
+                text.append(write.replace("AMOUNT", "2").replace("NUMBER", "3")).append('\n');
+            }
+        }
+        job.write(JOB, text.toString().getBytes(StandardCharsets.UTF_8));
+        job.write("prices.csv", prices.toString().getBytes(StandardCharsets.UTF_8));
+        assertThat(words(job)).doesNotContain("Prices are missing");
+    }
+
+    @Test
+    void oneChoiceAloneIsNotCalledTheCheapest() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).without("prices.csv");
+        job.with(JOB, "money.hire-rate = 0.45 per bf\n", "").with(JOB, "money.log-sale = 0.30 per bf\n", "");
+        assertThat(words(job))
+                .contains("Own work not counted: This saw is the only choice that could be costed")
+                .contains("Own work counted: This saw is the only choice that could be costed")
+                .doesNotContain("the cheapest for this job");
+    }
+
+    @Test
+    void choicesThatNeverChangePlacesAreListedToo() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        money(job);
+        List<String> ways = Files.readAllLines(folder.resolve("out").resolve("plan-ways.csv"));
+        List<String> pairs = Files.readAllLines(folder.resolve("out").resolve("plan-crossings.csv"));
+        int side = (ways.size() - 1) / 2;
+        assertThat(pairs)
+                .hasSize(1 + side * (side - 1))
+                .anySatisfy(row -> assertThat(row).endsWith(",never"));
+    }
+
+    @Test
+    void theVerdictHasItsIntervalItsProbabilityAndTheRangesBesideIt() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        assertThat(words(job))
+                .containsPattern(
+                        "95 % of 2000 draws lie between [0-9.]+ USD (more|less) and [0-9.]+ USD (more|less); it pays in")
+                .containsPattern("What moves it most: .*\\(taken: .*, range .*; .*\\); .*\\(.*\\); .*\\(.*\\)\\.")
+                .contains("The ranges that were assumed for interval and probability");
     }
 }

@@ -61,7 +61,7 @@ class SupplyWaysTest {
         assertThat(ways.leftOut())
                 .extracting(SupplyWays.LeftOut::kind)
                 .containsExactly(SupplyWay.Kind.BUY, SupplyWay.Kind.HIRED_SAWYER, SupplyWay.Kind.SELL_AND_BUY);
-        assertThat(ways.leftOut().get(1).missing()).containsExactly(WorkInput.HIRE_RATE.label());
+        assertThat(ways.leftOut().get(1).missing()).containsExactly(WorkInput.HIRE_RATE);
         assertThat(way(ways, SupplyWay.Kind.OWN_SAW).notCounted()).contains(WorkInput.DRYING_PRICE.label());
     }
 
@@ -110,8 +110,18 @@ class SupplyWaysTest {
         SupplyWays ways = ways(PRICED, false).with(line(10, 0.1, 0, 0));
         assertThat(ways.cheapest(BoardFeet.usable(100)).orElseThrow().kind()).isEqualTo(SupplyWay.Kind.OTHER_SAW);
         assertThat(ways.cheapest(BoardFeet.usable(1)).orElseThrow().kind()).isEqualTo(SupplyWay.Kind.BUY);
+        int count = ways.ways().size();
         assertThat(ways.crossings())
-                .anySatisfy(crossing -> assertThat(crossing.other().kind()).isEqualTo(SupplyWay.Kind.OTHER_SAW));
+                .hasSize(count * (count - 1) / 2)
+                .anySatisfy(crossing -> assertThat(crossing.other().kind()).isEqualTo(SupplyWay.Kind.OTHER_SAW))
+                .allSatisfy(crossing -> {
+                    double first = crossing.volumes().isEmpty()
+                            ? 1e6
+                            : crossing.volumes().get(0).value();
+                    BoardFeet below = BoardFeet.usable(first * 0.99);
+                    assertThat(crossing.one().cost(below).amount())
+                            .isLessThanOrEqualTo(crossing.other().cost(below).amount());
+                });
     }
 
     @Test

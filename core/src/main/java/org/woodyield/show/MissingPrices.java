@@ -1,0 +1,196 @@
+package org.woodyield.show;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.woodyield.lumber.Product.Wood;
+import org.woodyield.plan.JobPlan;
+import org.woodyield.show.PlanTable.Cell;
+import org.woodyield.work.BreakEven;
+import org.woodyield.work.JobCost;
+import org.woodyield.work.SupplyWay;
+import org.woodyield.work.SupplyWays;
+import org.woodyield.work.WorkInput;
+
+/** Which prices of a plan are missing, what to write for each, and which figures are left out for want of it. */
+final class MissingPrices {
+
+    private static final String JOB = "job.properties";
+    private static final String PRICES = "prices.csv";
+
+    /** What a plan needs to follow the saw year by year, beside all that its saving needs. */
+    private static final List<WorkInput> YEARS =
+            List.of(WorkInput.RESALE, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR, WorkInput.INTEREST);
+
+    private final JobPlan plan;
+    private final JobCost cost;
+    private final BreakEven money;
+
+    private MissingPrices(JobPlan plan, JobCost cost, BreakEven money) {
+        this.plan = plan;
+        this.cost = cost;
+        this.money = money;
+    }
+
+    /** Empty where nothing is sawn: then nothing is asked for. */
+    static Optional<MissingPrices> of(JobPlan plan) {
+        return plan.cost().flatMap(cost -> plan.breakEven().map(money -> new MissingPrices(plan, cost, money)));
+    }
+
+    /** An input with the place where its value is written. */
+    static String named(WorkInput input) {
+        return input.label() + " (" + key(input) + ")";
+    }
+
+    static String named(Iterable<WorkInput> inputs) {
+        List<String> names = new ArrayList<>();
+        inputs.forEach(input -> names.add(named(input)));
+        return String.join(", no ", names);
+    }
+
+    /** The keys of those whose want leaves a figure out, in the order in which they stand in a job; empty where all is known. */
+    List<String> keys() {
+        List<String> keys = new ArrayList<>();
+        for (WorkInput input : WorkInput.values()) {
+            if (isMissing(input) && !figures(input).isEmpty()) {
+                keys.add(key(input));
+            }
+        }
+        return keys;
+    }
+
+    /** A row for each price or other figure of money that is missing; no table where none is. */
+    Optional<PlanTable> table() {
+        PlanTable.Builder table = PlanTable.of(
+                        "missing-prices", "Prices that are missing, and what is left out for want of each")
+                .text("Key", "key")
+                .text("What it is", "what")
+                .text("What to write", "write")
+                .text("Left out without it", "left-out");
+        boolean any = false;
+        for (WorkInput input : WorkInput.values()) {
+            if (isMissing(input)) {
+                List<String> out = new ArrayList<>(figures(input));
+                notCounted(input).ifPresent(out::add);
+                if (!out.isEmpty()) {
+                    any = true;
+                    table.row(
+                            Cell.text(key(input)),
+                            Cell.text(input.label()),
+                            Cell.text(write(input)),
+                            Cell.text(String.join("; ", out)));
+                }
+            }
+        }
+        return any ? Optional.of(table.build()) : Optional.empty();
+    }
+
+    /** What the years of the saw lack; empty where they are shown. */
+    Set<WorkInput> ofYears() {
+        Set<WorkInput> lacking = new LinkedHashSet<>();
+        if (plan.cashFlow().isEmpty()) {
+            for (WorkInput input : WorkInput.values()) {
+                if (isMissing(input) && (holdsBack(input, false) || YEARS.contains(input))) {
+                    lacking.add(input);
+                }
+            }
+        }
+        return lacking;
+    }
+
+    private boolean isMissing(WorkInput input) {
+        return input == WorkInput.LUMBER_PRICE
+                ? money.boughtPerBoardFoot().isEmpty()
+                : input.keyOfJob().startsWith("money.")
+                        && plan.input().work().find(input).isEmpty();
+    }
+
+    private static String key(WorkInput input) {
+        return input == WorkInput.LUMBER_PRICE ? PRICES : input.keyOfJob();
+    }
+
+    private String write(WorkInput input) {
+        if (input == WorkInput.LUMBER_PRICE) {
+            return plan.input().unpriced().stream()
+                            .map(Wood::words)
+                            .map(wood -> "any," + wood + ",AMOUNT per bf")
+                            .collect(Collectors.joining("; "))
+                    + " in " + PRICES + " below its first line, size,wood,price";
+        }
+        String unit = input.unit();
+        String value = switch (unit) {
+            case "" -> "NUMBER";
+            case "1/year" -> "NUMBER %";
+            default -> input.isMoney() ? unit.replace("money", "AMOUNT") : "NUMBER " + unit;
+        };
+        return input.keyOfJob() + " = " + value.replace("/", " per ") + " in " + JOB;
+    }
+
+    /** The figures that have no value without the input. */
+    private List<String> figures(WorkInput input) {
+        List<String> figures = new ArrayList<>();
+        cost.leftOut().forEach((kind, missing) -> {
+            if (missing.contains(input)) {
+                figures.add("cost of " + kind.label());
+            }
+        });
+        side("the whole running cost and the cost of a piece", running(input, false), running(input, true))
+                .ifPresent(figures::add);
+        side("the saving and the volume from which it pays", holdsBack(input, false), holdsBack(input, true))
+                .ifPresent(figures::add);
+        for (SupplyWay.Kind kind : SupplyWay.Kind.values()) {
+            side(
+                            "the choice: " + WorkSections.way(kind).toLowerCase(java.util.Locale.ROOT),
+                            plan.ways()
+                                    .filter(ways -> lacks(ways.workFree(), kind, input))
+                                    .isPresent(),
+                            plan.ways()
+                                    .filter(ways -> lacks(ways.workValued(), kind, input))
+                                    .isPresent())
+                    .ifPresent(figures::add);
+        }
+        if (ofYears().contains(input)) {
+            figures.add("the saw year by year");
+        }
+        return figures;
+    }
+
+    private static Optional<String> side(String figure, boolean workFree, boolean workValued) {
+        if (workFree) {
+            return Optional.of(figure);
+        }
+        return workValued ? Optional.of(figure + ", own work counted") : Optional.empty();
+    }
+
+    private boolean running(WorkInput input, boolean ownWorkValued) {
+        return cost.leftOutOfRunning(ownWorkValued).values().stream().anyMatch(missing -> missing.contains(input));
+    }
+
+    /** Whether the saving has no value for want of it. */
+    private boolean holdsBack(WorkInput input, boolean ownWorkValued) {
+        return input == WorkInput.PURCHASE
+                || input == WorkInput.OTHER_OUTLAY
+                || input == WorkInput.LUMBER_PRICE
+                || running(input, ownWorkValued);
+    }
+
+    private static boolean lacks(SupplyWays ways, SupplyWay.Kind kind, WorkInput input) {
+        return ways.leftOut().stream()
+                .anyMatch(out -> out.kind() == kind && out.missing().contains(input));
+    }
+
+    /** Choices that have a figure, though this is not in it. */
+    private Optional<String> notCounted(WorkInput input) {
+        String choices = plan.ways().stream()
+                .flatMap(ways -> ways.workFree().ways().stream())
+                .filter(way -> way.notCounted().contains(input.label()))
+                .map(way -> WorkSections.way(way.kind()))
+                .distinct()
+                .map(way -> way.toLowerCase(java.util.Locale.ROOT))
+                .collect(Collectors.joining(", "));
+        return choices.isEmpty() ? Optional.empty() : Optional.of("its own share of the cost of: " + choices);
+    }
+}
