@@ -493,9 +493,11 @@ final class WorkSections {
                     Cell.text(PlanWords.title(value.source())));
         }
         blocks.add(new Tabular(table.build()));
-        blocks.add(new Prose("Triangle: likeliest at the value taken, falling to nothing at both ends. Even: every value of"
-                + " the range alike. Normal: the value taken and one standard deviation to either side; values beyond"
-                + " it happen. A range of your own is written behind the value, such as 3 min (2 min to 5 min)."));
+        blocks.add(
+                new Prose(
+                        "Triangle: likeliest at the value taken, falling to nothing at both ends. Even: every value of"
+                                + " the range alike. Normal: the value taken and one standard deviation to either side; values beyond"
+                                + " it happen. A range of your own is written behind the value, such as 3 min (2 min to 5 min)."));
     }
 
     private String unit(WorkInput input) {
