@@ -14,42 +14,14 @@ import org.woodyield.measure.Volume;
  */
 final class Balance {
 
-    /** A longer stretch is parted in four, a shorter one in two. */
-    private static final double LONG_SHARE = 0.3;
-
-    /** A section that remembers some integrals: places that touch share the heights of their corners. */
-    private static final class Section {
-        private static final int REMEMBERED = 64;
-        final Lie.Plane plane;
-        private final double[] heights = new double[REMEMBERED];
-        private final double[] integrals = new double[REMEMBERED];
-        private int known;
-
-        Section(Lie.Plane plane) {
-            this.plane = plane;
-        }
-
-        /** Integral of half the chord from the centre's height. */
-        double segment(double v) {
-            // Places are walked from neighbour to neighbour, so that most heights come back soon.
-            for (int i = known - 1; i >= Math.max(0, known - REMEMBERED); i--) {
-                if (heights[i % REMEMBERED] == v) {
-                    return integrals[i % REMEMBERED];
-                }
-            }
-            double integral = Balance.segment(plane, v);
-            heights[known % REMEMBERED] = v;
-            integrals[known % REMEMBERED] = integral;
-            known++;
-            return integral;
-        }
-    }
+    /** The longest stretch to which Gauss's rule is put at once, as a share of the log. */
+    private static final double LONGEST_SHARE = 0.25;
 
     private final Lie lie;
     private final double[] bounds;
     private final Lie.Plane[] ends;
     /** Sections at the nodes of each stretch, made when a rectangle first needs them. */
-    private final Section[][] nodes;
+    private final Lie.Plane[][] nodes;
 
     private Balance(Lie lie, List<SawnPiece> pieces) {
         this.lie = lie;
@@ -68,7 +40,7 @@ final class Balance {
         });
         bounds = cuts.stream().mapToDouble(Double::doubleValue).toArray();
         ends = cuts.stream().map(lie::inside).toArray(Lie.Plane[]::new);
-        nodes = new Section[bounds.length][];
+        nodes = new Lie.Plane[bounds.length][];
     }
 
     private static double at(Length z, double whole) {
@@ -133,13 +105,13 @@ final class Balance {
                 sum += (u2 - u1) * (v2 - v1) * (bounds[i + 1] - bounds[i]);
                 continue;
             }
-            Section[] sections = sections(i);
+            Lie.Plane[] sections = sections(i);
             double h = (bounds[i + 1] - bounds[i]) * FivePoints.COUNT / sections.length;
             for (int at = 0; at < sections.length; at++) {
                 double area = area(sections[at], u1, u2, v1, v2);
                 if (rotten) {
-                    Lie.Plane rot = lie.rot(sections[at].plane.z).orElseThrow();
-                    area -= area(new Section(rot), u1, u2, v1, v2);
+                    Lie.Plane rot = lie.rot(sections[at].z).orElseThrow();
+                    area -= area(rot, u1, u2, v1, v2);
                 }
                 sum += FivePoints.weight(at % FivePoints.COUNT) * h / 2 * area;
             }
@@ -147,17 +119,18 @@ final class Balance {
         return sum;
     }
 
-    private Section[] sections(int stretch) {
-        Section[] known = nodes[stretch];
+    private Lie.Plane[] sections(int stretch) {
+        Lie.Plane[] known = nodes[stretch];
         if (known == null) {
             double length = bounds[stretch + 1] - bounds[stretch];
-            int parts = length < LONG_SHARE * lie.solid().lengthMetres() ? 2 : 4;
+            int parts = Math.max(
+                    1, (int) Math.ceil(length / (LONGEST_SHARE * lie.solid().lengthMetres()) - 1e-9));
             double h = length / parts;
-            known = new Section[parts * FivePoints.COUNT];
+            known = new Lie.Plane[parts * FivePoints.COUNT];
             for (int at = 0; at < known.length; at++) {
                 int part = at / FivePoints.COUNT;
                 double middle = bounds[stretch] + h * (part + 0.5);
-                known[at] = new Section(lie.inside(middle + FivePoints.node(at % FivePoints.COUNT) * h / 2));
+                known[at] = lie.inside(middle + FivePoints.node(at % FivePoints.COUNT) * h / 2);
             }
             nodes[stretch] = known;
         }
@@ -175,8 +148,7 @@ final class Balance {
     }
 
     /** Area of a section within a rectangle. */
-    private static double area(Section section, double u1, double u2, double v1, double v2) {
-        Lie.Plane p = section.plane;
+    private static double area(Lie.Plane p, double u1, double u2, double v1, double v2) {
         double reach = Math.sqrt(p.svv);
         double low = Math.max(v1, p.cv - reach);
         double high = Math.min(v2, p.cv + reach);
@@ -223,7 +195,7 @@ final class Balance {
             if ((leftSide ? u1 : centre - half) >= (rightSide ? u2 : centre + half)) {
                 continue;
             }
-            double bulge = leftSide && rightSide ? 0 : section.segment(b) - section.segment(a);
+            double bulge = leftSide && rightSide ? 0 : segment(p, b) - segment(p, a);
             double middles = centre * (b - a);
             sum += (rightSide ? u2 * (b - a) : middles + bulge) - (leftSide ? u1 * (b - a) : middles - bulge);
         }
@@ -234,6 +206,6 @@ final class Balance {
         double reach = Math.sqrt(p.svv);
         double d = Math.min(Math.max((v - p.cv) / reach, -1), 1);
         double widest = Math.sqrt(Math.max(0, p.suu - p.suv * p.suv / p.svv));
-        return widest * reach * 0.5 * (d * Math.sqrt(1 - d * d) + StrictMath.asin(d));
+        return widest * reach * UnitCircle.halfChords(d);
     }
 }

@@ -72,7 +72,7 @@ final class Chords {
         alikeBothWays = Arrays.stream(planes).allMatch(Lie.Plane::alikeBothWays);
         // Steps of a bound reach from one place to the next, so that they have no image among themselves.
         mirroredUpright = !lattice.anywhere && Arrays.stream(planes).allMatch(Lie.Plane::mirroredUpright);
-        fill(planes, lattice, all, rooms);
+        fill(lie, planes, lattice, all, rooms);
         Optional<RotShadow> shadow = RotShadow.of(lie, lattice, all, centre, count);
         int[] kept = IntStream.range(0, all.length)
                 .filter(t -> IntStream.range(0, all.length).noneMatch(other -> better(all, rooms, shadow, other, t)))
@@ -158,33 +158,43 @@ final class Chords {
         return all.toArray(Trim[]::new);
     }
 
-    private void fill(Lie.Plane[] planes, Lattice lattice, Trim[] all, int[][][] rooms) {
-        int[] first = new int[all.length];
-        int[] last = new int[all.length];
+    private void fill(Lie lie, Lie.Plane[] planes, Lattice lattice, Trim[] all, int[][][] rooms) {
+        int[][] between = new int[all.length][];
         double whole = planes[planes.length - 1].z;
+        boolean[] station = stations(lie, planes);
         for (int t = 0; t < all.length; t++) {
             double start = Math.min(all[t].start().toMetres(), whole);
             double end = Math.min(all[t].end().toMetres(), whole);
-            while (planes[first[t]].z < start) {
-                first[t]++;
-            }
-            last[t] = first[t];
-            while (planes[last[t]].z < end) {
-                last[t]++;
-            }
+            between[t] = IntStream.range(0, planes.length)
+                    .filter(p -> planes[p].z == start
+                            || planes[p].z == end
+                            || (station[p] && planes[p].z > start && planes[p].z < end))
+                    .toArray();
         }
         boolean mirroredLevel = !lattice.anywhere && Arrays.stream(planes).allMatch(Lie.Plane::mirroredLevel);
         rooms[0] = new int[all.length][count];
         rooms[1] = new int[all.length][count];
-        fill(planes, lattice, false, mirroredLevel, first, last, rooms[0], rooms[1]);
+        fill(planes, lattice, false, mirroredLevel, between, rooms[0], rooms[1]);
         if (alikeBothWays) {
             rooms[2] = rooms[0];
             rooms[3] = rooms[1];
         } else {
             rooms[2] = new int[all.length][count];
             rooms[3] = new int[all.length][count];
-            fill(planes, lattice, true, mirroredUpright, first, last, rooms[2], rooms[3]);
+            fill(planes, lattice, true, mirroredUpright, between, rooms[2], rooms[3]);
         }
+    }
+
+    /** Between two stations the log is convex, so that a trim has its least room at its ends or at a station. */
+    private static boolean[] stations(Lie lie, Lie.Plane[] planes) {
+        boolean[] station = new boolean[planes.length];
+        for (int p = 0, s = 0; p < planes.length && s < lie.solid().stationCount(); p++) {
+            if (planes[p].z == lie.solid().station(s).zMetres()) {
+                station[p] = true;
+                s++;
+            }
+        }
+        return station;
     }
 
     private void fill(
@@ -192,8 +202,7 @@ final class Chords {
             Lattice lattice,
             boolean upright,
             boolean mirrored,
-            int[] firstPlane,
-            int[] lastPlane,
+            int[][] between,
             int[][] into,
             int[][] out) {
         double unit = lattice.unitNanometres / 1e9;
@@ -218,7 +227,7 @@ final class Chords {
             for (int t = 0; t < into.length; t++) {
                 double a = Double.NEGATIVE_INFINITY;
                 double b = Double.POSITIVE_INFINITY;
-                for (int p = firstPlane[t]; p <= lastPlane[t]; p++) {
+                for (int p : between[t]) {
                     a = Math.max(a, from[p]);
                     b = Math.min(b, to[p]);
                 }

@@ -86,61 +86,61 @@ final class Rooms {
             for (int w = 1; w < count; w++) {
                 single[i][w] = Math.max(single[i][w], single[i][w - 1]);
             }
-            layer[i] = filling(entries, worth, count, lattice.kerf);
+            layer[i] = filling(worth, count);
             boolean longestIsBest = true;
             for (int e = 0; e < worth.length; e++) {
                 worthOf[i][e] = entries.get(e).worth(i);
                 worth[e] = worthOf[i][e] - edge;
                 longestIsBest &= worthOf[i][e] == shorter[e];
             }
-            oneLength[i] = filling(entries, worth, count, lattice.kerf);
+            oneLength[i] = filling(worth, count);
             for (int e = 0; e < worth.length; e++) {
                 offered[e] |= worthOf[i][e] >= 0;
                 // What is not offered must not fill a room either.
                 worth[e] = offered[e] ? shorter[e] - edge : Lattice.NONE;
             }
-            thatOrShorter[i] = longestIsBest ? oneLength[i] : filling(entries, worth, count, kerf);
+            thatOrShorter[i] = longestIsBest ? oneLength[i] : filling(worth, count);
             filledBy[i] = cants ? filledBy(worth, count) : new long[0];
         }
     }
 
     /** By room: the greatest sum over strips that stand a kerf apart in it. */
-    private static long[] filling(List<Lattice.Entry> entries, long[] worth, int count, int kerf) {
-        int[] steps = new int[worth.length];
-        long[] gains = new long[worth.length];
-        int gaining = 0;
-        for (int e = 0; e < worth.length; e++) {
-            if (worth[e] > 0) {
-                steps[gaining] = entries.get(e).width() + kerf;
-                gains[gaining++] = worth[e];
+    private long[] filling(long[] worth, int count) {
+        long[] best = new long[count];
+        append(best, -kerf, 0, worth);
+        long most = 0;
+        for (int w = 0; w < count; w++) {
+            // A row is only worth going on from where no narrower one is worth as much.
+            if (best[w] > most) {
+                most = best[w];
+                append(best, w, most, worth);
             }
+            best[w] = most;
         }
-        long[] best = new long[count + kerf];
-        for (int w = 1; w < best.length; w++) {
-            long top = best[w - 1];
-            for (int e = 0; e < gaining; e++) {
-                if (steps[e] <= w) {
-                    top = Math.max(top, gains[e] + best[w - steps[e]]);
-                }
-            }
-            best[w] = top;
-        }
-        return Arrays.copyOfRange(best, kerf, best.length);
+        return best;
     }
 
     /** By room: the greatest sum over strips that stand a kerf apart in it from end to end. */
     private long[] filledBy(long[] worth, int count) {
-        long[] best = new long[count + kerf];
-        for (int w = 1; w < best.length; w++) {
-            best[w] = Lattice.NONE;
-            for (int e = 0; e < worth.length; e++) {
-                int rest = w - width[e] - kerf;
-                if (rest >= 0) {
-                    best[w] = Math.max(best[w], worth[e] + best[rest]);
-                }
+        long[] best = new long[count];
+        Arrays.fill(best, Lattice.NONE);
+        append(best, -kerf, 0, worth);
+        for (int w = 0; w < count; w++) {
+            if (best[w] != Lattice.NONE) {
+                append(best, w, best[w], worth);
             }
         }
-        return Arrays.copyOfRange(best, kerf, best.length);
+        return best;
+    }
+
+    /** Adds one strip to a row that is so wide and worth so much. */
+    private void append(long[] best, int wide, long soFar, long[] worth) {
+        for (int e = 0; e < worth.length; e++) {
+            int with = wide + kerf + width[e];
+            if (with < best.length && worth[e] != Lattice.NONE) {
+                best[with] = Math.max(best[with], soFar + worth[e]);
+            }
+        }
     }
 
     /**

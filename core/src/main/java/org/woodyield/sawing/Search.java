@@ -189,10 +189,17 @@ final class Search implements Stack.Refiner {
             return;
         }
         for (int q = 0; q < chords.count; q++) {
-            double low = metres(q);
-            double widest = levelWidths(low, metres(q + lattice.kerf), widths);
-            boolean possible = widest > 0 && widest <= widestMetres && overLeastHeight(low - bedMetres);
+            int image = 2 * chords.centre - q - lattice.kerf;
+            if (mirrored && image >= 0 && image < q) {
+                live.pass[q] = live.pass[image];
+                continue;
+            }
+            double widest = levelWidths(metres(q), metres(q + lattice.kerf), widths);
+            boolean possible = widest > 0 && widest <= widestMetres;
             live.pass[q] = !possible ? Stack.FORBIDDEN : free() ? 0 : cost(Stage.LIVE, lie.mean(widths));
+        }
+        for (int q = 0; q < chords.count && !overLeastHeight(metres(q) - bedMetres); q++) {
+            live.pass[q] = Stack.FORBIDDEN;
         }
     }
 
@@ -739,7 +746,7 @@ final class Search implements Stack.Refiner {
         List<Cut> cuts = new ArrayList<>();
         for (Stack.Item item : best) {
             if (item.kind() < classes) {
-                long edged = levelRowExactly(item.kind(), item.top(), Long.MAX_VALUE);
+                long edged = levelRowExactly(item.kind(), item.top(), live.value[item.kind()][item.top()]);
                 int bottom = item.top() - lattice.thicknesses.get(item.kind()).units();
                 boolean whole = unedged(item.kind(), item.top()) > edged;
                 cuts.add(new Cut(
