@@ -10,7 +10,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -33,6 +35,7 @@ import org.woodyield.wood.Species;
 import org.woodyield.wood.SpeciesCatalogue;
 import org.woodyield.work.LogWork;
 import org.woodyield.work.Outlook;
+import org.woodyield.work.TimeBreakdown;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
@@ -44,6 +47,9 @@ import org.woodyield.work.WorkInputs;
 final class TimeStudies {
 
     static final String FILE = "time-studies.csv";
+
+    /** Why predictions miss, written after the run; it changes none of them. */
+    static final String CAUSES = "time-study-causes.csv";
 
     private static final int TRIALS = 400;
     private static final long SEED = 1;
@@ -59,8 +65,18 @@ final class TimeStudies {
      * @param least lower end of the draws' interval
      * @param greatest upper end of it
      * @param cutAlone the figure if nothing but the cut took time and fuel; empty where there is no cut in it
+     * @param hours where the predicted time goes; empty where there is none
      */
-    record Predicted(double value, double least, double greatest, Optional<Double> cutAlone) {}
+    record Predicted(
+            double value, double least, double greatest, Optional<Double> cutAlone, Optional<TimeBreakdown> hours) {}
+
+    /**
+     * Why a prediction misses.
+     *
+     * @param kind the class of the cause
+     * @param why what it is here
+     */
+    record Cause(String kind, String why) {}
 
     /**
      * One figure of a study.
@@ -74,6 +90,7 @@ final class TimeStudies {
      * @param predicted by the library, if it is
      * @param taken what was chosen
      * @param whyNot why it is not predicted
+     * @param cause why it misses, if it is predicted
      */
     record Study(
             String id,
@@ -84,7 +101,8 @@ final class TimeStudies {
             String source,
             Optional<Predicted> predicted,
             String taken,
-            String whyNot) {
+            String whyNot,
+            Optional<Cause> cause) {
 
         /** The observed figure as shown. */
         String observedWords() {
@@ -120,14 +138,54 @@ final class TimeStudies {
 
         /** Predicted over observed, at each end. */
         String ratioWords() {
+            return predicted.map(figure -> over(figure.value)).orElse("–");
+        }
+
+        /** The figure of the cut alone over observed, at each end. */
+        String cutAloneRatioWords() {
             return predicted
-                    .map(figure -> String.join(
-                            "; ",
-                            observed.stream()
-                                    .distinct()
-                                    .map(each -> NumberText.significant(figure.value / each, 2))
-                                    .toList()))
+                    .flatMap(Predicted::cutAlone)
+                    .map(this::over)
                     .orElse("–");
+        }
+
+        private String over(double figure) {
+            return String.join(
+                    "; ",
+                    observed.stream()
+                            .distinct()
+                            .map(each -> NumberText.significant(figure / each, 2))
+                            .toList());
+        }
+
+        /** Where the predicted time goes, in minutes and as shares. */
+        String hoursWords() {
+            return predicted
+                    .flatMap(Predicted::hours)
+                    .map(time -> String.join(
+                            "; ",
+                            part("cut", time.cutting(), time),
+                            part("warm-up and cool-down", time.warmUp() + time.coolDown(), time),
+                            part("setting and carrying", time.setting() + time.carrying(), time),
+                            part("turning", time.turning(), time),
+                            part("log to saw", time.loading(), time),
+                            part("tank and edge", time.refuelling() + time.sharpening(), time),
+                            part("rest", time.rest(), time)))
+                    .orElse("–");
+        }
+
+        private static String part(String name, double minutes, TimeBreakdown all) {
+            return name + " " + NumberText.fixed(minutes, 1) + " min, " + NumberText.percent(minutes / all.total());
+        }
+
+        /** The class of the cause as shown. */
+        String causeWords() {
+            return cause.map(Cause::kind).orElse("–");
+        }
+
+        /** What the cause is, as shown. */
+        String whyWords() {
+            return cause.map(Cause::why).orElse("–");
         }
     }
 
@@ -138,25 +196,36 @@ final class TimeStudies {
     }
 
     static TimeStudies read() {
+        Map<String, Cause> causes = new LinkedHashMap<>();
+        for (NamedCsvRecord row : rows(CAUSES)) {
+            causes.put(row.getField("id"), new Cause(row.getField("cause"), row.getField("why")));
+        }
         List<Study> studies = new ArrayList<>();
-        try (InputStream in = Objects.requireNonNull(TimeStudies.class.getResourceAsStream(FILE));
+        for (NamedCsvRecord row : rows(FILE)) {
+            studies.add(study(row, Optional.ofNullable(causes.remove(row.getField("id")))));
+        }
+        if (!causes.isEmpty()) {
+            throw new IllegalStateException(CAUSES + ": no study " + causes.keySet());
+        }
+        return new TimeStudies(studies);
+    }
+
+    private static List<NamedCsvRecord> rows(String file) {
+        try (InputStream in = Objects.requireNonNull(TimeStudies.class.getResourceAsStream(file));
                 CsvReader<NamedCsvRecord> csv = CsvReader.builder()
                         .commentStrategy(CommentStrategy.SKIP)
                         .ofNamedCsvRecord(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-            for (NamedCsvRecord row : csv) {
-                studies.add(study(row));
-            }
+            return csv.stream().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return new TimeStudies(studies);
     }
 
     List<Study> studies() {
         return studies;
     }
 
-    private static Study study(NamedCsvRecord row) {
+    private static Study study(NamedCsvRecord row, Optional<Cause> cause) {
         List<Double> observed = new ArrayList<>();
         for (String column : List.of("observed_least", "observed_greatest")) {
             number(row, column).ifPresent(observed::add);
@@ -171,7 +240,8 @@ final class TimeStudies {
                 row.getField("source") + " [" + row.getField("standing") + "]",
                 figure.isEmpty() ? Optional.empty() : Optional.of(predicted(row, figure)),
                 inputs(row) + row.getField("taken"),
-                row.getField("why_not"));
+                row.getField("why_not"),
+                cause);
     }
 
     /** The numbers that were chosen, for the page. */
@@ -204,7 +274,7 @@ final class TimeStudies {
         WorkInputs inputs =
                 row.getField("saw").equals("chain") ? WorkInputs.chainDefaults() : WorkInputs.bandDefaults();
         if (figure.equals("utilisation")) {
-            return predicted(inputs, drawn -> drawn.get(WorkInput.UTILISATION), Optional.empty());
+            return predicted(inputs, drawn -> drawn.get(WorkInput.UTILISATION), Optional.empty(), Optional.empty());
         }
         WorkInputs given = inputs.with(WorkInput.RATED_POWER, needed(row, "power_kw"));
         WorkInputs work = number(row, "utilisation")
@@ -243,14 +313,18 @@ final class TimeStudies {
                     double time = one.time().hours();
                     return hours ? time : volume / (time * people);
                 },
-                Optional.of(cutAlone));
+                Optional.of(cutAlone),
+                fuel ? Optional.empty() : Optional.of(estimate.time()));
     }
 
     private static Predicted predicted(
-            WorkInputs inputs, ToDoubleFunction<WorkInputs> figure, Optional<Double> cutAlone) {
+            WorkInputs inputs,
+            ToDoubleFunction<WorkInputs> figure,
+            Optional<Double> cutAlone,
+            Optional<TimeBreakdown> hours) {
         Outlook outlook = Outlook.of(inputs, figure, SEED, TRIALS);
         MonteCarlo.Interval interval = outlook.drawn().orElseThrow().interval(COVERAGE);
-        return new Predicted(outlook.value(), interval.least(), interval.greatest(), cutAlone);
+        return new Predicted(outlook.value(), interval.least(), interval.greatest(), cutAlone, hours);
     }
 
     /** As many boards of the one size as the log gives, a pass costing nothing in the choice. */

@@ -31,6 +31,8 @@ class TimeStudiesTest {
             if (study.predicted().isPresent()) {
                 TimeStudies.Predicted figure = study.predicted().get();
                 assertThat(study.taken()).as(study.id()).isNotBlank();
+                assertThat(study.causeWords()).as(study.id()).isNotBlank().isNotEqualTo("–");
+                assertThat(study.whyWords()).as(study.id()).isNotBlank().isNotEqualTo("–");
                 assertThat(study.whyNot()).as(study.id()).isBlank();
                 assertThat(study.observed()).as(study.id()).hasSize(2).allMatch(each -> each > 0);
                 assertThat(figure.least()).as(study.id()).isPositive().isLessThan(figure.value());
@@ -90,5 +92,42 @@ class TimeStudiesTest {
                 assertThat(more ? cut > value : cut < value).as(study.id()).isTrue();
             });
         }
+    }
+
+    /** What the page says of all rows of time, and the class of the cause that the figures themselves show. */
+    @Test
+    void everyPredictionOfTimeIsSlowAndTheCauseFitsTheCutAlone() {
+        for (TimeStudies.Study study : STUDIES) {
+            study.predicted().filter(figure -> figure.hours().isPresent()).ifPresent(figure -> {
+                double slowest = study.observed().get(0);
+                double fastest = study.observed().get(1);
+                double cut = figure.cutAlone().orElseThrow();
+                boolean rate = study.unit().contains("/");
+                assertThat(rate ? figure.value() < slowest : figure.value() > fastest)
+                        .as(study.id())
+                        .isTrue();
+                boolean cutShort = rate ? cut < slowest : cut > fastest;
+                assertThat(study.causeWords().contains("cut too slow"))
+                        .as(study.id())
+                        .isEqualTo(cutShort);
+            });
+        }
+    }
+
+    /** The figures in the words about the farthest miss are those of the prediction. */
+    @Test
+    void theFarthestMissIsWorkedThrough() {
+        TimeStudies.Study mill = STUDIES.stream()
+                .filter(study -> study.id().equals("small-log-mill"))
+                .findFirst()
+                .orElseThrow();
+        TimeStudies.Predicted figure = mill.predicted().orElseThrow();
+        double minutes = figure.hours().orElseThrow().total();
+        double lumber = figure.value() * minutes / 60;
+        assertThat(minutes).isBetween(51.5, 52.5 + 0.1);
+        assertThat(lumber).isBetween(0.0385, 0.0395);
+        assertThat(60 * lumber / mill.observed().get(1)).isBetween(0.75, 0.85);
+        assertThat(60 * lumber / mill.observed().get(0)).isBetween(7.5, 8.5);
+        assertThat(mill.whyWords()).contains("0.039 m3", "52 min", "2.7 min is the cut", "0.8 to 8 min");
     }
 }

@@ -15,27 +15,32 @@ import org.woodyield.work.WorkInput;
 /** Reads a figure of work or money as people write it into the unit in which it is computed. */
 final class WorkReader {
 
-    private static final Pattern RANGE = Pattern.compile("(.*\\S)\\s*\\((.*\\S)\\s+to\\s+(\\S.*)\\)");
+    private static final Pattern ENDS = Pattern.compile("(.*\\S)\\s+to\\s+(\\S.*)");
+    private static final Pattern UNIT = Pattern.compile("[-+0-9./\\s]*(.*)");
     private static final Pattern SPREAD = Pattern.compile("(.*\\S)\\s*(?:\\+-|±)\\s*(\\S.*)");
 
     private WorkReader() {}
 
-    /** A figure alone, with a range ({@code 3 min (2 min to 5 min)}) or with a standard uncertainty ({@code 3 min +- 20 s}). */
+    /**
+     * A figure alone, with a range ({@code 3 min (2 min to 5 min)}), as a range ({@code 2 to 5 min}, the middle taken) or with a
+     * standard uncertainty ({@code 3 min +- 20 s}).
+     */
     static Optional<InputValue> readWithRange(Cell cell, WorkInput input) {
         Source user = Sources.get("user");
-        Matcher range = RANGE.matcher(cell.text());
-        if (range.matches()) {
-            Optional<Double> value = read(cell.part(range.group(1)), input);
-            Optional<Double> least = read(cell.part(range.group(2)), input);
-            Optional<Double> greatest = read(cell.part(range.group(3)), input);
-            if (value.isEmpty() || least.isEmpty() || greatest.isEmpty()) {
-                return Optional.empty();
+        if (input.isCount()) {
+            return count(cell, input).map(value -> InputValue.of(value, user));
+        }
+        String text = cell.text();
+        int open = openingOfLast(text);
+        if (open > 0) {
+            Matcher ends = ENDS.matcher(text.substring(open + 1, text.length() - 1));
+            if (ends.matches()) {
+                return range(cell, input, Optional.of(text.substring(0, open)), ends);
             }
-            if (!(least.get() <= value.get() && value.get() <= greatest.get())) {
-                cell.refuse("a range that holds the value, the lesser end first", "such as 3 min (2 min to 5 min)");
-                return Optional.empty();
-            }
-            return Optional.of(InputValue.within(value.get(), least.get(), greatest.get(), user));
+        }
+        Matcher ends = ENDS.matcher(text);
+        if (ends.matches()) {
+            return range(cell, input, Optional.empty(), ends);
         }
         Matcher spread = SPREAD.matcher(cell.text());
         if (spread.matches()) {
@@ -47,6 +52,57 @@ final class WorkReader {
                             new InputValue(value.get(), new Distribution.Normal(value.get(), deviation.get()), user));
         }
         return read(cell, input).map(value -> InputValue.of(value, user));
+    }
+
+    /** Where the bracket opens that the last character closes; units have brackets too. Below zero where there is none. */
+    private static int openingOfLast(String text) {
+        int depth = 0;
+        for (int i = text.length() - 1; i >= 0 && text.endsWith(")"); i--) {
+            char c = text.charAt(i);
+            if (c == ')') {
+                depth++;
+            } else if (c == '(' && --depth == 0) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** A range whose lesser end may leave its unit to the greater. */
+    private static Optional<InputValue> range(Cell cell, WorkInput input, Optional<String> likeliest, Matcher ends) {
+        Source user = Sources.get("user");
+        Matcher unit = UNIT.matcher(ends.group(2));
+        String behind = unit.matches() ? unit.group(1) : "";
+        Optional<Double> least = read(cell.part(ends.group(1)).withUnit(behind), input);
+        Optional<Double> greatest = read(cell.part(ends.group(2)), input);
+        Optional<Double> value = likeliest.isPresent()
+                ? read(cell.part(likeliest.get()), input)
+                : least.flatMap(low -> greatest.map(high -> (low + high) / 2));
+        if (value.isEmpty() || least.isEmpty() || greatest.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!(least.get() <= value.get() && value.get() <= greatest.get())) {
+            cell.refuse(
+                    likeliest.isPresent()
+                            ? "a range that holds the value, the lesser end first"
+                            : "a range, the lesser end first",
+                    "such as 3 min (2 min to 5 min)");
+            return Optional.empty();
+        }
+        return Optional.of(
+                likeliest.isPresent()
+                        ? InputValue.within(value.get(), least.get(), greatest.get(), user)
+                        : new InputValue(
+                                value.get(), new Distribution.Rectangular(least.get(), greatest.get()), user));
+    }
+
+    private static Optional<Double> count(Cell cell, WorkInput input) {
+        Domain domain = input.domain();
+        if (cell.text().matches("\\d{1,9}") && domain.holds(Integer.parseInt(cell.text()))) {
+            return Optional.of((double) Integer.parseInt(cell.text()));
+        }
+        cell.refuse("a whole number, " + domain.limits(), "write a count such as 2 or 3, without a range");
+        return Optional.empty();
     }
 
     static Optional<Double> read(Cell cell, WorkInput input) {

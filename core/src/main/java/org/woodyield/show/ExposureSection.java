@@ -3,6 +3,9 @@ package org.woodyield.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import org.woodyield.measure.Distribution;
+import org.woodyield.measure.Domain;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Points;
@@ -35,7 +38,8 @@ final class ExposureSection {
             .number("Hours", "hours")
             .number("Comes to", "comes-to")
             .text("Of what", "of-what")
-            .text("Beside", "beside");
+            .text("Beside", "beside")
+            .text("Over its range", "over-range");
     private final List<Derivation> workings = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
 
@@ -61,11 +65,11 @@ final class ExposureSection {
         Optional<InputValue> vibration = find(WorkInput.VIBRATION);
         Optional<InputValue> monoxide = find(WorkInput.CARBON_MONOXIDE);
         sound.ifPresent(level -> {
-            noise(NoiseLimit.NIOSH, level.value());
-            noise(NoiseLimit.OSHA, level.value());
+            noise(NoiseLimit.NIOSH, level);
+            noise(NoiseLimit.OSHA, level);
         });
-        vibration.ifPresent(level -> vibration(level.value()));
-        monoxide.ifPresent(level -> monoxide(level.value()));
+        vibration.ifPresent(this::vibration);
+        monoxide.ifPresent(this::monoxide);
         if (sound.isEmpty()) {
             lines.add("Noise: left out, no " + WorkInput.SOUND_LEVEL.label()
                     + " (work.sound-level; the saw's instructions state one).");
@@ -102,7 +106,26 @@ final class ExposureSection {
         return words.plan().input().work().find(input);
     }
 
-    private void noise(NoiseLimit limit, double level) {
+    /**
+     * What a level comes to at both ends of its range; a standard uncertainty is taken twice to either side. More of it never
+     * comes to less, so the ends are the ends of the interval.
+     */
+    private static Cell overRange(WorkInput input, InputValue level, DoubleFunction<String> comesTo) {
+        if (!level.hasSpread()) {
+            return Cell.text("no range given");
+        }
+        Domain domain = input.domain();
+        double twice = 2 * level.spread().standardDeviation();
+        boolean normal = level.spread() instanceof Distribution.Normal;
+        double least = Math.max(normal ? level.value() - twice : level.spread().least(), domain.least());
+        double greatest = Math.min(normal ? level.value() + twice : level.spread().greatest(), domain.greatest());
+        return Cell.text(NumberText.full(least) + " to " + NumberText.full(greatest) + " " + input.unit()
+                + (normal ? ", two standard uncertainties to either side" : "") + ": "
+                + comesTo.apply(least) + " to " + comesTo.apply(greatest));
+    }
+
+    private void noise(NoiseLimit limit, InputValue given) {
+        double level = given.value();
         table.row(
                 Cell.text("noise, " + limit.name()),
                 Cell.number(level, 1, 2),
@@ -110,7 +133,12 @@ final class ExposureSection {
                 Cell.number(hours, 2, 4),
                 Cell.number(limit.dosePercent(level, hours), 0, 1),
                 Cell.text("% of a day's dose"),
-                Cell.text(reached(limit.allowedHours(level)) + ", without ear protection"));
+                Cell.text(reached(limit.allowedHours(level)) + ", without ear protection"),
+                overRange(
+                        WorkInput.SOUND_LEVEL,
+                        given,
+                        each -> NumberText.fixed(limit.dosePercent(each, hours), 0) + " % ("
+                                + reached(limit.allowedHours(each)) + ")"));
         workings.add(words.derivation("Noise dose, " + limit.name(), limit.doseWorking(level, hours)));
     }
 
@@ -120,8 +148,9 @@ final class ExposureSection {
                 : "reaches 100 % in " + NumberText.duration(60 * allowed);
     }
 
-    private void vibration(double level) {
-        VibrationDay day = new VibrationDay(List.of(new VibrationDay.Task("the saw", level, hours)));
+    private void vibration(InputValue given) {
+        double level = given.value();
+        VibrationDay day = vibrationDay(level);
         words.sources().add(VibrationDay.ACTION_VALUE.source());
         words.sources().add(VibrationDay.LIMIT_VALUE.source());
         table.row(
@@ -134,13 +163,21 @@ final class ExposureSection {
                 Cell.text("European action value " + NumberText.full(VibrationDay.ACTION_VALUE.value())
                         + until(level, VibrationDay.ACTION_VALUE)
                         + ", limit " + NumberText.full(VibrationDay.LIMIT_VALUE.value())
-                        + until(level, VibrationDay.LIMIT_VALUE)));
+                        + until(level, VibrationDay.LIMIT_VALUE)),
+                overRange(
+                        WorkInput.VIBRATION,
+                        given,
+                        each -> "A(8) " + NumberText.fixed(vibrationDay(each).dailyExposure(), 2)));
         workings.add(words.derivation("Vibration of the day", day.dailyExposureWorking()));
         if (level > 0) {
             workings.add(words.derivation(
                     "Hours until the action value",
                     VibrationDay.hoursUntilWorking(level, VibrationDay.ACTION_VALUE.value())));
         }
+    }
+
+    private VibrationDay vibrationDay(double level) {
+        return new VibrationDay(List.of(new VibrationDay.Task("the saw", level, hours)));
     }
 
     private static String until(double level, Sourced value) {
@@ -151,8 +188,9 @@ final class ExposureSection {
         return until > LONGEST_HOURS ? " (not within a day)" : " (after " + NumberText.duration(60 * until) + ")";
     }
 
-    private void monoxide(double level) {
-        List<CarbonMonoxide.Stretch> day = List.of(new CarbonMonoxide.Stretch(level, hours));
+    private void monoxide(InputValue given) {
+        double level = given.value();
+        List<CarbonMonoxide.Stretch> day = monoxideDay(level);
         table.row(
                 Cell.text("carbon monoxide"),
                 Cell.number(level, 0, 2),
@@ -160,9 +198,17 @@ final class ExposureSection {
                 Cell.number(hours, 2, 4),
                 Cell.number(CarbonMonoxide.eightHourMean(day), 1, 3),
                 Cell.text("ppm over 8 h"),
-                Cell.text(limits()));
+                Cell.text(limits()),
+                overRange(
+                        WorkInput.CARBON_MONOXIDE,
+                        given,
+                        each -> NumberText.fixed(CarbonMonoxide.eightHourMean(monoxideDay(each)), 1) + " ppm over 8 h"));
         workings.add(words.derivation("Carbon monoxide of the day", CarbonMonoxide.eightHourMeanWorking(day)));
         lines.add("Carbon monoxide: " + measured());
+    }
+
+    private List<CarbonMonoxide.Stretch> monoxideDay(double level) {
+        return List.of(new CarbonMonoxide.Stretch(level, hours));
     }
 
     private String limits() {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.woodyield.measure.Domain;
+import org.woodyield.measure.OutOfDomainException;
 
 /**
  * A figure that the time, fuel and money of sawing rest on. Each has a key for files, a unit and limits; what it is worth
@@ -288,6 +289,31 @@ public enum WorkInput {
      */
     public Domain domain() {
         return new Domain(label, unit, least, greatest, remedy);
+    }
+
+    /**
+     * Whether only whole numbers make sense.
+     *
+     * @return true for what is counted
+     */
+    public boolean isCount() {
+        return this == PLACES;
+    }
+
+    /**
+     * Refuses what it cannot be.
+     *
+     * @param value in its unit
+     * @return the value
+     * @throws OutOfDomainException if the value is outside its limits, or a part of something that is counted
+     */
+    double require(double value) {
+        domain().require(value);
+        if (isCount() && value != StrictMath.rint(value)) {
+            throw new OutOfDomainException(
+                    label, Double.toString(value), unit, "whole numbers, " + domain().limits(), "count them");
+        }
+        return value;
     }
 
     /**

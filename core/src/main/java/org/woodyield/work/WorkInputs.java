@@ -53,7 +53,7 @@ public final class WorkInputs {
                     .orElseThrow(() ->
                             new IllegalStateException(resource + " line " + row.line() + ": no input '" + key + "'"));
             Source source = Sources.get(row.text("source"));
-            double value = input.domain().require(row.number("value"));
+            double value = input.require(row.number("value"));
             Optional<Double> least = row.numberIfPrinted("least");
             Optional<Double> greatest = row.numberIfPrinted("greatest");
             if (least.isPresent() != greatest.isPresent()) {
@@ -78,7 +78,7 @@ public final class WorkInputs {
      * @throws OutOfDomainException if the value is outside the input's limits
      */
     public WorkInputs with(WorkInput input, InputValue value) {
-        input.domain().require(value.value());
+        input.require(value.value());
         EnumMap<WorkInput, InputValue> copy = new EnumMap<>(WorkInput.class);
         copy.putAll(values);
         copy.put(input, value);
@@ -101,7 +101,7 @@ public final class WorkInputs {
         EnumMap<WorkInput, InputValue> copy = new EnumMap<>(WorkInput.class);
         copy.putAll(values);
         changed.forEach((input, value) -> {
-            input.domain().require(value.value());
+            input.require(value.value());
             copy.put(input, value);
         });
         return new WorkInputs(copy);

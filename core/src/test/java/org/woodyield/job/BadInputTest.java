@@ -246,9 +246,18 @@ class BadInputTest {
     }
 
     @Test
+    void aCountThatIsNotWhole() {
+        for (String wrong : new String[] {"2.5", "3 (2 to 4)", "0", "2 to 4", "-1"}) {
+            demo = EditedDemo.in(folder.resolve("places " + wrong.replaceAll("\\W", "-")));
+            demo.with(PROPERTIES, "work.places = 3", "work.places = " + wrong);
+            expect(at(PROPERTIES, "work.places", "work.places"), "a whole number, 1 to 10", "write a count");
+        }
+    }
+
+    @Test
     void anEndOfARangeWithoutAUnit() {
-        demo.with(PROPERTIES, "work.warm-up = 45 s", "work.warm-up = 45 s (30 to 90 s)");
-        expect(at(PROPERTIES, "work.warm-up", "work.warm-up"), "'30'", "add the unit");
+        demo.with(PROPERTIES, "work.warm-up = 45 s", "work.warm-up = 45 s (30 s to 90)");
+        expect(at(PROPERTIES, "work.warm-up", "work.warm-up"), "'90'", "add the unit");
     }
 
     @Test

@@ -82,6 +82,20 @@ class ExposureOfAPlanTest {
     }
 
     @Test
+    void aRangeOfALevelGivesAnInterval() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with(JOB, "work.sound-level = 108 dB(A)", "work.sound-level = 102 to 108 dB(A)")
+                .with(JOB, "work.vibration = 5.5 m/s2", "work.vibration = 5.5 m/s2 (4 to 7 m/s2)");
+        List<String[]> exposure = table(job, "plan-exposure.csv");
+        double hours = Double.parseDouble(exposure.get(2)[3]);
+        assertThat(exposure.get(0)[2]).isEqualTo("105.00");
+        assertThat(exposure.get(0)[7])
+                .contains("102 to 108 dB(A): " + Math.round(NoiseLimit.NIOSH.dosePercent(102, hours)) + " %")
+                .contains(" to " + Math.round(NoiseLimit.NIOSH.dosePercent(108, hours)) + " %");
+        assertThat(exposure.get(2)[7]).contains("4 to 7 m/s2: A(8) ");
+    }
+
+    @Test
     void levelsOutsideAreRefusedWithTheirLimits() {
         EditedDemo job = EditedDemo.small(folder.resolve("job"))
                 .with(JOB, "work.sound-level = 108 dB(A)", "work.sound-level = 30 dB(A)")

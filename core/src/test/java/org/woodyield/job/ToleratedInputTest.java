@@ -131,4 +131,23 @@ class ToleratedInputTest {
         assertThat(work.find(WorkInput.UTILISATION).orElseThrow().spread())
                 .isEqualTo(new Distribution.Normal(0.7, 0.05));
     }
+
+    @Test
+    void rangesOfUnitsWithBracketsAndRangesWithoutALikeliestValue() {
+        demo.with("job.properties", "work.sound-level = 108 dB(A)", "work.sound-level = 105 dB(A) (102 dB(A) to 108 dB(A))")
+                .with("job.properties", "work.warm-up = 45 s", "work.warm-up = 30 to 60 s")
+                .with("job.properties", "work.utilisation = 70 %", "work.utilisation = 60 % to 80 %")
+                .with("job.properties", "money.fuel-price = 1.10 per L", "money.fuel-price = 1 to 2 per L")
+                .with("job.properties", "money.wage = 14 per h", "money.wage = 14 per h (10 to 20 per h)");
+        WorkInputs work = read(new JobFiles.Folder(demo.folder())).work();
+        assertThat(work.find(WorkInput.SOUND_LEVEL).orElseThrow().spread())
+                .isEqualTo(new Distribution.Triangular(102, 105, 108));
+        assertThat(work.find(WorkInput.WARM_UP).orElseThrow().spread()).isEqualTo(new Distribution.Rectangular(0.5, 1));
+        assertThat(work.get(WorkInput.WARM_UP)).isEqualTo(0.75);
+        assertThat(work.find(WorkInput.UTILISATION).orElseThrow().spread())
+                .isEqualTo(new Distribution.Rectangular(0.6, 0.8));
+        assertThat(work.find(WorkInput.FUEL_PRICE).orElseThrow().spread())
+                .isEqualTo(new Distribution.Rectangular(1, 2));
+        assertThat(work.find(WorkInput.WAGE).orElseThrow().spread()).isEqualTo(new Distribution.Triangular(10, 14, 20));
+    }
 }
