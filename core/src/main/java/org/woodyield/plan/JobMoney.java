@@ -70,8 +70,13 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
     }
 
     /** The saw's years, each with as many hours on site as are given and as much lumber an hour as in this job. */
-    Optional<CashFlow> cashFlow(BreakEven money, WorkEstimate work) {
-        if (money.workFree().saving().isEmpty()
+    JobPlan.Years cashFlow(BreakEven money, WorkEstimate work) {
+        return new JobPlan.Years(
+                cashFlow(money, money.workFree(), work), cashFlow(money, money.workValued(), work));
+    }
+
+    private Optional<CashFlow> cashFlow(BreakEven money, BreakEven.Side side, WorkEstimate work) {
+        if (side.saving().isEmpty()
                 || inputs.find(WorkInput.RESALE).isEmpty()
                 || inputs.find(WorkInput.LIFE).isEmpty()
                 || inputs.find(WorkInput.HOURS_PER_YEAR).isEmpty()
@@ -81,7 +86,7 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
         double feetPerYear = usable.value() / work.time().hours() * inputs.get(WorkInput.HOURS_PER_YEAR);
         Money saving = money.boughtPerBoardFoot()
                 .orElseThrow()
-                .minus(money.workFree().runningPerBoardFoot())
+                .minus(side.runningPerBoardFoot())
                 .times(feetPerYear);
         Money resale = new Money(inputs.get(WorkInput.RESALE), currency);
         return Optional.of(CashFlow.of(

@@ -41,8 +41,7 @@ import org.woodyield.working.Working;
  * @param breakEven sawing against buying; empty where nothing is sawn
  * @param prospects what the ranges of the inputs do to the verdict, own work not counted and counted
  * @param ways the ways to come by the lumber, own work not counted and counted; empty where nothing is sawn
- * @param cashFlow the saw year by year, own work not counted, if it were used so for all the hours of its years; empty where a
- *     price is missing
+ * @param cashFlow the saw year by year, if it were used so for all the hours of its years
  * @param notes what a reader has to know about the models
  */
 public record JobPlan(
@@ -65,7 +64,7 @@ public record JobPlan(
         Optional<BreakEven> breakEven,
         Prospects prospects,
         Optional<Ways> ways,
-        Optional<CashFlow> cashFlow,
+        Years cashFlow,
         List<Note> notes) {
 
     /** Keeps immutable copies. */
@@ -127,6 +126,14 @@ public record JobPlan(
      * @param workValued own work counted at its wage
      */
     public record Ways(SupplyWays workFree, SupplyWays workValued) {}
+
+    /**
+     * The saw year by year.
+     *
+     * @param workFree own work not counted; empty where a price is missing
+     * @param workValued own work counted at its wage; empty where a price is missing
+     */
+    public record Years(Optional<CashFlow> workFree, Optional<CashFlow> workValued) {}
 
     /**
      * Something to lift.

@@ -45,7 +45,6 @@ import org.woodyield.wood.AirDrying;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.WoodWeight;
 import org.woodyield.work.BreakEven;
-import org.woodyield.work.CashFlow;
 import org.woodyield.work.CuttingRate;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
@@ -295,7 +294,7 @@ public final class Planner {
         Optional<BreakEven> breakEven = Optional.empty();
         JobPlan.Prospects prospects = new JobPlan.Prospects(Optional.empty(), Optional.empty());
         Optional<JobPlan.Ways> ways = Optional.empty();
-        Optional<CashFlow> cashFlow = Optional.empty();
+        JobPlan.Years cashFlow = new JobPlan.Years(Optional.empty(), Optional.empty());
         if (usable > 0) {
             WorkInputs money = input.work();
             if (priced && money.find(WorkInput.LUMBER_PRICE).isEmpty()) {

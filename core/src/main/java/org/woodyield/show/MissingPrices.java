@@ -89,11 +89,12 @@ final class MissingPrices {
     }
 
     /** What the years of the saw lack; empty where they are shown. */
-    Set<WorkInput> ofYears() {
+    Set<WorkInput> ofYears(boolean ownWorkValued) {
         Set<WorkInput> lacking = new LinkedHashSet<>();
-        if (plan.cashFlow().isEmpty()) {
+        JobPlan.Years years = plan.cashFlow();
+        if ((ownWorkValued ? years.workValued() : years.workFree()).isEmpty()) {
             for (WorkInput input : WorkInput.values()) {
-                if (isMissing(input) && (holdsBack(input, false) || YEARS.contains(input))) {
+                if (isMissing(input) && (holdsBack(input, ownWorkValued) || YEARS.contains(input))) {
                     lacking.add(input);
                 }
             }
@@ -152,9 +153,11 @@ final class MissingPrices {
                                     .isPresent())
                     .ifPresent(figures::add);
         }
-        if (ofYears().contains(input)) {
-            figures.add("the saw year by year");
-        }
+        side(
+                        "the saw year by year",
+                        ofYears(false).contains(input),
+                        ofYears(true).contains(input))
+                .ifPresent(figures::add);
         return figures;
     }
 

@@ -118,7 +118,7 @@ final class PageStyle {
               .scroll, .equation { overflow: visible; background: none; }
               table { font-size: 7.6pt; }
               th, td { padding: 0.15rem 0.45rem 0.15rem 0; min-width: 0; }
-              tbody th { white-space: normal; }
+              tbody th { white-space: normal; overflow-wrap: break-word; }
               svg { min-width: 0; max-height: 150mm; }
               .working { font-size: 8pt; }
               .working .source, .working .note { font-size: 7pt; }

@@ -187,7 +187,7 @@ public final class SawSheet {
                                 .filter(money.missing()::contains),
                         plan.cost().get().leftOutOfRunning(valued).values().stream()
                                 .flatMap(inputs -> inputs.stream()))
-                .map(WorkInput::label)
+                .map(MissingPrices::named)
                 .distinct()
                 .collect(Collectors.joining(", "));
         return List.of(

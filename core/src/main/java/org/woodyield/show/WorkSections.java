@@ -114,11 +114,21 @@ final class WorkSections {
                                         SawingWork.of(plan.input().work()).edgesWorn(work.areaSquareMetres()), 1)
                                 + " chains or blades worn out")
                         .orElse("")
-                + "."));
+                + "." + oilOfFelling()));
         days(blocks);
         widestCuts(blocks);
         blocks.add(new Workings("How power, fuel, oil and wear come about", ofFuelAndWear()));
         return new Section("time", "Time and fuel", blocks);
+    }
+
+    /** The published ratio is of another kind of work. */
+    private String oilOfFelling() {
+        return plan.input()
+                .work()
+                .find(WorkInput.BAR_OIL)
+                .filter(value -> value.source().id().equals("felling-fuel-2023"))
+                .map(value -> " The ratios of oil to fuel were measured in felling; none was found for ripping.")
+                .orElse("");
     }
 
     private List<Derivation> ofFuelAndWear() {
@@ -310,7 +320,7 @@ final class WorkSections {
         blocks.add(new Points(lines));
         prospects(blocks);
         plan.ways().ifPresent(ways -> ways(blocks, ways));
-        plan.cashFlow().ifPresentOrElse(flow -> cashFlow(blocks, flow), () -> noCashFlow(blocks));
+        cashFlow(blocks);
         return new Section("money", "Money", blocks);
     }
 
@@ -605,34 +615,50 @@ final class WorkSections {
         };
     }
 
-    private void noCashFlow(List<Block> blocks) {
-        String lacking = MissingPrices.of(plan)
-                .map(missing -> MissingPrices.named(missing.ofYears()))
-                .orElse("");
-        blocks.add(new Prose("The saw year by year: left out, no " + lacking + "."));
-    }
-
-    private void cashFlow(List<Block> blocks, CashFlow flow) {
-        PlanTable.Builder table = PlanTable.of("years", words.fromMemory("The saw year by year, own work not counted"))
+    private void cashFlow(List<Block> blocks) {
+        List<String> lines = new ArrayList<>();
+        PlanTable.Builder table = PlanTable.of("years", words.fromMemory("The saw year by year"))
+                .text("Own work", "own-work")
                 .number("Year", "year")
                 .number("Net", "net")
                 .number("Standing at its end", "standing");
-        table.row(
-                Cell.whole(0),
-                money(flow.outlay().times(-1)),
-                money(flow.outlay().times(-1)));
-        for (CashFlow.Year year : flow.years()) {
-            table.row(Cell.whole(year.number()), money(year.net()), money(year.standing()));
+        boolean any = false;
+        for (boolean valued : new boolean[] {false, true}) {
+            Optional<CashFlow> years =
+                    valued ? plan.cashFlow().workValued() : plan.cashFlow().workFree();
+            String work = valued ? "counted" : "not counted";
+            any |= years.isPresent();
+            years.ifPresentOrElse(
+                    flow -> {
+                        years(table, work, flow);
+                        lines.add("Own work " + work + ": " + worth(flow));
+                    },
+                    () -> MissingPrices.of(plan)
+                            .ifPresent(missing -> lines.add("Own work " + work + ": the saw year by year is left out, no "
+                                    + MissingPrices.named(missing.ofYears(valued)) + ".")));
         }
-        blocks.add(new Tabular(table.build()));
-        blocks.add(new Prose(
-                "If it worked all the hours that are given for a year, and each gave as much lumber as in this job."
-                        + flow.payback()
-                                .map(years ->
-                                        " The savings pay the outlay in " + NumberText.fixed(years, 1) + " years.")
-                                .orElse(" The savings do not pay the outlay within its life.")
-                        + " At the rate of interest all of it is worth "
-                        + NumberText.money(flow.presentValue()) + " at the start."));
+        if (any) {
+            blocks.add(new Tabular(table.build()));
+            blocks.add(new Prose("If it worked all the hours that are given for a year, and each gave as much lumber as in"
+                    + " this job."));
+        }
+        blocks.add(new Points(lines));
+    }
+
+    private static void years(PlanTable.Builder table, String work, CashFlow flow) {
+        Money outlay = flow.outlay().times(-1);
+        table.row(Cell.text(work), Cell.whole(0), money(outlay), money(outlay));
+        for (CashFlow.Year year : flow.years()) {
+            table.row(Cell.text(work), Cell.whole(year.number()), money(year.net()), money(year.standing()));
+        }
+    }
+
+    private static String worth(CashFlow flow) {
+        return flow.payback()
+                        .map(years -> "the savings pay the outlay in " + NumberText.fixed(years, 1) + " years")
+                        .orElse("the savings do not pay the outlay within its life")
+                + "; at the rate of interest all of it is worth " + NumberText.money(flow.presentValue())
+                + " at the start.";
     }
 
     private static String side(String name, BreakEven.Side side) {

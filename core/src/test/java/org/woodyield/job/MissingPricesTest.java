@@ -20,7 +20,7 @@ class MissingPricesTest {
 
     private String money(EditedDemo job) throws IOException {
         Path out = folder.resolve("out");
-        assertThat(job.run("--out", out.toString()).code()).isZero();
+        assertThat(job.run("--out", out.toString(), "--replace").code()).isZero();
         assertThat(out.resolve("plan-passes.csv")).isNotEmptyFile();
         return Files.readString(out.resolve("plan-money.csv"));
     }
@@ -56,7 +56,7 @@ class MissingPricesTest {
         assertThat(money(job))
                 .containsPattern("\"with owning, own work not counted\",sum,,,\"?repairs, depreciation")
                 .containsPattern("\"running, own work not counted, known costs only\",sum,[0-9]");
-        assertThat(words(job)).contains("The saw year by year: left out, no price of the saw (money.purchase)");
+        assertThat(words(job)).contains("the saw year by year is left out, no price of the saw (money.purchase)");
     }
 
     @Test
@@ -64,7 +64,7 @@ class MissingPricesTest {
         EditedDemo job = withoutPrices();
         assertThat(money(job)).doesNotContain(",0.0");
         assertThat(words(job))
-                .contains("Prices are missing: money.purchase, ", "The saw year by year: left out")
+                .contains("Prices are missing: money.purchase, ", "the saw year by year is left out")
                 .contains("A travelling sawyer: left out, no price of the logs")
                 .doesNotContain(
                         "where they change places",
@@ -155,5 +155,31 @@ class MissingPricesTest {
                         "95 % of 2000 draws lie between [0-9.]+ USD (more|less) and [0-9.]+ USD (more|less); it pays in")
                 .containsPattern("What moves it most: .*\\(taken: .*, range .*; .*\\); .*\\(.*\\); .*\\(.*\\)\\.")
                 .contains("The ranges that were assumed for interval and probability");
+    }
+
+    private List<String> years(EditedDemo job, String ownWork) throws IOException {
+        money(job);
+        return Files.readAllLines(folder.resolve("out").resolve("plan-years.csv")).stream()
+                .filter(row -> row.startsWith(ownWork + ","))
+                .map(row -> row.substring(ownWork.length()))
+                .toList();
+    }
+
+    @Test
+    void theYearsAreShownWithOwnWorkCountedAndNot() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        List<String> free = years(job, "not counted");
+        assertThat(years(job, "counted")).hasSameSizeAs(free).isNotEqualTo(free);
+        job.with(JOB, "money.wage = 14 per h", "money.wage = 0 per h");
+        assertThat(years(job, "counted")).isEqualTo(years(job, "not counted"));
+    }
+
+    @Test
+    void withoutAWageOnlyTheYearsThatCountWorkAreLeftOut() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.wage = 14 per h\n", "");
+        assertThat(years(job, "not counted")).isNotEmpty();
+        assertThat(years(job, "counted")).isEmpty();
+        assertThat(words(job))
+                .contains("Own work counted: the saw year by year is left out, no wage, or worth of an own hour (money.wage).");
     }
 }

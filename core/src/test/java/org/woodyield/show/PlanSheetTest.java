@@ -226,6 +226,35 @@ class PlanSheetTest {
         assertThat(cubicMetres.get(6)).isEqualTo(PLAN.solid().cubicMetres());
     }
 
+    /** Every figure of work and money fixed: the verdict stands, without interval and probability. */
+    @Test
+    void withoutAnyRangeThereIsNoProbability() {
+        JobInput job = job("1/16 in", Saw.Reference.PREVIOUS_FACE);
+        WorkInputs open = job.work()
+                .with(WorkInput.PURCHASE, 800)
+                .with(WorkInput.OTHER_OUTLAY, 100)
+                .with(WorkInput.BAR_OIL_PRICE, 3)
+                .with(WorkInput.MIX_OIL_PRICE, 9)
+                .with(WorkInput.EDGE_PRICE, 30)
+                .with(WorkInput.LOG_PRICE, 0)
+                .with(WorkInput.WAGE, 12);
+        WorkInputs fixed = open;
+        for (WorkInput input : open.values().keySet()) {
+            fixed = fixed.with(input, open.get(input));
+        }
+        String ranged = words(Planner.plan(job.withSaw(job.saw(), open)));
+        String settled = words(Planner.plan(job.withSaw(job.saw(), fixed)));
+        assertThat(ranged).contains("of 2000 draws lie between", "it pays in ", "What moves it most: ");
+        assertThat(settled)
+                .contains("no input has a range, so there is no interval and no probability")
+                .contains("against buying the lumber this job costs ")
+                .doesNotContain("draws lie", "it pays in ", "What moves it most", "ranges that were assumed");
+    }
+
+    private static String words(JobPlan plan) {
+        return PlanSheet.of(plan, Sources.get("user")).text().replaceAll("\\s+", " ");
+    }
+
     @Test
     void everySourceThatIsNamedStandsInTheRegisterOfThePlan() {
         PlanTable sources = table(sheet().tables(), "sources");
