@@ -143,10 +143,7 @@ final class TimeStudies {
 
         /** The figure of the cut alone over observed, at each end. */
         String cutAloneRatioWords() {
-            return predicted
-                    .flatMap(Predicted::cutAlone)
-                    .map(this::over)
-                    .orElse("–");
+            return predicted.flatMap(Predicted::cutAlone).map(this::over).orElse("–");
         }
 
         private String over(double figure) {

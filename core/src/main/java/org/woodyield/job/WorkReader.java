@@ -92,8 +92,7 @@ final class WorkReader {
         return Optional.of(
                 likeliest.isPresent()
                         ? InputValue.within(value.get(), least.get(), greatest.get(), user)
-                        : new InputValue(
-                                value.get(), new Distribution.Rectangular(least.get(), greatest.get()), user));
+                        : new InputValue(value.get(), new Distribution.Rectangular(least.get(), greatest.get()), user));
     }
 
     private static Optional<Double> count(Cell cell, WorkInput input) {

@@ -71,8 +71,7 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
 
     /** The saw's years, each with as many hours on site as are given and as much lumber an hour as in this job. */
     JobPlan.Years cashFlow(BreakEven money, WorkEstimate work) {
-        return new JobPlan.Years(
-                cashFlow(money, money.workFree(), work), cashFlow(money, money.workValued(), work));
+        return new JobPlan.Years(cashFlow(money, money.workFree(), work), cashFlow(money, money.workValued(), work));
     }
 
     private Optional<CashFlow> cashFlow(BreakEven money, BreakEven.Side side, WorkEstimate work) {

@@ -118,7 +118,8 @@ final class ExposureSection {
         double twice = 2 * level.spread().standardDeviation();
         boolean normal = level.spread() instanceof Distribution.Normal;
         double least = Math.max(normal ? level.value() - twice : level.spread().least(), domain.least());
-        double greatest = Math.min(normal ? level.value() + twice : level.spread().greatest(), domain.greatest());
+        double greatest =
+                Math.min(normal ? level.value() + twice : level.spread().greatest(), domain.greatest());
         return Cell.text(NumberText.full(least) + " to " + NumberText.full(greatest) + " " + input.unit()
                 + (normal ? ", two standard uncertainties to either side" : "") + ": "
                 + comesTo.apply(least) + " to " + comesTo.apply(greatest));
@@ -202,7 +203,8 @@ final class ExposureSection {
                 overRange(
                         WorkInput.CARBON_MONOXIDE,
                         given,
-                        each -> NumberText.fixed(CarbonMonoxide.eightHourMean(monoxideDay(each)), 1) + " ppm over 8 h"));
+                        each -> NumberText.fixed(CarbonMonoxide.eightHourMean(monoxideDay(each)), 1)
+                                + " ppm over 8 h"));
         workings.add(words.derivation("Carbon monoxide of the day", CarbonMonoxide.eightHourMeanWorking(day)));
         lines.add("Carbon monoxide: " + measured());
     }

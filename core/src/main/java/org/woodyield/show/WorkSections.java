@@ -634,13 +634,15 @@ final class WorkSections {
                         lines.add("Own work " + work + ": " + worth(flow));
                     },
                     () -> MissingPrices.of(plan)
-                            .ifPresent(missing -> lines.add("Own work " + work + ": the saw year by year is left out, no "
-                                    + MissingPrices.named(missing.ofYears(valued)) + ".")));
+                            .ifPresent(
+                                    missing -> lines.add("Own work " + work + ": the saw year by year is left out, no "
+                                            + MissingPrices.named(missing.ofYears(valued)) + ".")));
         }
         if (any) {
             blocks.add(new Tabular(table.build()));
-            blocks.add(new Prose("If it worked all the hours that are given for a year, and each gave as much lumber as in"
-                    + " this job."));
+            blocks.add(
+                    new Prose("If it worked all the hours that are given for a year, and each gave as much lumber as in"
+                            + " this job."));
         }
         blocks.add(new Points(lines));
     }

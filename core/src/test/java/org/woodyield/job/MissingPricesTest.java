@@ -180,6 +180,7 @@ class MissingPricesTest {
         assertThat(years(job, "not counted")).isNotEmpty();
         assertThat(years(job, "counted")).isEmpty();
         assertThat(words(job))
-                .contains("Own work counted: the saw year by year is left out, no wage, or worth of an own hour (money.wage).");
+                .contains(
+                        "Own work counted: the saw year by year is left out, no wage, or worth of an own hour (money.wage).");
     }
 }

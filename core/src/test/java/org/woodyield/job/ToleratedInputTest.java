@@ -134,7 +134,10 @@ class ToleratedInputTest {
 
     @Test
     void rangesOfUnitsWithBracketsAndRangesWithoutALikeliestValue() {
-        demo.with("job.properties", "work.sound-level = 108 dB(A)", "work.sound-level = 105 dB(A) (102 dB(A) to 108 dB(A))")
+        demo.with(
+                        "job.properties",
+                        "work.sound-level = 108 dB(A)",
+                        "work.sound-level = 105 dB(A) (102 dB(A) to 108 dB(A))")
                 .with("job.properties", "work.warm-up = 45 s", "work.warm-up = 30 to 60 s")
                 .with("job.properties", "work.utilisation = 70 %", "work.utilisation = 60 % to 80 %")
                 .with("job.properties", "money.fuel-price = 1.10 per L", "money.fuel-price = 1 to 2 per L")

@@ -59,7 +59,8 @@ class DrawsTest {
         Draws draws = Draws.seeded(1);
         assertThat(Double.toHexString(draws.nextDouble())).isEqualTo("0x1.22145bd91204bp-1");
         assertThat(Double.toHexString(draws.nextNormal())).isEqualTo("0x1.a0acc94d4cebcp0");
-        assertThat(Double.toHexString(new Distribution.Triangular(1, 2, 9).draw(draws))).isEqualTo("0x1.b5fecf39ce404p1");
+        assertThat(Double.toHexString(new Distribution.Triangular(1, 2, 9).draw(draws)))
+                .isEqualTo("0x1.b5fecf39ce404p1");
         MonteCarlo run = MonteCarlo.run(some -> some.nextNormal() * some.nextDouble(), 7, 500);
         assertThat(Double.toHexString(run.result().value())).isEqualTo("0x1.0979fa0521203p-6");
         assertThat(Double.toHexString(run.interval(0.95).greatest())).isEqualTo("0x1.4bc71d4725c83p0");
