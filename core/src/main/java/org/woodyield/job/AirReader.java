@@ -56,8 +56,13 @@ final class AirReader {
     }
 
     private static Optional<DryingAir> given(Cell temperature, Cell humidity) {
-        List<Cell> temperatures = temperature.split(';');
-        List<Cell> humidities = humidity.split(';');
+        Optional<List<Cell>> ofTemperature = temperature.list();
+        Optional<List<Cell>> ofHumidity = humidity.list();
+        if (ofTemperature.isEmpty() || ofHumidity.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Cell> temperatures = ofTemperature.get();
+        List<Cell> humidities = ofHumidity.get();
         boolean months = oneOrTwelve(temperature, temperatures);
         boolean counts = oneOrTwelve(humidity, humidities) && months;
         if (counts && temperatures.size() != humidities.size()) {

@@ -1,6 +1,5 @@
 package org.woodyield.job;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.measure.Length;
@@ -47,11 +46,8 @@ record Arguments(String command, ParseResult given, Problems problems) {
 
     /** One or more lengths, required, with semicolons between. */
     List<Length> lengths(String option, Length greatest) {
-        List<Length> lengths = new ArrayList<>();
-        for (Cell part : cell(option, "").split(';')) {
-            Optional<Length> length = part.lengthUpTo(greatest, "write them as 8 ft; 12 ft; 16 ft");
-            length.ifPresent(lengths::add);
-        }
-        return lengths.isEmpty() ? List.of(SOME) : lengths;
+        return cell(option, "")
+                .lengthsUpTo(greatest, "write them as 8 ft; 12 ft; 16 ft")
+                .orElse(List.of(SOME));
     }
 }

@@ -104,15 +104,9 @@ final class BuckCommand implements Subcommand {
         Scaling.BoardFeet buyer = (Scaling.BoardFeet) scalings.get(0);
         Bucking bucking = new Bucking(lengths, offcuts, trim, kerf, buyer.rule(), buyer.convention(), prices);
         remarks.forEach(terminal::say);
-        BuckingSheet sheet = new BuckingSheet(bucking, bucking.best(stem));
+        BuckingSheet sheet = new BuckingSheet(bucking, bucking.best(stem), remarks);
         String working = WorkingText.plain(bucking.working(sheet.best()).givenBy(Sources.get("command-line")));
-        return ANSWER.give(
-                given,
-                terminal,
-                folder,
-                sheet.text(remarks.stream().map(words -> words + ".").toList()),
-                sheet.table(),
-                working);
+        return ANSWER.give(given, terminal, folder, sheet.text(), sheet.table(), working);
     }
 
     private static LogPrices prices(ParseResult given, Problems problems) throws IOException {
@@ -176,6 +170,7 @@ final class BuckCommand implements Subcommand {
             }
             MeasuredStem profile = MeasuredStem.withoutSwellings(points);
             Swellings.words("The stem", points, profile).ifPresent(remarks::add);
+            ungraded(prices, points, stretches).ifPresent(remarks::add);
             return new Bucking.Stem(
                     name.isEmpty() ? "by its ends" : Sheets.file(name),
                     SpeciesCatalogue.published().all().iterator().next(),
@@ -186,6 +181,31 @@ final class BuckCommand implements Subcommand {
         } catch (OutOfDomainException e) {
             throw new BadInputException((name.isEmpty() ? "" : Sheets.file(name) + ": ") + e.getMessage());
         }
+    }
+
+    /**
+     * What is said where prices have grades and the stem, or its butt, has none; a stem without any is paid by the prices
+     * without a grade, if there are such.
+     */
+    private static Optional<String> ungraded(
+            LogPrices prices, List<StemPoint> points, List<Bucking.Stretch> stretches) {
+        List<String> grades = prices.grades();
+        boolean whole = stretches.isEmpty();
+        if (grades.equals(List.of(PLAIN_GRADE))
+                || (!whole && stretches.get(0).from().equals(feet(points.get(0))))) {
+            return Optional.empty();
+        }
+        if (whole && grades.contains(PLAIN_GRADE)) {
+            stretches.add(new Bucking.Stretch(feet(points.get(0)), feet(points.get(points.size() - 1)), PLAIN_GRADE));
+            return Optional.of("The stem has no grade and is paid by the prices that have none; for the others give "
+                    + "the stem as a table with the column " + GRADE);
+        }
+        String part = whole
+                ? "The stem has no grade and is"
+                : "Up to " + stretches.get(0).from().inFeet(16, Rounding.HALF_UP) + " the stem has no grade and is";
+        return Optional.of(
+                part + " taken as '" + grades.get(0) + "', the first of the grades in the prices; for another"
+                        + " give the stem as a table with the column " + GRADE + ", from the butt on");
     }
 
     private static Length feet(StemPoint point) {

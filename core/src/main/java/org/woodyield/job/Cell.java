@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.wood.NearestNames;
 
 /**
  * A value as somebody wrote it, and where. Reading it as something it is not adds a problem and gives nothing; reading goes
@@ -23,6 +24,9 @@ final class Cell {
     private static final Pattern QUANTITY =
             Pattern.compile("(" + NUMBER.pattern() + "|[-+]?(?:nan|inf(?:inity)?))\\s*([^\\d\\s].*)?");
     private static final Pattern RATE = Pattern.compile("(.*\\S)\\s+per\\s+(\\S.*)");
+
+    /** Behind a unit, so that no decimal comma is taken for one. */
+    private static final Pattern COMMA_BETWEEN = Pattern.compile("([^\\d\\s,])\\s*,\\s*");
 
     private static final Pattern BARE = Pattern.compile("[0-9 ./-]+");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
@@ -80,6 +84,18 @@ final class Cell {
         }
         parts.add(part(text.substring(from)));
         return List.copyOf(parts);
+    }
+
+    /** The parts of a list with semicolons, each at this place; nothing, with a note, where commas stand between them. */
+    Optional<List<Cell>> list() {
+        if (COMMA_BETWEEN.matcher(text).find()) {
+            refuse(
+                    "several with semicolons between them",
+                    "write semicolons, not commas: "
+                            + COMMA_BETWEEN.matcher(text).replaceAll("$1; "));
+            return Optional.empty();
+        }
+        return Optional.of(split(';'));
     }
 
     /** Notes that this value cannot be used. */
@@ -140,11 +156,12 @@ final class Cell {
 
     /** One or more lengths above zero, with semicolons between, up to a greatest; as they stand. */
     Optional<List<Length>> lengthsUpTo(Length greatest, String remedy) {
-        List<Cell> parts = split(';');
+        Optional<List<Cell>> parts = list();
         List<Length> lengths = parts.stream()
+                .flatMap(List::stream)
                 .flatMap(part -> part.lengthUpTo(greatest, remedy).stream())
                 .toList();
-        return lengths.size() == parts.size() ? Optional.of(lengths) : Optional.empty();
+        return parts.filter(all -> all.size() == lengths.size()).map(all -> lengths);
     }
 
     /** A number without a unit. */
@@ -267,7 +284,7 @@ final class Cell {
         String word = text.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         T choice = choices.get(word);
         if (choice == null) {
-            refuse(allowed, Nearest.question(word, choices.keySet()));
+            refuse(allowed, NearestNames.question(word, choices.keySet()));
         }
         return Optional.ofNullable(choice);
     }

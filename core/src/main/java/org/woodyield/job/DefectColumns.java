@@ -23,7 +23,6 @@ final class DefectColumns {
     private static final String SWEEP = "sweep";
     private static final String CROOK = "crook";
     private static final String FROM = "defect-from";
-    private static final char AND = ';';
     private static final String AT = " at ";
 
     static final List<Table.Column> COLUMNS = List.of(
@@ -163,7 +162,8 @@ final class DefectColumns {
             return;
         }
         boolean allAlong = column.equals(PERIMETER) || column.equals(SWEEP);
-        List<Cell> each = cell.get().split(AND);
+        List<Cell> each = cell.get().list().orElse(List.of());
+        whole &= !each.isEmpty();
         if (allAlong && each.size() > 1) {
             cell.get().refuse("one for a log", "it goes along the whole log; give the worse");
             whole = false;

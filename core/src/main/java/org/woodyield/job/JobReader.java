@@ -21,6 +21,7 @@ import org.woodyield.plan.JobInput.Price;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawGuide;
 import org.woodyield.sawing.SearchSpace;
+import org.woodyield.wood.NearestNames;
 import org.woodyield.work.WorkInputs;
 
 /** Reads a job folder, strictly and to its end: all that is wrong with it is told together. */
@@ -176,7 +177,7 @@ final class JobReader {
                 .toList();
         for (JobFile file : JobFile.values()) {
             Optional<byte[]> bytes = files.bytes(file.fileName());
-            List<String> likely = bytes.isPresent() ? List.of() : Nearest.to(file.fileName(), names);
+            List<String> likely = bytes.isPresent() ? List.of() : NearestNames.to(file.fileName(), names);
             if (bytes.isPresent()) {
                 FileText.decode(file.fileName(), bytes.get(), problems).ifPresent(text -> texts.put(file, text));
             } else if (file.required() || !likely.isEmpty()) {

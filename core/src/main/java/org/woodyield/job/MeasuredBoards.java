@@ -22,15 +22,18 @@ import org.woodyield.source.Standing;
  */
 record MeasuredBoards(String file, SizeControl sizes) {
 
+    private static final String ID = "id";
     private static final String READINGS = "readings";
     private static final List<Table.Column> COLUMNS =
-            List.of(Table.Column.optional("id"), Table.Column.required(READINGS));
+            List.of(Table.Column.optional(ID), Table.Column.required(READINGS));
     private static final Length THICKEST = Length.inches(30);
 
     /** Reads a table of boards; nothing, with a note of each problem, where it cannot be used. */
     static Optional<MeasuredBoards> read(String name, Cell option, Problems problems) throws IOException {
         List<List<Length>> boards = new ArrayList<>();
+        Names names = new Names();
         for (Table.Row row : Sheets.rows(name, COLUMNS, READINGS, "a row for each board", problems)) {
+            row.cellIfAny(ID).ifPresent(cell -> names.read(cell, "a name for the board"));
             row.cell(READINGS)
                     .lengthsUpTo(THICKEST, "write the readings of a board as 1.70 in; 1.73 in; 1.71 in")
                     .ifPresent(boards::add);

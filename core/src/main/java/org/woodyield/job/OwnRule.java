@@ -1,18 +1,27 @@
 package org.woodyield.job;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.scaling.KerfRule;
+import org.woodyield.show.NumberText;
+import org.woodyield.wood.NearestNames;
 
 /** A log rule from assumptions for somebody's own saw, written in place of a rule's key. */
 final class OwnRule {
 
     private static final String WORD = "own ";
+    private static final String KEY = "own-";
+    private static final String NAME = "Own saw, ";
     private static final String KERF = "kerf";
     private static final String BOARD = "board";
     private static final String SHRINKAGE = "shrinkage";
@@ -37,15 +46,78 @@ final class OwnRule {
 
     private OwnRule() {}
 
-    /** Whether this is written in place of a key. */
+    /** The dashes of a key before each assumption but the first. */
+    private static final Pattern NEXT = Pattern.compile("-(?=(?:" + String.join("|", NAMES) + ")-)");
+
+    /** Whether this is written in place of a key, or is the key of such a rule. */
     static boolean is(String key) {
-        return (key + " ").toLowerCase(Locale.ROOT).startsWith(WORD);
+        String text = (key + " ").toLowerCase(Locale.ROOT);
+        return text.startsWith(WORD) || text.startsWith(KEY);
+    }
+
+    /** As it is written; a key, which has dashes for all but letters and digits, is taken apart again. */
+    private static String written(String key) {
+        String text = key.strip();
+        if (!text.toLowerCase(Locale.ROOT).startsWith(KEY)) {
+            return text;
+        }
+        return WORD
+                + NEXT.matcher(text.substring(KEY.length()).toLowerCase(Locale.ROOT))
+                        .replaceAll("; ")
+                        .replaceAll("(\\d)-(\\d+)-(\\d+)", "$1 $2/$3")
+                        .replaceAll("(\\d)-(\\d+)", "$1/$2")
+                        .replace('-', ' ');
+    }
+
+    /** The key of a rule that is written so: names columns, and is read back to the same rule. */
+    private static String key(String written) {
+        return written.toLowerCase(Locale.ROOT)
+                .replaceAll("[\"\u2033\u201d]|''", " in ")
+                .replaceAll("['\u2032\u2019]", " ft ")
+                .replaceAll("[^a-z0-9.]+", "-")
+                .replaceAll("-$", "");
+    }
+
+    /** All that a rule was made of: what was written, and what was taken for the rest. */
+    static List<String> assumptions(KerfRule rule) {
+        String written = rule.name().substring(NAME.length());
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put(KERF, inches(rule.kerfInches()));
+        all.put(BOARD, inches(rule.boardThicknessInches()));
+        all.put(SHRINKAGE, inches(rule.shrinkageInches()));
+        all.put(SLAB, inches(rule.slabPlankInches()));
+        all.put(TAPER, inches(rule.taperInchesPerFoot()) + " per ft");
+        all.put(SECTION, NumberText.full(rule.sectionFeet()) + " ft");
+        Set<String> given = new LinkedHashSet<>();
+        for (String part : written.split(";", -1)) {
+            given.add(part.strip().toLowerCase(Locale.ROOT).split(" ", 2)[0]);
+        }
+        List<String> taken = new ArrayList<>();
+        all.forEach((name, value) -> {
+            if (!given.contains(name)) {
+                taken.add(name + " " + value);
+            }
+        });
+        List<String> lines = new ArrayList<>(List.of("Given: " + written + "."));
+        if (!taken.isEmpty()) {
+            lines.add("Not given, and taken as in the International rule: " + String.join("; ", taken) + ".");
+        }
+        return lines;
+    }
+
+    private static String inches(double value) {
+        return NumberText.significant(value, 6) + " in";
+    }
+
+    /** Whether this is an assumption of such a rule, written as if it were a key of its own. */
+    static boolean isAssumption(String key) {
+        return NAMES.stream().anyMatch(name -> key.toLowerCase(Locale.ROOT).startsWith(name + " "));
     }
 
     /** The rule; what cannot be read is noted. */
     static Optional<KerfRule> read(String key, List<String> problems) {
         Problems found = new Problems();
-        Optional<KerfRule> rule = rule(new Cell("rule '" + key + "'", 0, "", key, found), found);
+        Optional<KerfRule> rule = rule(new Cell("rule '" + key + "'", 0, "", written(key), found), found);
         found.inOrder().forEach(problem -> problems.add(problem.toString()));
         return rule;
     }
@@ -56,7 +128,7 @@ final class OwnRule {
             int end = part.text().indexOf(' ');
             String name = (end < 0 ? part.text() : part.text().substring(0, end)).toLowerCase(Locale.ROOT);
             if (!NAMES.contains(name)) {
-                String near = Nearest.question(name, NAMES);
+                String near = NearestNames.question(name, NAMES);
                 part.refuse(
                         String.join(", ", NAMES) + ", each with its value, such as " + WORD + "kerf 3/16 in; slab 2 in",
                         near);
@@ -85,8 +157,8 @@ final class OwnRule {
         try {
             KerfRule usual = KerfRule.likeInternational(inches.getOrDefault(KERF, 0.0));
             return Optional.of(new KerfRule(
-                    key.text().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]+", "-"),
-                    "Own saw, " + key.text().substring(WORD.length()).strip(),
+                    key(key.text()),
+                    NAME + key.text().substring(WORD.length()).strip(),
                     inches.getOrDefault(BOARD, usual.boardThicknessInches()),
                     usual.kerfInches(),
                     inches.getOrDefault(SHRINKAGE, usual.shrinkageInches()),

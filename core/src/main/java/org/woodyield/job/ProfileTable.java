@@ -9,6 +9,7 @@ import java.util.Set;
 import org.woodyield.log.ProfileStation;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.wood.NearestNames;
 
 /** Reads the measured profiles of logs. What makes a profile that of its log, the log itself decides. */
 final class ProfileTable {
@@ -49,7 +50,7 @@ final class ProfileTable {
             if (!logs.contains(id)) {
                 entries.forEach(entry -> entry.row()
                         .cell(ID)
-                        .refuse("the id of a log in " + JobFile.LOGS.fileName(), Nearest.question(id, logs)));
+                        .refuse("the id of a log in " + JobFile.LOGS.fileName(), NearestNames.question(id, logs)));
             }
         });
     }

@@ -71,7 +71,10 @@ record Question(String log, Optional<Product> more) {
     private static Optional<Product> product(Cell cell) {
         List<Cell> parts = cell.split(',');
         if (parts.size() != 4) {
-            cell.refuse(FORM, "it has " + parts.size() + (parts.size() == 1 ? " part" : " parts"));
+            cell.refuse(
+                    FORM,
+                    (cell.text().indexOf(';') >= 0 ? "write commas, not semicolons; " : "") + "it has " + parts.size()
+                            + (parts.size() == 1 ? " part" : " parts"));
             return Optional.empty();
         }
         Optional<Size> size = Sizes.size(parts.get(0));

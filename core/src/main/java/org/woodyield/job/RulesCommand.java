@@ -13,6 +13,7 @@ import org.woodyield.scaling.CubicRule;
 import org.woodyield.scaling.DiameterAt;
 import org.woodyield.scaling.Firmwood;
 import org.woodyield.scaling.Jurisdiction;
+import org.woodyield.scaling.KerfRule;
 import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.LogRules;
 import org.woodyield.scaling.Scale;
@@ -131,6 +132,7 @@ final class RulesCommand implements Subcommand {
             boolean alsoLaw = Arrays.stream(Jurisdiction.values())
                     .anyMatch(place -> place.id().equals(feet.key()));
             return RuleText.card(feet.rule())
+                    + (feet.rule() instanceof KerfRule own ? RuleText.points(OwnRule.assumptions(own)) : "")
                     + (alsoLaw ? "- A place has this key too: rules " + Scalings.LAW + feet.key() + "\n" : "");
         }
         if (rule instanceof Scaling.Cubic cubic) {

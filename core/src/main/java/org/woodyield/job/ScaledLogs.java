@@ -2,6 +2,7 @@ package org.woodyield.job;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -159,6 +160,7 @@ final class ScaledLogs {
         OutputTable.Row row = scales.row().text("log").text(log.log().id());
         StringBuilder why = new StringBuilder();
         StringBuilder caution = new StringBuilder();
+        Map<String, String> notNet = new LinkedHashMap<>();
         Integer first = firstLines.putIfAbsent(log.log().id(), line);
         if (first != null) {
             repeated++;
@@ -185,7 +187,7 @@ final class ScaledLogs {
                     continue;
                 }
                 if (!figure.notNet().isEmpty()) {
-                    join(why, one.key() + ", net: " + figure.notNet());
+                    notNet.merge(figure.notNet(), one.key(), (keys, key) -> keys + ", " + key);
                 }
                 if (figure.net().isPresent()) {
                     sum.net += figure.net().getAsDouble();
@@ -199,6 +201,8 @@ final class ScaledLogs {
                 join(why, refused);
             }
         }
+        // What is amiss with a defect is amiss by most rules alike.
+        notNet.forEach((words, keys) -> join(why, keys + ", net: " + words));
         inPart += why.isEmpty() ? 0 : 1;
         row.text(why.toString()).text(caution.toString());
         scaled++;

@@ -16,6 +16,7 @@ import org.woodyield.scaling.CubicRule;
 import org.woodyield.scaling.Jurisdiction;
 import org.woodyield.scaling.LogRule;
 import org.woodyield.scaling.LogRules;
+import org.woodyield.wood.NearestNames;
 
 /** Finds rules and laws by the keys that somebody wrote. */
 final class Scalings {
@@ -66,7 +67,7 @@ final class Scalings {
         try {
             return Optional.of(Jurisdiction.byId(id.startsWith(LAW) ? id.substring(LAW.length()) : id));
         } catch (OutOfDomainException e) {
-            String near = Nearest.question(
+            String near = NearestNames.question(
                     id,
                     Arrays.stream(Jurisdiction.values()).map(Jurisdiction::id).toList());
             problems.add(e.getMessage() + (near.isEmpty() ? "" : "; " + near));
@@ -118,7 +119,7 @@ final class Scalings {
     }
 
     static String unknown(String what, String id, Collection<String> known) {
-        String near = Nearest.question(id, known);
+        String near = NearestNames.question(id, known);
         return what + " is '" + id + "'; allowed: " + String.join(", ", known) + (near.isEmpty() ? "" : "; " + near);
     }
 
@@ -128,7 +129,14 @@ final class Scalings {
             return keys;
         }
         for (String part : list.split(",", -1)) {
-            if (!keys.add(part.strip())) {
+            if (part.indexOf(';') >= 0 && !OwnRule.is(part.strip())) {
+                problems.add(
+                        what + " is '" + part.strip() + "'; allowed: one key, several with commas between them; write "
+                                + String.join(", ", List.of(part.strip().split("\\s*;\\s*", -1))));
+            } else if (OwnRule.isAssumption(part.strip())) {
+                problems.add(what + " is '" + part.strip() + "'; allowed: a key; the assumptions of a rule of one's own"
+                        + " stand behind 'own' with semicolons between them, such as own kerf 3/16 in; slab 2 in");
+            } else if (!keys.add(part.strip())) {
                 problems.add(what + " '" + part.strip() + "' is named twice; name each " + what + " once");
             }
         }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.woodyield.wood.NearestNames;
 
 /** The properties file: one {@code key = value} a line; a line that begins with # is a comment. */
 final class Settings {
@@ -34,7 +35,7 @@ final class Settings {
             String name = content.substring(0, equals).strip();
             Cell cell = new Cell(file, number, name, content.substring(equals + 1), problems);
             if (!known.contains(name)) {
-                String near = Nearest.question(name, known);
+                String near = NearestNames.question(name, known);
                 problems.add(
                         file,
                         number,
@@ -43,6 +44,16 @@ final class Settings {
                         "keys of the format",
                         near.isEmpty() ? "remove the line, or begin it with #" : near);
                 continue;
+            }
+            if (cell.isEmpty()) {
+                cell.missing(
+                        "a value, such as "
+                                + keys.stream()
+                                        .filter(key -> key.text().equals(name))
+                                        .findFirst()
+                                        .orElseThrow()
+                                        .example(),
+                        "nothing stands here; write one, or begin the line with #");
             }
             Cell earlier = cells.putIfAbsent(name, cell);
             if (earlier != null) {
@@ -69,8 +80,8 @@ final class Settings {
         return new Settings(cells);
     }
 
-    /** What stands at a key; nothing where an optional key is absent or left empty. */
+    /** What stands at a key; nothing where it is absent, or left empty, which is noted. */
     Optional<Cell> cell(Key key) {
-        return Optional.ofNullable(cells.get(key.text())).filter(cell -> key.required() || !cell.isEmpty());
+        return Optional.ofNullable(cells.get(key.text())).filter(cell -> !cell.isEmpty());
     }
 }

@@ -340,7 +340,10 @@ final class SettingsReader {
 
     private static Optional<List<Double>> turns(Cell cell) {
         List<Double> turns = new ArrayList<>();
-        List<Cell> parts = cell.split(';');
+        List<Cell> parts = cell.list().orElse(List.of());
+        if (parts.isEmpty()) {
+            return Optional.empty();
+        }
         if (parts.size() > MOST_TURNS) {
             cell.refuse("up to " + MOST_TURNS + " turns", "give fewer");
             return Optional.empty();

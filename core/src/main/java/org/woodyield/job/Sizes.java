@@ -69,7 +69,7 @@ final class Sizes {
     /** The lengths that will do, shortest first. */
     static Optional<List<Length>> lengths(Cell cell) {
         List<Length> lengths = new ArrayList<>();
-        List<Cell> parts = cell.split(';');
+        List<Cell> parts = cell.list().orElse(List.of());
         for (Cell part : parts) {
             part.length(
                             SHORTEST,
@@ -78,7 +78,7 @@ final class Sizes {
                             "write the lengths as 6 ft; 8 ft; 10 ft; cut shorter ones from longer ones")
                     .ifPresent(lengths::add);
         }
-        return lengths.size() == parts.size()
+        return !parts.isEmpty() && lengths.size() == parts.size()
                 ? Optional.of(lengths.stream().distinct().sorted().toList())
                 : Optional.empty();
     }

@@ -13,6 +13,7 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.show.SizeText;
 import org.woodyield.show.WorkingText;
 import org.woodyield.source.Sources;
+import org.woodyield.wood.NearestNames;
 import org.woodyield.working.Working;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -78,7 +79,7 @@ final class SizesCommand implements Subcommand {
         } catch (OutOfDomainException e) {
             key.refuse(
                     e.limits(),
-                    Nearest.question(
+                    NearestNames.question(
                             word, SizeTable.all().stream().map(SizeTable::key).toList()));
             return Optional.empty();
         }

@@ -19,7 +19,10 @@ final class SpeciesCommand implements Subcommand {
     public CommandSpec spec() {
         return new Usage(
                         "Lists the species that logs and prices may name, one a line, or tells what the tables know of one.")
-                .argumentIfAny("NAME", "Id, common, scientific or other name; without it all are listed.")
+                .argumentIfAny(
+                        "NAME",
+                        "Id, common, scientific or other name; softwood or hardwood lists those, and without it all are"
+                                + " listed.")
                 .spec();
     }
 
@@ -27,13 +30,17 @@ final class SpeciesCommand implements Subcommand {
     public int run(ParseResult given, Terminal terminal) {
         Problems problems = new Problems();
         Cell name = new Arguments(name(), given, problems).argument(0, "NAME");
-        if (!name.isEmpty()) {
+        boolean group = Woods.isGroup(name.text());
+        if (!name.isEmpty() && !group) {
             Optional<Species> species = Woods.species(name);
             problems.stopIfAny();
             return terminal.print("species", SpeciesSheet.text(species.orElseThrow()));
         }
         StringBuilder text = new StringBuilder();
         for (Species species : SpeciesCatalogue.published().all()) {
+            if (group && species.hardwood() != name.text().equalsIgnoreCase(Woods.HARDWOOD)) {
+                continue;
+            }
             text.append(species.commonName()).append(" (").append(species.id()).append(")\n");
         }
         return terminal.print("list", text.toString());

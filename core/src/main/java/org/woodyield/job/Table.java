@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.woodyield.wood.NearestNames;
 
 /** A table of the job folder: comma-separated, the names of the columns in the first line that is no comment. */
 final class Table {
@@ -150,14 +151,16 @@ final class Table {
                 return List.of();
             }
             if (!known.contains(name)) {
-                String near = Nearest.question(name, known);
+                String near = NearestNames.question(name, known);
                 problems.add(
                         file,
                         line,
                         name.isEmpty() ? "column " + (header.size() + 1) : name,
                         cell,
                         "the columns " + String.join(", ", known),
-                        near.isEmpty() ? "remove the column" : near);
+                        near.isEmpty()
+                                ? "rename it to one of these, or remove the column"
+                                : near + " if not, remove the column");
             } else if (header.contains(name)) {
                 problems.add(file, line, name, cell, "each column once", "remove one of the two");
             }

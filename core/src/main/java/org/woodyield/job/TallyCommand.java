@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.woodyield.lumber.HardwoodTally;
 import org.woodyield.lumber.HardwoodThickness;
 import org.woodyield.lumber.KilnNet;
@@ -45,6 +47,10 @@ final class TallyCommand implements Subcommand {
     private static final int MOST_PIECES = 1_000_000;
     private static final int MOST_BOARDS = 1000;
 
+    /** Thickness and width without a unit, or with one behind both. */
+    private static final Pattern TWO_NUMBERS =
+            Pattern.compile("[0-9 ./-]+[xX\\u00d7][0-9 ./-]+?\\s*([a-z\"']*)", Pattern.CASE_INSENSITIVE);
+
     /** What is counted. */
     private enum By {
         NOMINAL,
@@ -69,7 +75,7 @@ final class TallyCommand implements Subcommand {
                         "PIECES",
                         "Table of pieces: size, length; optional quantity (1 without it), species, grade. Sizes as"
                                 + " thickness x width: nominal 2x4; hardwood '5/4 x 6 1/4', the width in inches; measured"
-                                + " '47 x 100', in millimetres, or with units.")
+                                + " '47 x 100 mm' or '2 x 4 in', with the unit.")
                 .option(
                         "--by",
                         "MEASURE",
@@ -189,8 +195,7 @@ final class TallyCommand implements Subcommand {
 
     private static Optional<TallySheet> measured(RowByRow table, boolean worked) {
         List<TallySheet.Measured> pieces = values(table, row -> {
-            Optional<Faces> faces =
-                    Faces.read(row.cell(SIZE), TallyCommand::millimetres, TallyCommand::millimetres, "47 x 100");
+            Optional<Faces> faces = measuredFaces(row.cell(SIZE));
             return piece(row, MOST_PIECES)
                     .flatMap(piece -> faces.flatMap(found -> inside(
                             row,
@@ -249,7 +254,8 @@ final class TallyCommand implements Subcommand {
                 Function<Cell, Optional<Length>> thickness,
                 Function<Cell, Optional<Length>> width,
                 String example) {
-            List<Cell> parts = cell.part(cell.text().replace('\u00d7', 'x')).split('x');
+            List<Cell> parts = cell.part(cell.text().replace('\u00d7', 'x').replace('X', 'x'))
+                    .split('x');
             if (parts.size() != 2) {
                 cell.refuse("thickness x width", "write it as " + example);
                 return Optional.empty();
@@ -265,7 +271,23 @@ final class TallyCommand implements Subcommand {
         return cell.withUnit(unit).lengthUpTo(greatest, "check the unit");
     }
 
-    private static Optional<Length> millimetres(Cell cell) {
-        return length(cell, "mm", WIDEST);
+    /** A unit behind the width holds for the thickness too; without any, 2x4 might be inches, or a name. */
+    private static Optional<Faces> measuredFaces(Cell cell) {
+        Matcher bare = TWO_NUMBERS.matcher(cell.text());
+        if (!bare.matches()) {
+            return Faces.read(cell, TallyCommand::measure, TallyCommand::measure, "47 x 100 mm");
+        }
+        if (bare.group(1).isEmpty()) {
+            cell.refuse(
+                    "thickness x width with the unit in which they were measured, such as 47 x 100 mm",
+                    "write " + cell.text() + " mm or " + cell.text()
+                            + " in; nominal sizes such as 2x4 are counted without --by measured");
+            return Optional.empty();
+        }
+        return Faces.read(cell, part -> length(part, bare.group(1), WIDEST), TallyCommand::measure, "47 x 100 mm");
+    }
+
+    private static Optional<Length> measure(Cell cell) {
+        return cell.lengthUpTo(WIDEST, "check the unit");
     }
 }

@@ -15,6 +15,7 @@ import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.source.Sources;
+import org.woodyield.wood.NearestNames;
 import org.woodyield.wood.Species;
 
 /** Reads the pieces wanted. */
@@ -111,7 +112,7 @@ final class WantedTable {
         if (limit.isEmpty()) {
             cell.refuse(
                     "none, a share from 0 % to 50 %, or the limit of a grade: " + String.join(", ", grades),
-                    Nearest.question(cell.text(), grades));
+                    NearestNames.question(cell.text(), grades));
         }
         return limit;
     }

@@ -3,6 +3,8 @@ package org.woodyield.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.plan.Bucking;
@@ -18,8 +20,14 @@ import org.woodyield.show.PlanTable.Cell;
  *
  * @param bucking what was asked
  * @param best the answer
+ * @param remarks what a reader should know of the stem, each a sentence without its point; possibly none
  */
-public record BuckingSheet(Bucking bucking, Bucking.Best best) {
+public record BuckingSheet(Bucking bucking, Bucking.Best best, List<String> remarks) {
+
+    /** Keeps an immutable copy. */
+    public BuckingSheet {
+        remarks = List.copyOf(remarks);
+    }
 
     /**
      * The logs from the butt.
@@ -62,7 +70,8 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
                     Cell.number(cut.perThousand(), 2),
                     Cell.number(cut.value(), 2, 4)));
             if (cautions) {
-                row.add(Cell.text(cut.scale().caution().orElse("")));
+                row.add(Cell.text(Stream.concat(cut.scale().caution().stream(), remarks.stream())
+                        .collect(Collectors.joining("; "))));
             }
             table.row(row);
             number++;
@@ -100,16 +109,6 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
      * @return lines of no more than 100 characters unless the table cannot be narrower, each with its line end
      */
     public String text() {
-        return text(List.of());
-    }
-
-    /**
-     * As plain text with more to say of what it rests on.
-     *
-     * @param remarks sentences, possibly none
-     * @return lines as those of {@link #text()}
-     */
-    public String text(List<String> remarks) {
         List<Block> blocks = new ArrayList<>();
         if (best.cuts().isEmpty()) {
             blocks.add(new Prose("The buyer takes no log of these lengths from this stem; it is worth nothing here."));
@@ -120,7 +119,11 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
         points.add("The best way is worth " + NumberText.fixed(best.value(), 2) + " "
                 + bucking.prices().currency() + ", of all ways to cut the listed lengths"
                 + (bucking.offcuts().isEmpty() ? "" : " and offcuts")
-                + " from the butt up: all " + best.heights() + " heights that cuts can reach were looked at.");
+                + " from the butt up: "
+                + (best.heights() == 1
+                        ? "the one height that cuts can reach was"
+                        : "all " + best.heights() + " heights that cuts can reach were")
+                + " looked at.");
         points.add("Lengths are those to cut, trim included; diameters are inside bark. Above the last cut "
                 + shown(best.stem().top().minus(end())) + " are left of the stem.");
         cautions().forEach(points::add);
@@ -136,7 +139,7 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best) {
         basis.add("Each log is " + shown(bucking.trim()) + " longer than its scaling length; each cut takes "
                 + bucking.kerf().inInches(64, Rounding.HALF_UP) + ".");
         basis.add("Diameters are inside bark, straight between the places measured.");
-        basis.addAll(remarks);
+        remarks.forEach(words -> basis.add(words + "."));
         return PlanText.of(
                 "Stem " + best.stem().id() + ", cut for most worth",
                 List.of(),

@@ -21,6 +21,7 @@ import org.woodyield.wood.AirDrying;
 import org.woodyield.wood.Cupping;
 import org.woodyield.wood.DryingAir;
 import org.woodyield.wood.EquilibriumMoisture;
+import org.woodyield.wood.LumberStack;
 import org.woodyield.wood.RedOakKiln;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.WoodWeight;
@@ -65,7 +66,7 @@ public final class DryingSheet {
      * @param origin who gave the case, such as a command line
      * @return the sheet
      * @throws OutOfDomainException if the boards asked for cannot be: more than 100000, or the wood starts drier than it is
-     *     to end, or a board is wider than the stack
+     *     to end
      */
     public static DryingSheet of(DryingCase asked, Source origin) {
         DryingSheet sheet = new DryingSheet(asked, origin);
@@ -380,17 +381,19 @@ public final class DryingSheet {
             parts.missing(what, "neither a number of boards nor board feet are given");
             return List.of();
         }
-        DryingParts.Pile pile = new DryingParts.Pile(
-                "these boards",
-                asked.species(),
-                asked.stacking()
-                        .of(
-                                boards().get(),
-                                asked.thickness(),
-                                asked.width().get(),
-                                asked.length().get()),
-                from,
-                asked.toPercent());
+        LumberStack stack;
+        try {
+            stack = asked.stacking()
+                    .of(
+                            boards().get(),
+                            asked.thickness(),
+                            asked.width().get(),
+                            asked.length().get());
+        } catch (OutOfDomainException e) {
+            parts.missing(what, e);
+            return List.of();
+        }
+        DryingParts.Pile pile = new DryingParts.Pile("these boards", asked.species(), stack, from, asked.toPercent());
         note("stack", "stickers", pile.stack().stickers(), 0, "", "definition");
         note("stack", "rows", pile.stack().rows(), 0, "", "definition");
         note("stack", "height", pile.stack().heightInches(), 4, "in", "definition");

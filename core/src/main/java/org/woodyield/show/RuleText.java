@@ -66,6 +66,18 @@ public final class RuleText {
     }
 
     /**
+     * More to say of a rule, as the lines of its card.
+     *
+     * @param lines a sentence or more in each
+     * @return lines of no more than 100 characters, each with its line end
+     */
+    public static String points(List<String> lines) {
+        StringBuilder text = new StringBuilder();
+        lines.forEach(words -> text.append(line(words)));
+        return text.toString();
+    }
+
+    /**
      * A list of cubic rules and of formulas for the solid volume.
      *
      * @param rules in the order in which they are shown

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.BoardMeasure.Exact;
 import org.woodyield.lumber.HardwoodTally;
@@ -24,13 +26,13 @@ import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
+import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Points;
 import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
 import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
-import org.woodyield.working.Working;
 
 /**
  * A tally of lumber laid out: its rows, its sums by size, species and grade, and in all. All sums are exact fractions, so that
@@ -174,7 +176,7 @@ public final class TallySheet {
     private final List<PlanTable> more;
     private final List<String> notes;
     private final List<Source> sources;
-    private final List<Working> workings;
+    private final List<Derivation> workings;
 
     private TallySheet(
             String title,
@@ -185,7 +187,7 @@ public final class TallySheet {
             List<PlanTable> more,
             List<String> notes,
             List<Source> sources,
-            List<Working> workings) {
+            List<Derivation> workings) {
         this.title = title;
         this.unit = unit;
         this.columns = List.copyOf(columns);
@@ -247,7 +249,7 @@ public final class TallySheet {
                         "A board foot of a tally counts the nominal size; under 1 in thick counts as 1 in. The solid volume is"
                                 + " that of the minimum dressed dry size."),
                 List.of(Sources.get("navy-lumber"), Sources.get("ps-20"), Sources.get("definition")),
-                worked ? List.of(tally.wholeBoardFeetWorking(rounding)) : List.of());
+                worked ? List.of(new Derivation("All board feet", tally.wholeBoardFeetWorking(rounding))) : List.of());
     }
 
     private static Optional<Exact> dressed(NominalSize nominal, Length length) {
@@ -315,7 +317,7 @@ public final class TallySheet {
         List<Part> rows = new ArrayList<>();
         List<Integer> order = new ArrayList<>();
         List<Part> parts = new ArrayList<>();
-        List<Working> workings = new ArrayList<>();
+        List<Derivation> workings = new ArrayList<>();
         PlanTable.Builder blocks = PlanTable.of("blocks", "Blocks: how many boards of each surface measure")
                 .text("Thickness", "thickness")
                 .text("Species", "species")
@@ -375,7 +377,10 @@ public final class TallySheet {
                             Cell.whole(count))));
             wholeFeet += tally.boardFeet(firstHalf, end);
             if (worked) {
-                workings.add(tally.boardFeetWorking(firstHalf, end));
+                String of = Stream.of(size, bundle.species(), bundle.grade())
+                        .filter(words -> !words.isEmpty())
+                        .collect(Collectors.joining(", "));
+                workings.add(new Derivation("Bundle " + of, tally.boardFeetWorking(firstHalf, end)));
             }
         }
         List<String> notes = new ArrayList<>();
@@ -399,7 +404,7 @@ public final class TallySheet {
                     + custom.source().standing().label() + "].");
             sources.add(custom.source());
             if (worked) {
-                workings.add(custom.netWorking(wholeFeet));
+                workings.add(new Derivation("Net after kiln drying", custom.netWorking(wholeFeet)));
             }
         }
         return new TallySheet(
@@ -445,7 +450,7 @@ public final class TallySheet {
     public static TallySheet measured(List<Measured> pieces, boolean worked) {
         requireAny("pieces of the tally", pieces);
         List<Part> rows = new ArrayList<>();
-        Map<String, Working> workings = new LinkedHashMap<>();
+        Map<String, Derivation> workings = new LinkedHashMap<>();
         for (Measured piece : pieces) {
             double t = piece.thickness().toMillimetres();
             double w = piece.width().toMillimetres();
@@ -464,7 +469,9 @@ public final class TallySheet {
                                     .times(piece.count())),
                             Optional.of(thousandths(piece.japan()).times(piece.count())))));
             if (worked) {
-                workings.computeIfAbsent(size + " x " + l, key -> JapaneseMeasure.cubicMetresWorking(t, w, l));
+                workings.computeIfAbsent(
+                        "A piece of " + size + ", " + NumberText.significant(l, 6) + " mm long",
+                        title -> new Derivation(title, JapaneseMeasure.cubicMetresWorking(t, w, l)));
             }
         }
         List<Part> parts = together(rows);
@@ -672,8 +679,10 @@ public final class TallySheet {
      */
     public String working(Source origin) {
         StringBuilder text = new StringBuilder();
-        workings.forEach(working ->
-                text.append(WorkingText.plain(working.givenBy(origin))).append('\n'));
+        workings.forEach(each -> text.append(each.title())
+                .append('\n')
+                .append(WorkingText.plain(each.working().givenBy(origin)))
+                .append('\n'));
         return text.toString();
     }
 }

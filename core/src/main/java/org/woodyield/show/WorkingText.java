@@ -21,6 +21,8 @@ import org.woodyield.working.Working.Step;
 public final class WorkingText {
 
     private static final int SHORT = 5;
+    private static final int SENSIBLE = 13;
+    private static final int TAIL = 5;
     private static final String HEADERS = "| Symbol | Stands for | Value | Rests on |\n|:--|:--|--:|:--|\n";
 
     private WorkingText() {}
@@ -69,7 +71,7 @@ public final class WorkingText {
         TextTable table =
                 new TextTable("  ").left("").left("").right("").left("").left("");
         for (Line line : group) {
-            String value = NumberText.full(line.value());
+            String value = given(line.value());
             table.row(
                     line.symbol(),
                     meaning(line),
@@ -95,7 +97,7 @@ public final class WorkingText {
                 out.append(HEADERS);
                 for (Line line : group) {
                     out.append("| ").append(code(line.symbol())).append(" | ").append(mark(meaning(line)));
-                    out.append(" | ").append(quantity(NumberText.full(line.value()), mark(line.unit())));
+                    out.append(" | ").append(quantity(mark(given(line.value())), mark(line.unit())));
                     out.append(" | ").append(mark(line.source().citation())).append(" |\n");
                 }
                 out.append('\n');
@@ -168,7 +170,7 @@ public final class WorkingText {
         for (Line line : group) {
             out.open("tr").open("th", "scope", "row").add(FormulaText.symbol(line.symbol()));
             out.close().element("td", meaning(line));
-            out.element("td", NumberText.full(line.value()), "class", "number").element("td", line.unit());
+            out.element("td", given(line.value()), "class", "number").element("td", line.unit());
             out.open("td");
             source(line.source(), out);
             out.close().closeLine();
@@ -262,6 +264,14 @@ public final class WorkingText {
         String full = NumberText.full(value);
         String few = NumberText.significant(value, SHORT);
         return quantity(full, unit) + (full.equals(few) ? "" : "  (" + quantity(few, unit) + ")");
+    }
+
+    /** All digits, since the steps are worked out with them; where a conversion left a tail such as 69.80000000000001, also
+     * without it. */
+    private static String given(double value) {
+        String full = NumberText.full(value);
+        String sensible = NumberText.significant(value, SENSIBLE);
+        return full.length() < sensible.length() + TAIL ? full : full + " (" + sensible + ")";
     }
 
     private static String quantity(String number, String unit) {

@@ -3,7 +3,6 @@ package org.woodyield.wood;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.woodyield.measure.OutOfDomainException;
 
@@ -84,16 +83,22 @@ public sealed interface DryingAir {
                 .findFirst()
                 .<DryingAir>map(Place::new)
                 .or(() -> ranges.isEmpty() ? Optional.empty() : Optional.of(new Seasons(ranges)))
-                .orElseThrow(() -> new OutOfDomainException(
-                        "place",
-                        "'" + name + "'",
-                        "",
-                        Stream.concat(
-                                        OutdoorMoisture.cities().stream().map(OutdoorMoisture.City::name),
-                                        OutdoorMoisture.ranges().stream().map(OutdoorMoisture.Range::name))
-                                .distinct()
-                                .collect(Collectors.joining("; ")),
-                        "for another place give its temperature and humidity by month"));
+                .orElseThrow(() -> unknown(name));
+    }
+
+    private static OutOfDomainException unknown(String name) {
+        List<String> names = Stream.concat(
+                        OutdoorMoisture.cities().stream().map(OutdoorMoisture.City::name),
+                        OutdoorMoisture.ranges().stream().map(OutdoorMoisture.Range::name))
+                .distinct()
+                .toList();
+        String near = NearestNames.question(name, names);
+        return new OutOfDomainException(
+                "place",
+                "'" + name + "'",
+                "",
+                String.join("; ", names),
+                (near.isEmpty() ? "" : near + " ") + "for another place give its temperature and humidity by month");
     }
 
     private static boolean same(String a, String b) {

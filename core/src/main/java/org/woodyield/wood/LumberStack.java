@@ -50,7 +50,11 @@ public record LumberStack(
         }
         if (stackWidth.compareTo(width) < 0) {
             throw new OutOfDomainException(
-                    "width of the stack", stackWidth.toString(), "", "a board or more, " + width, "make it wider");
+                    "width of the stack",
+                    stackWidth.toString(),
+                    "",
+                    "a board or more, " + width,
+                    "give " + width + " or more as stack-width, or narrower boards");
         }
     }
 

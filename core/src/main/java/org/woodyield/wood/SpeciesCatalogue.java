@@ -146,8 +146,7 @@ public final class SpeciesCatalogue {
         String wanted = normal(name);
         int farthest = Math.max(1, wanted.length() / 3);
         Map<String, Integer> distances = new LinkedHashMap<>();
-        byName.forEach(
-                (known, species) -> distances.merge(species.id(), EditDistance.between(wanted, known), Math::min));
+        byName.forEach((known, species) -> distances.merge(species.id(), NearestNames.edits(wanted, known), Math::min));
         return distances.entrySet().stream()
                 .filter(entry -> entry.getValue() <= farthest)
                 .sorted(Comparator.comparingInt(Map.Entry<String, Integer>::getValue)

@@ -83,7 +83,7 @@ public enum WorkInput {
     /** Productive share of the hours on site; the rest is rest, talk, repairs and weather. */
     UTILISATION("productive share of the hours on site", "", 0.01, 1),
     /** Hours on site in a day. */
-    HOURS_PER_DAY("hours on site in a day", "h", 0.1, 24),
+    HOURS_PER_DAY("hours on site in a day", "h", 0.5, 24, "give the hours from coming to leaving, such as 6 h"),
 
     /** Slope of the skids on which logs are rolled up. */
     SKID_ANGLE("slope of the skids on which logs are rolled up", "deg", 0, 60),

@@ -102,6 +102,30 @@ class BadInputTest {
         expect("job.properties, line ", "saw.kind: 'band'", "each key once");
     }
 
+    @Test
+    void aKeyWithNothingBehindItWhetherTheJobNeedsItOrNot() {
+        demo.with(PROPERTIES, "work.vibration = 5.5 m/s2", "work.vibration =");
+        expect(
+                "work.vibration: allowed: a value, such as ",
+                "nothing stands here; write one, or begin the line with #");
+        demo.with(PROPERTIES, "work.vibration =", "#work.vibration =");
+        assertThat(demo.run("--check").code()).isZero();
+        demo.with(PROPERTIES, "saw.kind = chain", "saw.kind =");
+        expect("saw.kind: allowed: a value, such as chain", "nothing stands here");
+    }
+
+    @Test
+    void aDayOfMinutes() {
+        demo.with(PROPERTIES, "work.hours-per-day = 6 h", "work.hours-per-day = 10 min");
+        expect("work.hours-per-day: '10 min'", "0.5 to 24 h", "such as 6 h");
+    }
+
+    @Test
+    void aGroupOfWoodsThatIsMisspelt() {
+        demo.with("wanted.csv", "studs,2x4,8 ft,24,softwood", "studs,2x4,8 ft,24,sofwood");
+        expect(at("wanted.csv", "studs", "wood"), "allowed: any, softwood, hardwood, or", "is softwood meant?");
+    }
+
     /** So fine a step makes a search of hours; the step that the remedy names is taken. */
     @Test
     void aSettingStepThatNobodySetsASawBy() {

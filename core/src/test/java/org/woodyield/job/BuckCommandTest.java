@@ -148,6 +148,41 @@ class BuckCommandTest {
     }
 
     @Test
+    void whatIsSaidOfTheStemStandsBesideEachLogOfTheFile() throws IOException {
+        String bulge = table("bulge.csv", "from-butt,diameter\n0 ft,15 in\n8 ft,14 in\n16 ft,17 in\n24 ft,13 in\n");
+        Path out = folder.resolve("swollen");
+        String[] how = {"--rule", "doyle", "--lengths", "16 ft", "--prices", prices, "--out", out.toString()};
+        Run.of(Stream.concat(Stream.of("buck", bulge), Stream.of(how)).toArray(String[]::new));
+        assertThat(out.resolve("buck-logs.csv")).content().contains("17.00 in at 16.00 ft as 14.00 in");
+    }
+
+    @Test
+    void aStemWithoutGradesSaysWhichPriceItGets() throws IOException {
+        String graded =
+                table("graded.csv", "least-diameter,grade,price\n8 in,prime,600 per mbf\n8 in,saw,300 per mbf\n");
+        String[] stem = {"buck", "--length", "16 ft 6 in", "--butt", "18 in", "--top", "16 in", "--lengths", "16 ft"};
+        Run run = Run.of(Stream.concat(Stream.of(stem), Stream.of("--rule", "doyle", "--prices", graded))
+                .toArray(String[]::new));
+        assertThat(run.err()).contains("The stem has no grade and is taken as 'prime', the first of the grades");
+        // By hand: (16 - 4)^2 x 16 / 16 = 144, at 600 per mbf.
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("86.40 USD", "the one height that cuts can reach was looked at")
+                .contains("The stem has no grade and is taken as 'prime'");
+        String some = table("some.csv", "least-diameter,grade,price\n8 in,prime,600 per mbf\n8 in,,300 per mbf\n");
+        Run plain = Run.of(Stream.concat(Stream.of(stem), Stream.of("--rule", "doyle", "--prices", some))
+                .toArray(String[]::new));
+        assertThat(plain.out()).contains("43.20 USD", "is paid by the prices that have none");
+        String part = table("part.csv", "from-butt,diameter,grade\n0 ft,18 in,\n4 ft,17.5 in,saw\n16.5 ft,16 in,saw\n");
+        assertThat(Run.of("buck", part, "--lengths", "16 ft", "--rule", "doyle", "--prices", graded)
+                        .err())
+                .contains("Up to 4 ft the stem has no grade and is taken as 'prime'");
+        String whole = table("whole.csv", "from-butt,diameter,grade\n0 ft,18 in,saw\n16.5 ft,16 in,saw\n");
+        assertThat(Run.of("buck", whole, "--lengths", "16 ft", "--rule", "doyle", "--prices", graded)
+                        .err())
+                .isEmpty();
+    }
+
+    @Test
     void aLogThatDoyleScalesTooHighCarriesItsCaution() throws IOException {
         String thin = table("thin.csv", "least-diameter,price\n1 in,500 per mbf\n");
         Path out = folder.resolve("thin");

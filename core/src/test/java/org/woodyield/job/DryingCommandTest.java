@@ -214,21 +214,44 @@ class DryingCommandTest {
                 .contains("30 to 270 °F");
         assertThat(Run.of("drying", "white oak", "1 in", "--to", "200 %").err())
                 .contains("give a drier end, or the moisture at the start");
-        assertThat(Run.of(
-                                "drying",
-                                "white oak",
-                                "1 in",
-                                "--width",
-                                "8 in",
-                                "--length",
-                                "8 ft",
-                                "--boards",
-                                "2",
-                                "--stack-width",
-                                "6 in")
-                        .err())
-                .contains("width of the stack", "make it wider");
         assertThat(Run.of("drying", "white oak", "1 in", "--replace").code()).isEqualTo(2);
+    }
+
+    @Test
+    void boardsWiderThanTheStackLeaveTheStackOutAndNothingElse() {
+        String[] boards = {
+            "drying",
+            "white oak",
+            "1 in",
+            "--width",
+            "50 in",
+            "--length",
+            "8 ft",
+            "--boards",
+            "2",
+            "--stack-width",
+            "4 ft"
+        };
+        Run run = Run.of(boards);
+        assertThat(run.code()).isZero();
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("Weight, and water that leaves")
+                .contains("Stack: left out; width of the stack is 48 in; allowed: a board or more, 50 in;")
+                .contains("give 50 in or more as stack-width");
+        boards[boards.length - 1] = "50 in";
+        assertThat(Run.of(boards).out()).contains("Stacks, one size in each").doesNotContain("Stack: left out");
+    }
+
+    @Test
+    void aPlaceByItsTownAndAListWithCommasAreAskedAbout() {
+        assertThat(Run.of("drying", "white oak", "1 in", "--place", "Denver").err())
+                .contains("is Denver, CO meant? for another place");
+        assertThat(Run.of("drying", "white oak", "1 in", "--pith", "3 in, 4 in").err())
+                .contains("write semicolons, not commas: 3 in; 4 in");
+        assertThat(Run.of("drying", "white oak", "1 in", "--temperature", "70 F, 71 F", "--humidity", "60 %")
+                        .err())
+                .contains("write semicolons, not commas: 70 F; 71 F");
+        assertThat(Run.of("drying", "softwood", "1 in").err()).contains("'species softwood' lists them");
     }
 
     @Test

@@ -181,6 +181,12 @@ class GreenSizeCommandTest {
         assertThat(Run.of("green-size", "2x4", "white oak", "--boards", boards, "--variation", "0.02 in")
                         .err())
                 .contains("leave one of the two out");
+        String twice = Files.writeString(
+                        folder.resolve("twice.csv"),
+                        "id,readings\na,1.7 in; 1.8 in\nb,1.7 in; 1.71 in\na,1.7 in; 1.72 in\n")
+                .toString();
+        assertThat(Run.of("green-size", "2x4", "white oak", "--boards", twice).err())
+                .contains("twice.csv, line 4, id: 'a' is not accepted", "it stands in twice.csv, line 2 already");
         String few = Files.writeString(folder.resolve("few.csv"), "readings\n1.7 in; x\n")
                 .toString();
         assertThat(Run.of("green-size", "2x4", "white oak", "--boards", few).err())

@@ -88,6 +88,51 @@ class ScaleCommandTest {
     }
 
     @Test
+    void whatIsAmissWithADefectIsSaidOnceForAllRules() throws IOException {
+        Run run = Run.of(
+                "scale",
+                table("id,small-end,length,sweep\na,14 in,20 ft,3 in\n"),
+                "--rules",
+                "doyle,scribner-decimal-c");
+        assertThat(run.out()).contains("\"doyle, scribner-decimal-c, net: length of a log with sweep is 20 ft");
+        assertThat(run.out().split("length of a log with sweep", -1)).hasSize(2);
+    }
+
+    @Test
+    void aWrongSeparatorIsNamed() throws IOException {
+        String logs = table("id,small-end,length\na,14 in,16 ft\n");
+        assertThat(Run.of("scale", logs, "--rules", "doyle; smalian").err()).contains("commas", "write doyle, smalian");
+        assertThat(Run.of("scale", logs, "--rules", "doyle, smalian").code()).isZero();
+        assertThat(Run.of("scale", logs, "--law", "michigan;idaho").err()).contains("write michigan, idaho");
+        assertThat(Run.of("scale", logs, "--rules", "own kerf 3/16 in, slab 2 in")
+                        .err())
+                .contains("semicolons", "own kerf 3/16 in; slab 2 in");
+    }
+
+    @Test
+    void theKeyOfARuleForOnesOwnSawIsTakenBack() throws IOException {
+        String logs = table("id,small-end,length\na,14 in,16 ft\n");
+        for (String written : new String[] {
+            "own kerf 3/16 in; slab 2 in",
+            "own kerf 0.25 in; taper 1/2 in per 4 ft; section 4 ft",
+            "own kerf 5 mm; board 1 1/16 in; shrinkage 1.5 mm",
+            "own kerf 1/4\"; section 4'",
+        }) {
+            String card = Run.of("rules", written).out().replaceAll("\\s+", " ");
+            String key = card.replaceAll(".*\\((own-[a-z0-9.-]+)\\) - Standing.*", "$1");
+            assertThat(key).startsWith("own-kerf-");
+            assertThat(Run.of("rules", key).out()).contains("(" + key + ")");
+            assertThat(Run.of("scale", logs, "--rules", key).out())
+                    .isEqualTo(Run.of("scale", logs, "--rules", written).out())
+                    .contains(key + "-bf-scale");
+        }
+        assertThat(Run.of("rules", "own kerf 3/16 in; slab 2 in").out())
+                .contains("- Given: kerf 3/16 in; slab 2 in.")
+                .contains("taken as in the International rule: board 1 in; shrinkage 0.0625 in; taper 0.125 in")
+                .contains("section 4 ft.");
+    }
+
+    @Test
     void cellsThatASpreadsheetWouldRunAreHarmless() throws IOException {
         assertThat(Run.of("scale", table("id,small-end,length\n=1+1,14 in,16 ft\n"), "--rules", "doyle")
                         .out())
@@ -224,7 +269,7 @@ class ScaleCommandTest {
                 .contains("log,b,144,124,yes,")
                 .contains("log,c,144,48,yes,")
                 .contains("log,d,144,144,yes,")
-                .contains("log,f,144,,,", "doyle, net: length that the defect affects is 17 ft")
+                .contains("log,f,144,,,", "doyle, japan, net: length that the defect affects is 17 ft")
                 .contains("total,5 logs,720,424,4 of 4,");
         assertThat(run.err()).contains("line 6, squared-defect", "width x height x length", "1 refused");
         Run half = Run.of("scale", logs, "--rules", "doyle", "--least-sound", "50 %");

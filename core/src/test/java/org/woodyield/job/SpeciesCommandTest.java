@@ -27,6 +27,17 @@ class SpeciesCommandTest {
     }
 
     @Test
+    void theTwoGroupsAreListedAndAskedAbout() {
+        String softwoods = Run.of("species", "softwood").out();
+        String hardwoods = Run.of("species", "Hardwood").out();
+        assertThat(softwoods).contains("eastern white pine").doesNotContain("white oak");
+        assertThat(hardwoods).contains("white oak").doesNotContain("eastern white pine");
+        assertThat(softwoods.lines().count() + hardwoods.lines().count())
+                .isEqualTo(Run.of("species").out().lines().count());
+        assertThat(Run.of("species", "sofwood").err()).contains("'species softwood' lists them");
+    }
+
+    @Test
     void aMisspeltNameGetsTheNearest() {
         Run run = Run.of("species", "duglas fir");
         assertThat(run.code()).isEqualTo(2);

@@ -47,8 +47,62 @@ class TallyCommandTest {
     @Test
     void measuredLumberIsSolidVolumeAndAsJapanCounts() throws IOException {
         // By hand: 0.105 x 0.105 x 3 = 0.033075, counted 0.033.
-        Run run = Run.of("tally", table("size,length,quantity\n105x105,3 m,4\n"), "--by", "measured");
+        Run run = Run.of("tally", table("size,length,quantity\n105x105 mm,3 m,4\n"), "--by", "measured");
         assertThat(run.out()).contains("In all 0.13230 m3 solid, 0.132 m3 as Japan counts");
+    }
+
+    @Test
+    void aMeasuredSizeNeedsItsUnit() throws IOException {
+        Run run = Run.of("tally", table("""
+                        size,length
+                        2x4,8 ft
+                        2 x 4 in,8 ft
+                        1/2 in x 4 in,8 ft
+                        47 X 100 MM,3 m
+                        47 mm x 100,3 m
+                        """), "--by", "measured");
+        assertThat(run.err())
+                .contains(
+                        "mine.csv, line 2, size: '2x4' is not accepted",
+                        "write 2x4 mm or 2x4 in; nominal sizes such as 2x4 are counted without --by measured")
+                .contains("mine.csv, line 6, size: '100' is not accepted", "add the unit")
+                .contains("5 rows: 3 counted, 2 refused");
+        assertThat(run.out()).contains("50.8 x 101.6 mm", "12.7 x 101.6 mm", "47 x 100 mm");
+    }
+
+    @Test
+    void anUnknownColumnNearAKnownOneIsAskedAboutAndAllColumnsAreNamed() throws IOException {
+        assertThat(Run.of("tally", table("size,length,qty\n2x4,8 ft,3\n")).err())
+                .contains(
+                        "line 1, qty: 'qty' is not accepted; allowed: the columns size, length, quantity, species, grade",
+                        "is quantity meant? if not, remove the column");
+        assertThat(Run.of("tally", table("size,length,colour\n2x4,8 ft,3\n")).err())
+                .contains("rename it to one of these, or remove the column");
+    }
+
+    @Test
+    void eachWorkingSaysWhatItIsOf() throws IOException {
+        assertThat(Run.of(
+                                "tally",
+                                table("size,length\n47 x 100 mm,3 m\n47 x 150 mm,3 m\n"),
+                                "--by",
+                                "measured",
+                                "--working")
+                        .out())
+                .contains("A piece of 47 x 100 mm, 3000 mm long\nVolume of", "A piece of 47 x 150 mm, 3000 mm long\n");
+        assertThat(Run.of(
+                                "tally",
+                                table("size,length,species\n4/4 x 6,8 ft,oak\n5/4 x 6,8 ft,ash\n"),
+                                "--by",
+                                "surface",
+                                "--kiln-net",
+                                "usual",
+                                "--working")
+                        .out())
+                .contains("Bundle 4/4, oak\n", "Bundle 5/4, ash\n", "Net after kiln drying\n");
+        assertThat(Run.of("tally", table("size,length\n2x4,8 ft\n"), "--working")
+                        .out())
+                .contains("All board feet\n");
     }
 
     @Test
@@ -86,13 +140,13 @@ class TallyCommandTest {
     void aMeasuredPieceThatJapanDoesNotCountIsABadRow() throws IOException {
         Run run = Run.of(
                 "tally",
-                table("size,length\n0.9 x 100,3 m\n47 x 0.5,3 m\n47 x 100,0.5 mm\n47 x 100,3 m\n"),
+                table("size,length\n0.9 x 100 mm,3 m\n47 x 0.5 mm,3 m\n47 x 100 mm,0.5 mm\n47 x 100 mm,3 m\n"),
                 "--by",
                 "measured");
         assertThat(run.code()).isZero();
         assertThat(run.err())
-                .contains("mine.csv, line 2, size: '0.9 x 100' is not accepted; allowed: 1 to 1000 mm")
-                .contains("mine.csv, line 3, size: '47 x 0.5'", "mine.csv, line 4, length: '0.5 mm'")
+                .contains("mine.csv, line 2, size: '0.9 x 100 mm' is not accepted; allowed: 1 to 1000 mm")
+                .contains("mine.csv, line 3, size: '47 x 0.5 mm'", "mine.csv, line 4, length: '0.5 mm'")
                 .contains("4 rows: 1 counted, 3 refused");
         // By hand: 0.047 x 0.1 x 3 = 0.0141.
         assertThat(run.out()).contains("In all 0.01410 m3 solid, 0.014 m3 as Japan counts");
