@@ -3,6 +3,7 @@ package org.woodyield.lumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
@@ -39,12 +40,13 @@ public final class MetricSizes {
     /**
      * The usual sizes of one face.
      *
+     * @param table the key of the {@link SizeTable} to which it belongs
      * @param name for example {@code Australian dressed hardwood}
      * @param face {@code thickness} or {@code width}
      * @param sizes lesser first
      * @param source who says so
      */
-    public record Series(String name, String face, List<Length> sizes, Source source) {
+    public record Series(String table, String name, String face, List<Length> sizes, Source source) {
         /** Keeps an immutable copy. */
         public Series {
             sizes = List.copyOf(sizes);
@@ -54,30 +56,40 @@ public final class MetricSizes {
     /**
      * Stock lengths.
      *
+     * @param table the key of the {@link SizeTable} to which they belong
      * @param name for example {@code Finland}
      * @param least the shortest; empty where it is not stated
      * @param greatest the longest; empty where it is not stated
      * @param step from one to the next
      * @param source who says so
      */
-    public record Lengths(String name, Optional<Length> least, Optional<Length> greatest, Length step, Source source) {}
+    public record Lengths(
+            String table, String name, Optional<Length> least, Optional<Length> greatest, Length step, Source source) {}
 
     /**
      * The moisture at which a size or a term holds.
      *
+     * @param table the key of the {@link SizeTable} to which it belongs
      * @param rule for example {@code Sweden}
      * @param what for example {@code sawn size}
      * @param leastPercent oven-dry basis
      * @param greatestPercent the same where one value is stated
      * @param source who says so
      */
-    public record Moisture(String rule, String what, double leastPercent, double greatestPercent, Source source) {}
+    public record Moisture(
+            String table, String rule, String what, double leastPercent, double greatestPercent, Source source) {}
 
     private static final Domain SAWN = Domain.of("sawn size", "mm", 15, 500);
     private static final PublishedTable GOST = PublishedTable.read(MetricSizes.class, "gost_24454.csv");
     private static final PublishedTable EN_336 = PublishedTable.read(MetricSizes.class, "en336_series.csv");
     private static final PublishedTable PLANING =
             PublishedTable.read(MetricSizes.class, "planing_reductions_memory.csv");
+    private static final List<NarrowFace> NARROW_FACES = List.of(
+            new NarrowFace(Length.millimetres(16), Length.millimetres(50), Optional.of(Length.millimetres(50))),
+            new NarrowFace(Length.millimetres(60), Length.millimetres(100), Optional.of(Length.millimetres(60))),
+            new NarrowFace(Length.millimetres(125), Length.millimetres(300), Optional.empty()));
+    private static final int NARROW_SHARE = 3;
+    private static final int NARROW_PARTS = 5;
     private static final List<Series> SERIES = allSeries();
     private static final List<Lengths> LENGTHS = allLengths();
     private static final List<Moisture> MOISTURES = moistures();
@@ -146,21 +158,36 @@ public final class MetricSizes {
      * @see org.woodyield.source.Sources source gost-24454
      */
     public static Length gostLeastNarrowFace(Length thickness) {
-        if (between(thickness, 16, 50)) {
-            return Length.millimetres(50);
+        for (NarrowFace face : NARROW_FACES) {
+            if (thickness.compareTo(face.from()) >= 0 && thickness.compareTo(face.upTo()) <= 0) {
+                return face.least()
+                        .orElseGet(() -> thickness.times(NARROW_SHARE).dividedBy(NARROW_PARTS, Rounding.HALF_UP));
+            }
         }
-        if (between(thickness, 60, 100)) {
-            return Length.millimetres(60);
-        }
-        if (between(thickness, 125, 300)) {
-            return thickness.times(3).dividedBy(5, Rounding.HALF_UP);
-        }
-        throw unknown("thickness", thickness, "16 to 50, 60 to 100 or 125 to 300 mm", gostThicknesses());
+        throw unknown(
+                "thickness",
+                thickness,
+                NARROW_FACES.stream().map(NarrowFace::thicknesses).collect(Collectors.joining("; ")),
+                gostThicknesses());
     }
 
-    private static boolean between(Length thickness, long least, long greatest) {
-        return thickness.compareTo(Length.millimetres(least)) >= 0
-                && thickness.compareTo(Length.millimetres(greatest)) <= 0;
+    /** The same in a sentence. */
+    static String gostNarrowFaces() {
+        return "The narrow face of an unedged board is no less than "
+                + NARROW_FACES.stream()
+                        .map(face -> face.least()
+                                        .map(least -> least.inMillimetres(0))
+                                        .orElse(NARROW_SHARE + "/" + NARROW_PARTS + " of the thickness")
+                                + " at " + face.thicknesses() + " thick")
+                        .collect(Collectors.joining(", "))
+                + ".";
+    }
+
+    /** The least narrow face of boards of some thicknesses; the share of the thickness where no length is printed. */
+    private record NarrowFace(Length from, Length upTo, Optional<Length> least) {
+        String thicknesses() {
+            return from.inMillimetres(0).replace(" mm", "") + " to " + upTo.inMillimetres(0);
+        }
     }
 
     /**
@@ -275,7 +302,7 @@ public final class MetricSizes {
         for (String name : List.of("metric_series.csv", "metric_series_memory.csv")) {
             for (PublishedTable.Row row :
                     PublishedTable.read(MetricSizes.class, name).rows()) {
-                all.add(new Series(row.text("series"), row.text("face"), each(row.text("sizes_mm")), source(row)));
+                all.add(new Series(row.text("table"), row.text("series"), row.text("face"), each(row.text("sizes_mm")), source(row)));
             }
         }
         return List.copyOf(all);
@@ -284,6 +311,7 @@ public final class MetricSizes {
     private static List<Lengths> allLengths() {
         return PublishedTable.read(MetricSizes.class, "metric_lengths.csv").rows().stream()
                 .map(row -> new Lengths(
+                        row.text("table"),
                         row.text("series"),
                         metres(row, "least_m"),
                         metres(row, "greatest_m"),
@@ -299,6 +327,7 @@ public final class MetricSizes {
     private static List<Moisture> moistures() {
         return PublishedTable.read(MetricSizes.class, "metric_moisture.csv").rows().stream()
                 .map(row -> new Moisture(
+                        row.text("table"),
                         row.text("rule"),
                         row.text("what"),
                         row.number("least_pct"),

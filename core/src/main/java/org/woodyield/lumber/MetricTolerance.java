@@ -11,6 +11,7 @@ import org.woodyield.source.Sources;
 /**
  * How far a piece may be off its target size by a metric standard, at the moisture that the standard states.
  *
+ * @param table the key of the {@link SizeTable} to which it belongs
  * @param rule the standard and its class, for example {@code EN 336 T1}
  * @param dimension {@code section} for thickness and width, or {@code length}
  * @param above the rule holds for target sizes above this
@@ -20,11 +21,12 @@ import org.woodyield.source.Sources;
  * @param source who says so
  */
 public record MetricTolerance(
-        String rule, String dimension, Length above, Optional<Length> upTo, Length minus, Length plus, Source source) {
+        String table, String rule, String dimension, Length above, Optional<Length> upTo, Length minus, Length plus, Source source) {
 
     private static final List<MetricTolerance> ALL =
             PublishedTable.read(MetricTolerance.class, "metric_tolerances.csv").rows().stream()
                     .map(row -> new MetricTolerance(
+                            row.text("table"),
                             row.text("rule"),
                             row.text("dimension"),
                             MetricSizes.millimetres(row, "above_mm"),

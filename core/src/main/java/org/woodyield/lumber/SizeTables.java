@@ -21,6 +21,9 @@ final class SizeTables {
 
     private static final String THICKNESS = SoftwoodSizes.THICKNESS;
     private static final String WIDTH = SoftwoodSizes.WIDTH;
+    private static final String EN_336 = "en-336";
+    private static final String GOST = "gost-24454";
+    private static final String NORDIC = "nordic";
     private static final int FIRST_TIMBER = 5;
     private static final int LAST_TIMBER = 24;
 
@@ -34,9 +37,15 @@ final class SizeTables {
             en336(),
             gost(),
             gostGreen(),
-            series("australia", "Australian sizes, millimetres", "Austral"),
+            series("australia", "Australian sizes, millimetres", List.of()),
             nordic(),
-            series("japan", "Japanese posts, millimetres", "Japan"));
+            series(
+                    "japan",
+                    "Japanese posts, millimetres",
+                    List.of(new Fact(
+                            "A piece counts thickness x width x length in cubic metres to three decimals, the fourth"
+                                    + " rounded half up.",
+                            Sources.get("japan-measure")))));
 
     private SizeTables() {}
 
@@ -50,7 +59,7 @@ final class SizeTables {
                     line.nominal(),
                     List.of(new Measure("dry", line.dry()), new Measure("green", line.green())),
                     ps20,
-                    line.doubt().isEmpty() ? "" : "green: " + line.doubt()));
+                    ofGreen(line.doubt())));
         }
         for (int inches = FIRST_TIMBER; inches <= LAST_TIMBER; inches++) {
             entries.add(timber(inches));
@@ -79,6 +88,10 @@ final class SizeTables {
                 List.of());
     }
 
+    private static String ofGreen(String doubt) {
+        return doubt.isEmpty() ? "" : "green: " + doubt;
+    }
+
     /** Thickness and width of a timber go by one rule. */
     private static Entry timber(int inches) {
         Length nominal = Length.inches(inches);
@@ -91,10 +104,7 @@ final class SizeTables {
                 nominal,
                 List.of(new Measure("dry", dry.thickness()), new Measure("green", green.thickness())),
                 dry.source(),
-                green.doubts().stream()
-                        .findFirst()
-                        .map(doubt -> "green: " + doubt.substring(doubt.indexOf(": ") + 2))
-                        .orElse(""));
+                ofGreen(SoftwoodSizes.timberDoubt(nominal)));
     }
 
     private static SizeTable nativeLumber() {
@@ -280,9 +290,8 @@ final class SizeTables {
                         ""))
                 .toList();
         List<Fact> facts = new ArrayList<>();
-        facts.addAll(tolerances("EN 336"));
-        facts.addAll(tolerances("BS 4471"));
-        facts.addAll(moistures("EN "));
+        facts.addAll(tolerances(EN_336));
+        facts.addAll(moistures(EN_336));
         PublishedTable planing = PublishedTable.read(SizeTables.class, "planing_reductions_memory.csv");
         for (PublishedTable.Row row : planing.rows()) {
             facts.add(new Fact(
@@ -291,7 +300,7 @@ final class SizeTables {
                             + row.text("off_mm") + " mm off two faces together.",
                     planing.source()));
         }
-        return new SizeTable("en-336", "Target sizes of structural timber by EN 336", true, entries, facts);
+        return new SizeTable(EN_336, "Target sizes of structural timber by EN 336", true, entries, facts);
     }
 
     private static SizeTable gost() {
@@ -303,14 +312,11 @@ final class SizeTables {
             MetricSizes.gostWidths(thickness)
                     .forEach(width -> entries.add(new Entry(kind, WIDTH, width, List.of(), standard, "")));
         }
-        List<Fact> facts = new ArrayList<>(tolerances("GOST"));
-        facts.addAll(lengths("GOST"));
-        facts.addAll(moistures("GOST"));
-        facts.add(new Fact(
-                "The narrow face of an unedged board is 50 mm or more up to 50 mm thick, 60 mm from 60 to 100 mm, six"
-                        + " tenths of the thickness from 125 mm.",
-                standard));
-        return new SizeTable("gost-24454", "Softwood sizes by GOST 24454-80", true, entries, facts);
+        List<Fact> facts = new ArrayList<>(tolerances(GOST));
+        facts.addAll(lengths(GOST));
+        facts.addAll(moistures(GOST));
+        facts.add(new Fact(MetricSizes.gostNarrowFaces(), standard));
+        return new SizeTable(GOST, "Softwood sizes by GOST 24454-80", true, entries, facts);
     }
 
     private static SizeTable gostGreen() {
@@ -333,39 +339,31 @@ final class SizeTables {
                 List.of());
     }
 
-    private static SizeTable series(String key, String title, String begins) {
+    private static SizeTable series(String key, String title, List<Fact> more) {
         List<Entry> entries = new ArrayList<>();
         for (MetricSizes.Series series : MetricSizes.series()) {
-            if (series.name().startsWith(begins)) {
+            if (series.table().equals(key)) {
                 series.sizes()
                         .forEach(size -> entries.add(
                                 new Entry(series.name(), series.face(), size, List.of(), series.source(), "")));
             }
         }
-        List<Fact> facts = new ArrayList<>(lengths(begins));
-        facts.addAll(moistures(begins));
-        if (key.equals("japan")) {
-            facts.add(new Fact(
-                    "A piece counts thickness x width x length in cubic metres to three decimals, the fourth rounded half"
-                            + " up.",
-                    Sources.get("japan-measure")));
-        }
+        List<Fact> facts = new ArrayList<>(lengths(key));
+        facts.addAll(moistures(key));
+        facts.addAll(more);
         return new SizeTable(key, title, true, entries, facts);
     }
 
     private static SizeTable nordic() {
-        List<Fact> facts = new ArrayList<>();
-        for (String country : List.of("Finland", "Sweden")) {
-            facts.addAll(lengths(country));
-            facts.addAll(moistures(country));
-        }
+        List<Fact> facts = new ArrayList<>(lengths(NORDIC));
+        facts.addAll(moistures(NORDIC));
         return new SizeTable(
-                "nordic", "Stock lengths and reference moistures of Finland and Sweden", true, List.of(), facts);
+                NORDIC, "Stock lengths and reference moistures of Finland and Sweden", true, List.of(), facts);
     }
 
-    private static List<Fact> tolerances(String begins) {
+    private static List<Fact> tolerances(String table) {
         return MetricTolerance.all().stream()
-                .filter(row -> row.rule().startsWith(begins))
+                .filter(row -> row.table().equals(table))
                 .map(row -> new Fact(
                         row.rule() + ", " + row.dimension() + " above "
                                 + row.above().inMillimetres(0)
@@ -378,9 +376,9 @@ final class SizeTables {
                 .toList();
     }
 
-    private static List<Fact> lengths(String begins) {
+    private static List<Fact> lengths(String table) {
         return MetricSizes.lengths().stream()
-                .filter(row -> row.name().startsWith(begins))
+                .filter(row -> row.table().equals(table))
                 .map(row -> new Fact(
                         row.name() + ": lengths"
                                 + row.least()
@@ -394,9 +392,9 @@ final class SizeTables {
                 .toList();
     }
 
-    private static List<Fact> moistures(String begins) {
+    private static List<Fact> moistures(String table) {
         return MetricSizes.referenceMoistures().stream()
-                .filter(row -> row.rule().startsWith(begins))
+                .filter(row -> row.table().equals(table))
                 .map(row -> new Fact(
                         row.rule() + ", " + row.what() + ": moisture " + SizeTable.plain(row.leastPercent())
                                 + (row.leastPercent() == row.greatestPercent()

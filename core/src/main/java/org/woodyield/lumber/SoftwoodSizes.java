@@ -255,7 +255,10 @@ public final class SoftwoodSizes {
     private static Length face(
             NominalSize size, String face, Length nominal, Condition condition, List<String> doubts) {
         if (size.lumberClass() == NominalSize.LumberClass.TIMBER) {
-            return timber(face, nominal, condition, doubts);
+            List<String> ofTimber = new ArrayList<>();
+            Length length = timber(face, nominal, condition, ofTimber);
+            ofTimber.forEach(doubt -> doubts.add("nominal " + nominal + ": " + doubt));
+            return length;
         }
         for (Line line : LINES) {
             if (line.lumberClass() == size.lumberClass()
@@ -277,13 +280,20 @@ public final class SoftwoodSizes {
                         + "; or give the size itself with its unit, such as 1 3/4 in x 6 in");
     }
 
+    /** Why the green size of a timber is doubtful; empty where it is not. */
+    static String timberDoubt(Length nominal) {
+        List<String> doubts = new ArrayList<>();
+        timber(THICKNESS, nominal, Condition.GREEN, doubts);
+        return String.join("; ", doubts);
+    }
+
     private static Length timber(String face, Length nominal, Condition condition, List<String> doubts) {
         for (PublishedTable.Row row : TIMBERS.rows()) {
             boolean above = nominal.compareTo(cell(row, "least_in")) >= 0;
             boolean below = row.text("greatest_in").isEmpty() || nominal.compareTo(cell(row, "greatest_in")) <= 0;
             if (above && below && nominal.equals(whole(nominal))) {
                 if (condition == Condition.GREEN && !row.text("doubt").isEmpty()) {
-                    doubts.add("nominal " + nominal + ": " + row.text("doubt"));
+                    doubts.add(row.text("doubt"));
                 }
                 return nominal.minus(cell(row, condition == Condition.DRY ? "dry_off_in" : "green_off_in"));
             }

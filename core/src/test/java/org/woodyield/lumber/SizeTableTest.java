@@ -10,6 +10,7 @@ import org.woodyield.lumber.SizeTable.Measure;
 import org.woodyield.lumber.SizeTable.Section;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.source.Source;
 
 class SizeTableTest {
 
@@ -188,5 +189,60 @@ class SizeTableTest {
                 .isThrownBy(() -> SOFTWOOD.ofMeasured(in("3 1/2"), in("1 1/2")))
                 .withMessageContaining("measured width")
                 .withMessageContaining("thickness first");
+    }
+
+    @Test
+    void everyMetricRowBelongsToATableAndIsShownThere() {
+        for (MetricSizes.Series series : MetricSizes.series()) {
+            assertThat(SizeTable.named(series.table()).entries())
+                    .filteredOn(entry -> entry.kind().equals(series.name())
+                            && entry.face().equals(series.face()))
+                    .extracting(Entry::nominal)
+                    .containsExactlyElementsOf(series.sizes());
+        }
+        MetricSizes.lengths().forEach(row -> assertShown(row.table(), row.name() + ": lengths", row.source()));
+        MetricSizes.referenceMoistures()
+                .forEach(row -> assertShown(row.table(), row.rule() + ", " + row.what() + ": moisture", row.source()));
+        MetricTolerance.all()
+                .forEach(row -> assertShown(
+                        row.table(),
+                        row.rule() + ", " + row.dimension() + " above " + row.above().inMillimetres(0),
+                        row.source()));
+    }
+
+    private static void assertShown(String table, String begins, Source source) {
+        assertThat(SizeTable.named(table).facts())
+                .anySatisfy(fact -> {
+                    assertThat(fact.statement()).startsWith(begins);
+                    assertThat(fact.source()).isEqualTo(source);
+                });
+    }
+
+    @Test
+    void theNarrowFaceInWordsIsTheOneThatIsComputed() {
+        String words = MetricSizes.gostNarrowFaces();
+        for (int[] range : new int[][] {{16, 50}, {60, 100}}) {
+            for (int millimetres : range) {
+                assertThat(words)
+                        .contains(MetricSizes.gostLeastNarrowFace(Length.millimetres(millimetres))
+                                        .inMillimetres(0)
+                                + " at " + range[0] + " to " + range[1] + " mm thick");
+            }
+        }
+        assertThat(words).contains("3/5 of the thickness at 125 to 300 mm thick");
+        assertThat(MetricSizes.gostLeastNarrowFace(Length.millimetres(125))).isEqualTo(Length.millimetres(75));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> MetricSizes.gostLeastNarrowFace(Length.millimetres(55)))
+                .withMessageContaining("16 to 50 mm; 60 to 100 mm; 125 to 300 mm");
+    }
+
+    /** The doubt of a timber's cell stands there as the table of timbers has it. */
+    @Test
+    void aTimbersDoubtIsTheOneOfItsRow() {
+        assertThat(SOFTWOOD.ofNominal(in("8")))
+                .filteredOn(entry -> entry.kind().equals("timber"))
+                .extracting(Entry::note)
+                .containsExactly("green: one reprint takes 3/4 in off a green timber too");
+        assertThat(SoftwoodSizes.timberDoubt(in("6"))).isEmpty();
     }
 }
