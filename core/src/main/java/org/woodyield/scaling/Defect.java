@@ -466,7 +466,10 @@ public sealed interface Defect {
                             "ft",
                             8,
                             16,
-                            "the allowance was recalled for 8 to 16 ft; enter the log as logs of such lengths, each with its own sweep")
+                            "the allowance was recalled for logs of 8, 12 and 16 ft alone; "
+                                    + (lengthFeet < 8
+                                            ? "of a shorter log leave the sweep out"
+                                            : "enter the log as logs of 8 to 16 ft, each with its own sweep"))
                     .require(lengthFeet);
             double s = inches("sweep", departure, 12 * lengthFeet);
             return gross * Math.min(1, Math.max(0, s - lengthFeet / 8) / diameterInches);

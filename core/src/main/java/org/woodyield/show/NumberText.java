@@ -17,6 +17,12 @@ public final class NumberText {
     private static final double PLAIN_BELOW = 1e15;
     private static final double PLAIN_FROM = 1e-9;
 
+    /** Up to here the steps are known to a thousandth. */
+    private static final double MOST_STEPS = 1e12;
+
+    private static final int MOST_DECIMALS = 9;
+    private static final double UNSURE = 0.001;
+
     private NumberText() {}
 
     /**
@@ -51,8 +57,19 @@ public final class NumberText {
         if (!Double.isFinite(value)) {
             return notFinite(value);
         }
-        BigDecimal rounded = shortest(value).setScale(decimals, RoundingMode.HALF_UP);
+        BigDecimal rounded = rounded(value, decimals);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals).toPlainString() : rounded.toPlainString();
+    }
+
+    /** The shortest decimal, which lies within the last bit of the double, is asked only where that bit may decide. */
+    private static BigDecimal rounded(double value, int decimals) {
+        double steps = Math.abs(value) * BigDecimal.ONE.movePointRight(decimals).doubleValue();
+        double whole = Math.floor(steps);
+        if (decimals > MOST_DECIMALS || steps > MOST_STEPS || Math.abs(steps - whole - 0.5) < UNSURE) {
+            return shortest(value).setScale(decimals, RoundingMode.HALF_UP);
+        }
+        long count = (long) whole + (steps - whole > 0.5 ? 1 : 0);
+        return BigDecimal.valueOf(value < 0 ? -count : count, decimals);
     }
 
     /**

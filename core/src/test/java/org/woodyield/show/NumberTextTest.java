@@ -3,8 +3,12 @@ package org.woodyield.show;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.Money;
 
@@ -15,6 +19,18 @@ class NumberTextTest {
         assertThat(Double.parseDouble(NumberText.full(value))).isEqualTo(value == 0 ? 0.0 : value);
         assertThat(Double.parseDouble(NumberText.plain(value))).isEqualTo(value == 0 ? 0.0 : value);
         assertThat(NumberText.plain(value)).doesNotContain("E");
+    }
+
+    /** The quick way of rounding and that on the shortest decimal are one. */
+    @Property(tries = 3000)
+    void fixedRoundsTheShortestDecimal(
+            @ForAll @DoubleRange(min = -2e6, max = 2e6) double value, @ForAll @IntRange(max = 11) int decimals) {
+        double coarse = Math.rint(value * 2000) / 2000;
+        for (double one : new double[] {value, value / 1e9, value * 1e9, coarse, coarse / 100, Math.rint(value)}) {
+            BigDecimal rounded = new BigDecimal(NumberText.full(one)).setScale(decimals, RoundingMode.HALF_UP);
+            assertThat(NumberText.fixed(one, decimals))
+                    .isEqualTo(rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals).toPlainString() : rounded.toPlainString());
+        }
     }
 
     @Test

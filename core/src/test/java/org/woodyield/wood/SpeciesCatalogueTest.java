@@ -191,8 +191,8 @@ class SpeciesCatalogueTest {
         "'',oak,3"
     })
     void countsLettersPutInTakenOutReplacedAndChangedOver(String a, String b, int distance) {
-        assertThat(EditDistance.between(a, b)).isEqualTo(distance);
-        assertThat(EditDistance.between(b, a)).isEqualTo(distance);
+        assertThat(NearestNames.edits(a, b)).isEqualTo(distance);
+        assertThat(NearestNames.edits(b, a)).isEqualTo(distance);
     }
 
     /** Table 4-1 prints red alder's sapwood and no heartwood; a row of a second file may name a source of its own. */
