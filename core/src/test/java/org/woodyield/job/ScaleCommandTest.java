@@ -99,6 +99,25 @@ class ScaleCommandTest {
     }
 
     @Test
+    void theRemedyForSweepInALogTooLongOrTooShortCanBeFollowed() throws IOException {
+        String[] rules = {"--rules", "doyle"};
+        Run longLog = Run.of("scale", table("id,small-end,length,sweep\na,14 in,20 ft,3 in\n"), rules[0], rules[1]);
+        assertThat(longLog.out()).contains("enter the log as logs of 8 to 16 ft, each with its own sweep");
+        assertThat(Run.of(
+                                "scale",
+                                table("id,small-end,length,sweep\na1,14 in,10 ft,2 in\na2,15 in,10 ft,2 in\n"),
+                                rules[0],
+                                rules[1])
+                        .out())
+                .contains("2 of 2");
+        Run shortLog = Run.of("scale", table("id,small-end,length,sweep\na,14 in,6 ft,3 in\n"), rules[0], rules[1]);
+        assertThat(shortLog.out()).contains("of a shorter log leave the sweep out");
+        assertThat(Run.of("scale", table("id,small-end,length,sweep\na,14 in,6 ft,\n"), rules[0], rules[1])
+                        .out())
+                .contains("1 of 1");
+    }
+
+    @Test
     void aWrongSeparatorIsNamed() throws IOException {
         String logs = table("id,small-end,length\na,14 in,16 ft\n");
         assertThat(Run.of("scale", logs, "--rules", "doyle; smalian").err()).contains("commas", "write doyle, smalian");
@@ -296,7 +315,7 @@ class ScaleCommandTest {
         Run given = Run.of("scale", table(header + "a,20 in,48 ft,32 in,4 ft,,44 ft\n"), "--rules", "doyle");
         assertThat(given.out()).contains("log,a,1110,989,yes,");
         Run bent = Run.of("scale", table(header + "a,20 in,48 ft,32 in,,4 in,\n"), "--rules", "doyle");
-        assertThat(bent.out()).contains("8 to 16 ft", "enter the log as logs of such lengths");
+        assertThat(bent.out()).contains("8 to 16 ft", "enter the log as logs of 8 to 16 ft");
     }
 
     @Test
