@@ -46,14 +46,7 @@ final class Settings {
                 continue;
             }
             if (cell.isEmpty()) {
-                cell.missing(
-                        "a value, such as "
-                                + keys.stream()
-                                        .filter(key -> key.text().equals(name))
-                                        .findFirst()
-                                        .orElseThrow()
-                                        .example(),
-                        "nothing stands here; write one, or begin the line with #");
+                refuseEmpty(cell, keys.stream().filter(key -> key.text().equals(name)).findFirst());
             }
             Cell earlier = cells.putIfAbsent(name, cell);
             if (earlier != null) {
@@ -78,6 +71,15 @@ final class Settings {
             }
         }
         return new Settings(cells);
+    }
+
+    /** A key without a value is neither the value nor the absence of the key. */
+    private static void refuseEmpty(Cell cell, Optional<Key> key) {
+        String example = key.map(Key::example).orElse("");
+        cell.missing(
+                example.isEmpty() ? "a value" : "a value, such as " + example,
+                "nothing stands here; write one"
+                        + (key.map(Key::required).orElse(false) ? "" : ", or begin the line with #"));
     }
 
     /** What stands at a key; nothing where it is absent, or left empty, which is noted. */
