@@ -46,7 +46,9 @@ final class Settings {
                 continue;
             }
             if (cell.isEmpty()) {
-                refuseEmpty(cell, keys.stream().filter(key -> key.text().equals(name)).findFirst());
+                refuseEmpty(
+                        cell,
+                        keys.stream().filter(key -> key.text().equals(name)).findFirst());
             }
             Cell earlier = cells.putIfAbsent(name, cell);
             if (earlier != null) {

@@ -302,7 +302,12 @@ public final class MetricSizes {
         for (String name : List.of("metric_series.csv", "metric_series_memory.csv")) {
             for (PublishedTable.Row row :
                     PublishedTable.read(MetricSizes.class, name).rows()) {
-                all.add(new Series(row.text("table"), row.text("series"), row.text("face"), each(row.text("sizes_mm")), source(row)));
+                all.add(new Series(
+                        row.text("table"),
+                        row.text("series"),
+                        row.text("face"),
+                        each(row.text("sizes_mm")),
+                        source(row)));
             }
         }
         return List.copyOf(all);

@@ -21,7 +21,14 @@ import org.woodyield.source.Sources;
  * @param source who says so
  */
 public record MetricTolerance(
-        String table, String rule, String dimension, Length above, Optional<Length> upTo, Length minus, Length plus, Source source) {
+        String table,
+        String rule,
+        String dimension,
+        Length above,
+        Optional<Length> upTo,
+        Length minus,
+        Length plus,
+        Source source) {
 
     private static final List<MetricTolerance> ALL =
             PublishedTable.read(MetricTolerance.class, "metric_tolerances.csv").rows().stream()

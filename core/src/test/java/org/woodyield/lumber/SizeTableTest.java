@@ -195,8 +195,8 @@ class SizeTableTest {
     void everyMetricRowBelongsToATableAndIsShownThere() {
         for (MetricSizes.Series series : MetricSizes.series()) {
             assertThat(SizeTable.named(series.table()).entries())
-                    .filteredOn(entry -> entry.kind().equals(series.name())
-                            && entry.face().equals(series.face()))
+                    .filteredOn(entry ->
+                            entry.kind().equals(series.name()) && entry.face().equals(series.face()))
                     .extracting(Entry::nominal)
                     .containsExactlyElementsOf(series.sizes());
         }
@@ -206,16 +206,16 @@ class SizeTableTest {
         MetricTolerance.all()
                 .forEach(row -> assertShown(
                         row.table(),
-                        row.rule() + ", " + row.dimension() + " above " + row.above().inMillimetres(0),
+                        row.rule() + ", " + row.dimension() + " above "
+                                + row.above().inMillimetres(0),
                         row.source()));
     }
 
     private static void assertShown(String table, String begins, Source source) {
-        assertThat(SizeTable.named(table).facts())
-                .anySatisfy(fact -> {
-                    assertThat(fact.statement()).startsWith(begins);
-                    assertThat(fact.source()).isEqualTo(source);
-                });
+        assertThat(SizeTable.named(table).facts()).anySatisfy(fact -> {
+            assertThat(fact.statement()).startsWith(begins);
+            assertThat(fact.source()).isEqualTo(source);
+        });
     }
 
     @Test

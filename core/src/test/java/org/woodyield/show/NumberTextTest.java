@@ -2,9 +2,9 @@ package org.woodyield.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Locale;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -29,7 +29,10 @@ class NumberTextTest {
         for (double one : new double[] {value, value / 1e9, value * 1e9, coarse, coarse / 100, Math.rint(value)}) {
             BigDecimal rounded = new BigDecimal(NumberText.full(one)).setScale(decimals, RoundingMode.HALF_UP);
             assertThat(NumberText.fixed(one, decimals))
-                    .isEqualTo(rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals).toPlainString() : rounded.toPlainString());
+                    .isEqualTo(
+                            rounded.signum() == 0
+                                    ? BigDecimal.ZERO.setScale(decimals).toPlainString()
+                                    : rounded.toPlainString());
         }
     }
 
