@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
@@ -159,20 +161,24 @@ final class TimeStudies {
         String hoursWords() {
             return predicted
                     .flatMap(Predicted::hours)
-                    .map(time -> String.join(
-                            "; ",
-                            part("cut", time.cutting(), time),
-                            part("warm-up and cool-down", time.warmUp() + time.coolDown(), time),
-                            part("setting and carrying", time.setting() + time.carrying(), time),
-                            part("turning", time.turning(), time),
-                            part("log to saw", time.loading(), time),
-                            part("tank and edge", time.refuelling() + time.sharpening(), time),
-                            part("rest", time.rest(), time)))
+                    .map(time -> Stream.of(
+                                    part("cut", time.cutting(), time),
+                                    part("warm-up and cool-down", time.warmUp() + time.coolDown(), time),
+                                    part("setting and carrying", time.setting() + time.carrying(), time),
+                                    part("turning", time.turning(), time),
+                                    part("log to saw", time.loading(), time),
+                                    part("tank and edge", time.refuelling() + time.sharpening(), time),
+                                    part("rest", time.rest(), time))
+                            .flatMap(Optional::stream)
+                            .collect(Collectors.joining("; ")))
                     .orElse("–");
         }
 
-        private static String part(String name, double minutes, TimeBreakdown all) {
-            return name + " " + NumberText.fixed(minutes, 1) + " min, " + NumberText.percent(minutes / all.total());
+        private static Optional<String> part(String name, double minutes, TimeBreakdown all) {
+            return minutes > 0
+                    ? Optional.of(name + " " + NumberText.fixed(minutes, 1) + " min, "
+                            + NumberText.percent(minutes / all.total()))
+                    : Optional.empty();
         }
 
         /** The class of the cause as shown. */
