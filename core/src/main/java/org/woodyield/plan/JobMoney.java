@@ -33,34 +33,57 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
 
     private static final long SEED = 1;
 
-    /** What the job saves against buying, over the ranges; a side is empty where a price is missing. */
+    /** Work and money of one draw. */
+    private record Drawn(WorkEstimate work, BreakEven money) {}
+
+    /** The figures of the job over the ranges; those are empty for which a price is missing. */
     JobPlan.Prospects prospects() {
-        BreakEven asGiven = breakEven(inputs);
-        List<ToDoubleFunction<BreakEven>> savings = new ArrayList<>();
-        boolean free = asGiven.workFree().saving().isPresent();
-        boolean valued = asGiven.workValued().saving().isPresent();
-        if (free) {
-            savings.add(drawn -> saving(drawn.workFree()));
-        }
-        if (valued) {
-            savings.add(drawn -> saving(drawn.workValued()));
-        }
-        if (savings.isEmpty()) {
-            return new JobPlan.Prospects(Optional.empty(), Optional.empty());
-        }
-        List<Outlook> outlooks = Outlook.ofAll(inputs, this::breakEven, savings, SEED, TRIALS);
+        BreakEven asGiven = drawn(inputs).money();
+        List<ToDoubleFunction<Drawn>> figures = new ArrayList<>();
+        int hours = add(figures, true, drawn -> drawn.work().time().hours());
+        int days = add(figures, true, drawn -> drawn.work().days());
+        int fuel = add(figures, true, drawn -> drawn.work().use().fuelLitres());
+        int free = add(figures, asGiven.workFree().saving().isPresent(), drawn -> saving(drawn.money().workFree()));
+        int valued =
+                add(figures, asGiven.workValued().saving().isPresent(), drawn -> saving(drawn.money().workValued()));
+        int runningFree = add(figures, asGiven.workFree().complete(), drawn -> running(drawn.money().workFree()));
+        int runningValued =
+                add(figures, asGiven.workValued().complete(), drawn -> running(drawn.money().workValued()));
+        List<Outlook> outlooks = Outlook.ofAll(inputs, this::drawn, figures, SEED, TRIALS);
         return new JobPlan.Prospects(
-                free ? Optional.of(outlooks.get(0)) : Optional.empty(),
-                valued ? Optional.of(outlooks.get(outlooks.size() - 1)) : Optional.empty());
+                at(outlooks, free),
+                at(outlooks, valued),
+                at(outlooks, hours),
+                at(outlooks, days),
+                at(outlooks, fuel),
+                at(outlooks, runningFree),
+                at(outlooks, runningValued));
+    }
+
+    /** The place of a figure in the list, below zero where it is not wanted. */
+    private static int add(
+            List<ToDoubleFunction<Drawn>> figures, boolean wanted, ToDoubleFunction<Drawn> figure) {
+        if (wanted) {
+            figures.add(figure);
+        }
+        return wanted ? figures.size() - 1 : -1;
+    }
+
+    private static Optional<Outlook> at(List<Outlook> outlooks, int place) {
+        return place < 0 ? Optional.empty() : Optional.of(outlooks.get(place));
     }
 
     private static double saving(BreakEven.Side side) {
         return side.saving().orElseThrow().amount();
     }
 
-    private BreakEven breakEven(WorkInputs drawn) {
-        WorkEstimate work = WorkEstimate.of(drawn, kerf, works);
-        return BreakEven.of(drawn, currency, JobCost.of(drawn, currency, work, usable));
+    private static double running(BreakEven.Side side) {
+        return side.runningPerBoardFoot().amount();
+    }
+
+    private Drawn drawn(WorkInputs some) {
+        WorkEstimate work = WorkEstimate.of(some, kerf, works);
+        return new Drawn(work, BreakEven.of(some, currency, JobCost.of(some, currency, work, usable)));
     }
 
     JobPlan.Ways ways(JobCost cost, BoardFeet tally, Optional<BoardFeet> scale) {

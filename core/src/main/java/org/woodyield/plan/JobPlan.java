@@ -112,12 +112,32 @@ public record JobPlan(
     public record Choice(String unit, double worth, double bound, int rounds, double surplusShare) {}
 
     /**
-     * What this job saves against buying, over the ranges of the inputs of work and money; the plan of cuts stays as it is.
+     * What the ranges of the inputs of work and money do to the figures of this job; the plan of cuts stays as it is, and all
+     * figures share their draws.
      *
-     * @param workFree own work not counted; empty where a price is missing
-     * @param workValued own work counted at its wage; empty where a price is missing
+     * @param workFree what it saves against buying, own work not counted; empty where a price is missing
+     * @param workValued what it saves against buying, own work counted at its wage; empty where a price is missing
+     * @param hours on site
+     * @param days on site
+     * @param fuelLitres fuel
+     * @param runningFree running cost of a usable board foot, own work not counted; empty where a price is missing
+     * @param runningValued running cost of a usable board foot, own work counted; empty where a price is missing
      */
-    public record Prospects(Optional<Outlook> workFree, Optional<Outlook> workValued) {}
+    public record Prospects(
+            Optional<Outlook> workFree,
+            Optional<Outlook> workValued,
+            Optional<Outlook> hours,
+            Optional<Outlook> days,
+            Optional<Outlook> fuelLitres,
+            Optional<Outlook> runningFree,
+            Optional<Outlook> runningValued) {
+
+        /** Of a job in which nothing is sawn. */
+        static Prospects none() {
+            Optional<Outlook> none = Optional.empty();
+            return new Prospects(none, none, none, none, none, none, none);
+        }
+    }
 
     /**
      * The ways to come by the lumber.

@@ -292,7 +292,7 @@ public final class Planner {
         }
         Optional<JobCost> cost = Optional.empty();
         Optional<BreakEven> breakEven = Optional.empty();
-        JobPlan.Prospects prospects = new JobPlan.Prospects(Optional.empty(), Optional.empty());
+        JobPlan.Prospects prospects = JobPlan.Prospects.none();
         Optional<JobPlan.Ways> ways = Optional.empty();
         JobPlan.Years cashFlow = new JobPlan.Years(Optional.empty(), Optional.empty());
         if (usable > 0) {

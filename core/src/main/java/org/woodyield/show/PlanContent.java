@@ -103,19 +103,24 @@ final class PlanContent {
         facts.add(new Fact(
                 words.fromMemory("Time on site"),
                 NumberText.duration(work.time().total()),
-                NumberText.fixed(work.days(), 1) + " days; the saw is in the wood for "
+                NumberText.fixed(work.days(), 1) + " days"
+                        + WorkSections.ends(plan.prospects().days(), 1, "days") + "; the saw is in the wood for "
                         + NumberText.duration(work.time().cutting())));
         facts.add(new Fact(
                 words.fromMemory("Fuel"),
                 NumberText.fixed(work.use().fuelLitres(), 1) + " L",
                 NumberText.fixed(work.use().barOilLitres(), 1) + " L of bar oil; "
-                        + NumberText.fixed(work.use().sharpenings(), 1) + " sharpenings"));
+                        + NumberText.fixed(work.use().sharpenings(), 1) + " sharpenings"
+                        + WorkSections.ends(plan.prospects().fuelLitres(), 1, "L of fuel")));
         plan.breakEven().ifPresent(money -> {
             facts.add(new Fact(
                     words.fromMemory("Running cost"),
                     WorkSections.perFootInWords(money.workFree()),
-                    "per usable board foot without own work; " + WorkSections.perFootInWords(money.workValued())
-                            + " with it"));
+                    "per usable board foot without own work"
+                            + WorkSections.ends(plan.prospects().runningFree(), 2, plan.input().currency()) + ". "
+                            + WorkSections.perFootInWords(money.workValued()) + " with it"
+                            + WorkSections.ends(
+                                    plan.prospects().runningValued(), 2, plan.input().currency())));
             facts.add(new Fact(
                     "Same lumber bought",
                     money.boughtPerBoardFoot().map(NumberText::money).orElse("not known"),

@@ -35,6 +35,7 @@ public final class PlanSheet {
             "guide-supports",
             "balance",
             "time",
+            "spread",
             "days",
             "widest-cuts",
             "exposure",

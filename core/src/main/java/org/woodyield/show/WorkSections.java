@@ -100,6 +100,7 @@ final class WorkSections {
                 ShareBar.svg("hours", "Where the hours on site go", parts),
                 "Where the " + NumberText.duration(all.total()) + " on site go."));
         blocks.add(new Tabular(table.build()));
+        spread(blocks);
         blocks.add(new Prose(NumberText.fixed(work.days(), 1) + " days on site. Fuel: "
                 + NumberText.fixed(use.cuttingLitres(), 1) + " L in the cut and "
                 + NumberText.fixed(use.idlingLitres(), 1) + " L idling, " + NumberText.fixed(use.tanks(), 1)
@@ -119,6 +120,58 @@ final class WorkSections {
         widestCuts(blocks);
         blocks.add(new Workings("How power, fuel, oil and wear come about", ofFuelAndWear()));
         return new Section("time", "Time and fuel", blocks);
+    }
+
+    /** What the ranges of the inputs make of the figures; where none has a range, no interval is shown. */
+    private void spread(List<Block> blocks) {
+        JobPlan.Prospects prospects = plan.prospects();
+        String perFoot = plan.input().currency() + "/bf";
+        PlanTable.Builder table = PlanTable.of(
+                        "spread", words.fromMemory("The spread of the figures, 95 % of the draws"))
+                .text("Figure", "figure")
+                .text("Unit", "unit")
+                .number("Value", "value")
+                .number("From", "from")
+                .number("To", "to")
+                .text("Moved most by", "moved-most-by");
+        boolean any = spread(table, "hours on site", "h", 1, prospects.hours());
+        any |= spread(table, "days on site", "days", 1, prospects.days());
+        any |= spread(table, "fuel", "L", 1, prospects.fuelLitres());
+        any |= spread(table, "running cost, own work not counted", perFoot, 2, prospects.runningFree());
+        any |= spread(table, "running cost, own work counted", perFoot, 2, prospects.runningValued());
+        if (any) {
+            blocks.add(new Tabular(table.build()));
+        } else {
+            blocks.add(new Prose("No input that moves them has a range, so time, fuel and cost are shown without a spread."));
+        }
+    }
+
+    private static boolean spread(
+            PlanTable.Builder table, String figure, String unit, int decimals, Optional<Outlook> outlook) {
+        Optional<MonteCarlo.Interval> interval = interval(outlook);
+        interval.ifPresent(ends -> table.row(
+                Cell.text(figure),
+                Cell.text(unit),
+                Cell.number(outlook.orElseThrow().value(), decimals, 4),
+                Cell.number(ends.least(), decimals, 4),
+                Cell.number(ends.greatest(), decimals, 4),
+                Cell.text(outlook.orElseThrow().movers().stream()
+                        .limit(MOVERS)
+                        .map(mover -> mover.input().label())
+                        .collect(Collectors.joining("; ")))));
+        return interval.isPresent();
+    }
+
+    private static Optional<MonteCarlo.Interval> interval(Optional<Outlook> outlook) {
+        return outlook.flatMap(Outlook::drawn).map(drawn -> drawn.interval(COVERAGE));
+    }
+
+    /** Both ends, to stand behind a figure; empty where it has no range. */
+    static String ends(Optional<Outlook> outlook, int decimals, String unit) {
+        return interval(outlook)
+                .map(ends -> "; 95 % of the draws " + NumberText.fixed(ends.least(), decimals) + " to "
+                        + NumberText.fixed(ends.greatest(), decimals) + " " + unit)
+                .orElse("");
     }
 
     /** The published ratio is of another kind of work. */

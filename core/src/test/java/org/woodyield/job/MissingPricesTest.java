@@ -183,4 +183,18 @@ class MissingPricesTest {
                 .contains(
                         "Own work counted: the saw year by year is left out, no wage, or worth of an own hour (money.wage).");
     }
+
+    @Test
+    void timeFuelAndCostHaveTheirSpread() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.wage = 14 per h\n", "");
+        money(job);
+        List<String> rows = Files.readAllLines(folder.resolve("out").resolve("plan-spread.csv"));
+        assertThat(rows).extracting(row -> row.substring(0, 4)).containsExactly("figu", "hour", "days", "fuel", "\"run");
+        for (String row : rows.subList(1, 4)) {
+            String[] cells = row.split(",", -1);
+            assertThat(Double.parseDouble(cells[2]))
+                    .isBetween(Double.parseDouble(cells[3]), Double.parseDouble(cells[4]));
+        }
+        assertThat(words(job)).containsPattern("95 % of the draws [0-9.]+ to [0-9.]+ L of fuel");
+    }
 }
