@@ -658,6 +658,23 @@ final class WorkSections {
                         : "of the choices that could be costed the cheapest for this job is to " + way.name() + ".");
     }
 
+    /** The choices like for like, in a sentence or two for the head of a plan; empty where none has a figure. */
+    Optional<String> likeForLike() {
+        return plan.ways().filter(ways -> !ways.workFree().ways().isEmpty()).map(ways -> {
+            StringBuilder text = new StringBuilder("These verdicts set the saw alone against buying. Like for like, drying,"
+                    + " planing and grading are counted too, as far as they have a price.");
+            Optional<String> free = cheapest(ways.workFree());
+            Optional<String> valued = cheapest(ways.workValued());
+            if (free.equals(valued)) {
+                free.ifPresent(best -> text.append(" Own work counted or not: ").append(best));
+            } else {
+                free.ifPresent(best -> text.append(" Own work not counted: ").append(best));
+                valued.ifPresent(best -> text.append(" Own work counted: ").append(best));
+            }
+            return text.append(" Money has them all.").toString();
+        });
+    }
+
     static String way(SupplyWay.Kind kind) {
         return switch (kind) {
             case BUY -> "Buying the lumber";

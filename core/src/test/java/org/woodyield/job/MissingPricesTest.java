@@ -132,6 +132,7 @@ class MissingPricesTest {
         assertThat(words(job))
                 .contains("Own work not counted: This saw is the only choice that could be costed")
                 .contains("Own work counted: This saw is the only choice that could be costed")
+                .contains("These verdicts set the saw alone against buying.")
                 .doesNotContain("the cheapest for this job");
     }
 
