@@ -181,10 +181,10 @@ final class PlanContent {
                 .orElse("");
     }
 
-    private static String movers(Outlook outlook) {
+    private String movers(Outlook outlook) {
         String most = outlook.movers().stream()
                 .limit(WorkSections.MOVERS)
-                .map(WorkSections::taken)
+                .map(new WorkSections(words)::taken)
                 .collect(Collectors.joining("; "));
         return most.isEmpty() ? "" : " What moves it most: " + most + ".";
     }

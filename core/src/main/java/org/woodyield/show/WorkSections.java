@@ -469,9 +469,7 @@ final class WorkSections {
                 table.row(
                         Cell.text(work),
                         Cell.text(mover.input().label()),
-                        Cell.text((PlanWords.range(mover.value().spread()) + " "
-                                        + mover.input().unit())
-                                .strip()),
+                        Cell.text((PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
                         Cell.text(mover.value().source().standing().label()),
                         money(new Money(mover.lower(), plan.input().currency())),
                         money(new Money(mover.upper(), plan.input().currency())));
@@ -518,8 +516,8 @@ final class WorkSections {
     }
 
     /** What is taken for an input, with its range and what that rests on. */
-    static String taken(Outlook.Mover mover) {
-        String unit = mover.input().unit();
+    String taken(Outlook.Mover mover) {
+        String unit = unit(mover.input());
         return mover.input().label() + " (taken: "
                 + (NumberText.full(mover.value().value()) + " " + unit).strip() + ", range "
                 + PlanWords.range(mover.value().spread()) + "; "

@@ -156,6 +156,8 @@ class MissingPricesTest {
                         "95 % of 2000 draws lie between [0-9.]+ USD (more|less) and [0-9.]+ USD (more|less); it pays in")
                 .containsPattern("What moves it most: .*\\(taken: .*, range .*; .*\\); .*\\(.*\\); .*\\(.*\\)\\.")
                 .contains("The ranges that were assumed for interval and probability");
+        job.with(JOB, "money.wage = 14 per h", "money.wage = 14 per h (1 to 90 per h)");
+        assertThat(words(job)).contains("(taken: 14 USD/h, range 1 to 90; given)").doesNotContain(" money/h");
     }
 
     private List<String> years(EditedDemo job, String ownWork) throws IOException {
