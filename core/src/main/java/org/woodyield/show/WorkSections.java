@@ -432,7 +432,7 @@ final class WorkSections {
     /** Each cost that is left out, with the inputs that nobody gave. */
     private String leftOutOfRunning(boolean ownWorkValued) {
         return plan.cost().orElseThrow().leftOutOfRunning(ownWorkValued).entrySet().stream()
-                .map(left -> left.getKey().label() + " (no " + MissingPrices.named(left.getValue()) + ")")
+                .map(left -> left.getKey().label() + ", no " + MissingPrices.named(left.getValue()))
                 .collect(Collectors.joining("; "));
     }
 
