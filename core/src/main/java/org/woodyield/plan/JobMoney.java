@@ -43,12 +43,22 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
         int hours = add(figures, true, drawn -> drawn.work().time().hours());
         int days = add(figures, true, drawn -> drawn.work().days());
         int fuel = add(figures, true, drawn -> drawn.work().use().fuelLitres());
-        int free = add(figures, asGiven.workFree().saving().isPresent(), drawn -> saving(drawn.money().workFree()));
-        int valued =
-                add(figures, asGiven.workValued().saving().isPresent(), drawn -> saving(drawn.money().workValued()));
-        int runningFree = add(figures, asGiven.workFree().complete(), drawn -> running(drawn.money().workFree()));
-        int runningValued =
-                add(figures, asGiven.workValued().complete(), drawn -> running(drawn.money().workValued()));
+        int free = add(
+                figures,
+                asGiven.workFree().saving().isPresent(),
+                drawn -> saving(drawn.money().workFree()));
+        int valued = add(
+                figures,
+                asGiven.workValued().saving().isPresent(),
+                drawn -> saving(drawn.money().workValued()));
+        int runningFree = add(
+                figures,
+                asGiven.workFree().complete(),
+                drawn -> running(drawn.money().workFree()));
+        int runningValued = add(
+                figures,
+                asGiven.workValued().complete(),
+                drawn -> running(drawn.money().workValued()));
         List<Outlook> outlooks = Outlook.ofAll(inputs, this::drawn, figures, SEED, TRIALS);
         return new JobPlan.Prospects(
                 at(outlooks, free),
@@ -61,8 +71,7 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
     }
 
     /** The place of a figure in the list, below zero where it is not wanted. */
-    private static int add(
-            List<ToDoubleFunction<Drawn>> figures, boolean wanted, ToDoubleFunction<Drawn> figure) {
+    private static int add(List<ToDoubleFunction<Drawn>> figures, boolean wanted, ToDoubleFunction<Drawn> figure) {
         if (wanted) {
             figures.add(figure);
         }

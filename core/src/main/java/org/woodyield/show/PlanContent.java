@@ -117,10 +117,15 @@ final class PlanContent {
                     words.fromMemory("Running cost"),
                     WorkSections.perFootInWords(money.workFree()),
                     "per usable board foot without own work"
-                            + WorkSections.ends(plan.prospects().runningFree(), 2, plan.input().currency()) + ". "
+                            + WorkSections.ends(
+                                    plan.prospects().runningFree(),
+                                    2,
+                                    plan.input().currency()) + ". "
                             + WorkSections.perFootInWords(money.workValued()) + " with it"
                             + WorkSections.ends(
-                                    plan.prospects().runningValued(), 2, plan.input().currency())));
+                                    plan.prospects().runningValued(),
+                                    2,
+                                    plan.input().currency())));
             facts.add(new Fact(
                     "Same lumber bought",
                     money.boughtPerBoardFoot().map(NumberText::money).orElse("not known"),

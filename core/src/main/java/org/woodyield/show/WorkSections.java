@@ -142,7 +142,8 @@ final class WorkSections {
         if (any) {
             blocks.add(new Tabular(table.build()));
         } else {
-            blocks.add(new Prose("No input that moves them has a range, so time, fuel and cost are shown without a spread."));
+            blocks.add(new Prose(
+                    "No input that moves them has a range, so time, fuel and cost are shown without a spread."));
         }
     }
 
@@ -659,8 +660,9 @@ final class WorkSections {
     /** The choices like for like, in a sentence or two for the head of a plan; empty where none has a figure. */
     Optional<String> likeForLike() {
         return plan.ways().filter(ways -> !ways.workFree().ways().isEmpty()).map(ways -> {
-            StringBuilder text = new StringBuilder("These verdicts set the saw alone against buying. Like for like, drying,"
-                    + " planing and grading are counted too, as far as they have a price.");
+            StringBuilder text =
+                    new StringBuilder("These verdicts set the saw alone against buying. Like for like, drying,"
+                            + " planing and grading are counted too, as far as they have a price.");
             Optional<String> free = cheapest(ways.workFree());
             Optional<String> valued = cheapest(ways.workValued());
             if (free.equals(valued)) {

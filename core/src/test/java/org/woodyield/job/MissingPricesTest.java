@@ -157,7 +157,9 @@ class MissingPricesTest {
                 .containsPattern("What moves it most: .*\\(taken: .*, range .*; .*\\); .*\\(.*\\); .*\\(.*\\)\\.")
                 .contains("The ranges that were assumed for interval and probability");
         job.with(JOB, "money.wage = 14 per h", "money.wage = 14 per h (1 to 90 per h)");
-        assertThat(words(job)).contains("(taken: 14 USD/h, range 1 to 90; given)").doesNotContain(" money/h");
+        assertThat(words(job))
+                .contains("(taken: 14 USD/h, range 1 to 90; given)")
+                .doesNotContain(" money/h");
     }
 
     private List<String> years(EditedDemo job, String ownWork) throws IOException {
@@ -192,7 +194,9 @@ class MissingPricesTest {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.wage = 14 per h\n", "");
         money(job);
         List<String> rows = Files.readAllLines(folder.resolve("out").resolve("plan-spread.csv"));
-        assertThat(rows).extracting(row -> row.substring(0, 4)).containsExactly("figu", "hour", "days", "fuel", "\"run");
+        assertThat(rows)
+                .extracting(row -> row.substring(0, 4))
+                .containsExactly("figu", "hour", "days", "fuel", "\"run");
         for (String row : rows.subList(1, 4)) {
             String[] cells = row.split(",", -1);
             assertThat(Double.parseDouble(cells[2]))

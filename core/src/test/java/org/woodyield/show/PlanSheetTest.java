@@ -244,12 +244,23 @@ class PlanSheetTest {
         }
         String ranged = words(Planner.plan(job.withSaw(job.saw(), open)));
         String settled = words(Planner.plan(job.withSaw(job.saw(), fixed)));
-        assertThat(ranged).contains("of 2000 draws lie between", "it pays in ", "What moves it most: ", "The spread of the figures");
+        assertThat(ranged)
+                .contains(
+                        "of 2000 draws lie between",
+                        "it pays in ",
+                        "What moves it most: ",
+                        "The spread of the figures");
         assertThat(ranged).containsPattern("days; 95 % of the draws [0-9.]+ to [0-9.]+ days");
         assertThat(settled)
                 .contains("no input has a range, so there is no interval and no probability")
                 .contains("against buying the lumber this job costs ")
-                .doesNotContain("draws lie", "it pays in ", "What moves it most", "ranges that were assumed", "95 %", "spread of the figures");
+                .doesNotContain(
+                        "draws lie",
+                        "it pays in ",
+                        "What moves it most",
+                        "ranges that were assumed",
+                        "95 %",
+                        "spread of the figures");
     }
 
     private static String words(JobPlan plan) {
