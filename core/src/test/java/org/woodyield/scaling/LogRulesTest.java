@@ -411,4 +411,208 @@ class LogRulesTest {
                 .hasMessageContaining("'doyel'")
                 .hasMessageContaining("doyle, scribner-decimal-c");
     }
+
+    @Test
+    void aFlagIsShownOnlyByLogsThatShowIt() {
+        LogRule doyle = LogRules.byId("doyle");
+        assertThat(RuleFlag.fallsWithDiameter("", 16, 1, 3).shownBy(doyle)).isTrue();
+        assertThat(RuleFlag.fallsWithDiameter("", 16, 10, 12).shownBy(doyle)).isFalse();
+        assertThat(RuleFlag.fallsWithDiameter("", 16, 4, 4).shownBy(doyle)).isFalse();
+        assertThat(new RuleFlag(
+                                RuleFlag.Fault.FALLS_AS_DIAMETER_GROWS,
+                                "",
+                                List.of(new RuleFlag.Case(10, 16), new RuleFlag.Case(11, 4)))
+                        .shownBy(doyle))
+                .as("of two lengths")
+                .isFalse();
+        assertThat(new RuleFlag(
+                                RuleFlag.Fault.FALLS_AS_LENGTH_GROWS,
+                                "",
+                                List.of(new RuleFlag.Case(10, 8), new RuleFlag.Case(8, 16)))
+                        .shownBy(doyle))
+                .as("of two diameters")
+                .isFalse();
+        LogRule decimalC = LogRules.byId("scribner-decimal-c");
+        assertThat(RuleFlag.fallsWithLength("", 6, 7, 8).shownBy(decimalC)).isTrue();
+        assertThat(RuleFlag.fallsWithLength("", 6, 8, 9).shownBy(decimalC)).isFalse();
+        assertThat(RuleFlag.givesNothing("", 4, 16).shownBy(doyle)).isTrue();
+        assertThat(RuleFlag.givesNothing("", 5, 16).shownBy(doyle)).isFalse();
+        assertThat(RuleFlag.cuttingAdds("", 12, 16, 8, 13).shownBy(doyle)).isTrue();
+        assertThat(RuleFlag.cuttingAdds("", 12, 16, 8, 12).shownBy(doyle))
+                .as("without taper both pieces are the log")
+                .isFalse();
+        assertThatThrownBy(() -> new RuleFlag(RuleFlag.Fault.GIVES_NOTHING, "", List.of()))
+                .hasMessageContaining("shown by 1 logs");
+    }
+
+    /** A rule of a mill's own: half the square in board feet, whatever the length. */
+    private record OwnRule() implements LogRule {
+        @Override
+        public String id() {
+            return "own";
+        }
+
+        @Override
+        public String name() {
+            return "Own";
+        }
+
+        @Override
+        public List<org.woodyield.source.Source> sources() {
+            return List.of();
+        }
+
+        @Override
+        public Standing standing() {
+            return Standing.COMMON_PRACTICE;
+        }
+
+        @Override
+        public org.woodyield.measure.Domain diameterInches() {
+            return org.woodyield.measure.Domain.of("scaling diameter", "in", 1, 40);
+        }
+
+        @Override
+        public org.woodyield.measure.Domain lengthFeet() {
+            return org.woodyield.measure.Domain.of("scaling length", "ft", 1, 40);
+        }
+
+        @Override
+        public String rounding() {
+            return "Down.";
+        }
+
+        @Override
+        public List<RuleFlag> flags() {
+            return List.of();
+        }
+
+        @Override
+        public double boardFeet(double d, double l) {
+            return Math.floor(unroundedBoardFeet(d, l));
+        }
+
+        @Override
+        public double unroundedBoardFeet(double d, double l) {
+            return diameterInches().require(d) * d / 2;
+        }
+
+        @Override
+        public org.woodyield.working.Working working(double d, double l) {
+            throw new UnsupportedOperationException();
+        }
+    }
+
+    @Test
+    void aRuleOfAMillsOwnGetsItsBatchesFromTheSingleCall() {
+        LogRule own = new OwnRule();
+        double[] out = new double[2];
+        own.scale(new double[] {5, 6}, new double[] {8, 8}, out);
+        assertThat(out).containsExactly(12, 18);
+        own.unroundedBoardFeet(new double[] {5, 6}, new double[] {8, 8}, out);
+        assertThat(out).containsExactly(12.5, 18);
+        assertThat(own.diameterAt()).isEqualTo(DiameterAt.SMALL_END);
+        assertThat(own.caution(5, 8)).isEmpty();
+        assertThatThrownBy(() -> own.scale(new double[1], new double[2], out))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> own.unroundedBoardFeet(new double[2], new double[1], out))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void aBatchWantsThreeArraysOfOneLength(LogRule rule) {
+        double[] two = {16, 16};
+        double[] one = {12};
+        for (double[][] wrong : new double[][][] {{one, two, two}, {two, one, two}, {two, two, one}}) {
+            assertThatThrownBy(() -> rule.scale(wrong[0], wrong[1], wrong[2]))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("three arrays of one length");
+            assertThatThrownBy(() -> rule.unroundedBoardFeet(wrong[0], wrong[1], wrong[2]))
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+
+    @Test
+    void aRuleSaysWhatItIs() {
+        LogRule brereton = LogRules.byId("brereton");
+        assertThat(brereton.name()).isEqualTo("Brereton").isEqualTo(brereton.toString());
+        assertThat(brereton.diameterAt()).isEqualTo(DiameterAt.MEAN_OF_ENDS);
+        assertThat(brereton.diameterAt().label()).isEqualTo("mean of the two ends");
+        assertThat(brereton.rounding()).startsWith("Not rounded");
+        assertThat(LogRules.byId("doyle").sources())
+                .extracting(org.woodyield.source.Source::id)
+                .containsExactly("la-rs-3-4641", "fnr-191", "chase-1913", "doyle-stick");
+        assertThat(LogRules.byId("doyle").standing()).isEqualTo(Standing.PUBLISHED);
+        assertThat(LogRules.byId("doyle").working(16, 16).notes()).noneMatch(note -> note.contains("stands as"));
+        assertThat(LogRules.byId("vermont").lengthFeet().greatest()).isEqualTo(12);
+    }
+
+    @Test
+    void aKerfRuleSaysWhatItIsAndRefusesAsABatchWhatItRefusesAlone() {
+        KerfRule rule = KerfRule.likeInternational(0.25);
+        assertThat(rule.standing()).isEqualTo(Standing.DERIVED);
+        assertThat(rule.sources())
+                .singleElement()
+                .satisfies(source -> assertThat(source.id()).isEqualTo("kerf-rule"));
+        assertThat(rule.rounding()).startsWith("Not rounded");
+        assertThat(rule.name()).contains("kerf 0.25 in");
+        for (double[] wrong : new double[][] {{0.9, 8}, {121, 8}, {12, 0.9}, {12, 61}, {Double.NaN, 8}}) {
+            assertThatThrownBy(() -> rule.boardFeet(wrong[0], wrong[1])).isInstanceOf(OutOfDomainException.class);
+            assertThatThrownBy(() -> rule.working(wrong[0], wrong[1])).isInstanceOf(OutOfDomainException.class);
+            assertThatThrownBy(() ->
+                            rule.scale(new double[] {wrong[0]}, new double[] {wrong[1]}, new double[1]))
+                    .isInstanceOf(OutOfDomainException.class);
+        }
+        for (double[] limit : new double[][] {{1, 1}, {120, 60}}) {
+            assertThat(rule.boardFeet(limit[0], limit[1])).isNotNegative();
+        }
+    }
+
+    @Test
+    void aKerfRuleRefusesAssumptionsThatCannotBe() {
+        double[] usual = {1, 0.25, 0.0625, 2.5, 0.125, 4};
+        double[] tooMuch = {12.1, 1.1, 1.1, 12.1, 1.1, 61};
+        double[] tooLittle = {0.24, -0.1, -0.1, -0.1, -0.1, 0.9};
+        for (int i = 0; i < usual.length; i++) {
+            for (double bad : new double[] {tooMuch[i], tooLittle[i], Double.NaN}) {
+                double[] v = usual.clone();
+                v[i] = bad;
+                assertThatThrownBy(() -> new KerfRule("own", "Own", v[0], v[1], v[2], v[3], v[4], v[5]))
+                        .isInstanceOf(OutOfDomainException.class);
+            }
+        }
+    }
+
+    /** One section of 12 ft from 12 in: (pi/4 x 144 - 2.5 x 12) x 1/(1 + 1/4) x 12/12. */
+    @Test
+    void aKerfRuleByHand() {
+        KerfRule rule = new KerfRule("own", "Own", 1, 0.25, 0, 2.5, 0.125, 12);
+        assertThat(rule.boardFeet(12, 12)).isCloseTo((Math.PI * 36 - 30) / 1.25, within(1e-9));
+        // Two sections: the second begins 1 1/2 in thicker and is 6 ft long.
+        assertThat(rule.boardFeet(12, 18) - rule.boardFeet(12, 12))
+                .isCloseTo((Math.PI / 4 * 13.5 * 13.5 - 2.5 * 13.5) / 1.25 / 2, within(1e-9));
+        assertThat(rule.boardFeet(3, 12)).as("all slab").isZero();
+    }
+
+    @Test
+    void aCheckByBitsIsForWhatLiesAboveNothing() {
+        org.woodyield.measure.Domain good = org.woodyield.measure.Domain.of("a", "in", 1, 2);
+        org.woodyield.measure.Domain zero = org.woodyield.measure.Domain.of("b", "in", 0, 2);
+        assertThatThrownBy(() -> new DomainCheck(zero, good)).hasMessageContaining("at or below 0");
+        assertThatThrownBy(() -> new DomainCheck(good, zero)).hasMessageContaining("at or below 0");
+        DomainCheck check = new DomainCheck(good, good);
+        assertThat(check.holds(1, 2)).isTrue();
+        assertThat(check.holds(2, 1)).isTrue();
+        for (double out : new double[] {Math.nextDown(1.0), Math.nextUp(2.0), -1.5, Double.NaN}) {
+            assertThat(check.holds(out, 1)).isFalse();
+            assertThat(check.holds(1, out)).isFalse();
+            assertThat(check.firstRefused(new double[] {1, out, 1}, new double[] {1, 1, 1}, 0, 3))
+                    .isEqualTo(1);
+            assertThat(check.firstRefused(new double[] {1, 1, 1}, new double[] {1, 1, out}, 0, 3))
+                    .isEqualTo(2);
+        }
+        assertThat(check.firstRefused(new double[] {9, 1, 9}, new double[] {1, 1, 1}, 1, 2))
+                .isEqualTo(2);
+    }
 }

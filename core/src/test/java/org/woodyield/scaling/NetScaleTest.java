@@ -362,4 +362,142 @@ class NetScaleTest {
         assertThatThrownBy(() -> new Defect.Sweep(inches(2)).boardFeet(Double.NaN, 12, 16))
                 .isInstanceOf(OutOfDomainException.class);
     }
+
+    @Test
+    void aDefectIsAcceptedUpToTheWholeLogAndRefusedBeyond() {
+        assertThat(new Defect.LengthCut(feet(16)).boardFeet(160, 20, 16)).isEqualTo(160);
+        assertThat(new Defect.Sector(feet(16), 360).boardFeet(160, 20, 16)).isEqualTo(160);
+        assertThat(new Defect.Sector(feet(16), 0).boardFeet(160, 20, 16)).isZero();
+        assertThat(new Defect.Perimeter(inches(20)).boardFeet(160, 20, 16)).isZero();
+        assertThat(new Defect.Perimeter(inches(20)).cubicFeet(16, 20, 16)).isZero();
+        assertThat(new Defect.Perimeter(inches(1)).boardFeet(160, 20, 16)).isEqualTo(160);
+        for (double[] log : new double[][] {{-1, 20, 16}, {160, 1.9, 16}, {160, 121, 16}, {160, 20, 0.9}, {160, 20, 101}}) {
+            for (Defect defect : List.of(
+                    new Defect.LengthCut(feet(0.5)),
+                    new Defect.Sector(feet(0.5), 90),
+                    new Defect.SquaredDefect(inches(1), inches(1), feet(0.5)),
+                    new Defect.Interior(inches(1), inches(1), feet(0.5)),
+                    new Defect.Perimeter(inches(1)),
+                    new Defect.Sweep(inches(1)),
+                    new Defect.Crook(inches(1), feet(0.5)))) {
+                assertThatThrownBy(() -> defect.boardFeet(log[0], log[1], log[2]))
+                        .as(defect.toString())
+                        .isInstanceOf(OutOfDomainException.class);
+                assertThatThrownBy(() -> defect.cubicFeet(log[0], log[1], log[2]))
+                        .as(defect.toString())
+                        .isInstanceOf(OutOfDomainException.class);
+                assertThatThrownBy(() -> defect.boardFeetWorking(log[0], log[1], log[2]))
+                        .isInstanceOf(OutOfDomainException.class);
+                assertThatThrownBy(() -> defect.cubicFeetWorking(log[0], log[1], log[2]))
+                        .isInstanceOf(OutOfDomainException.class);
+            }
+        }
+    }
+
+    /** By hand: (8 + 1)(9 + 1) x 8/15 is 48; (5 - 2)/12 of 96 is 24; 6/12 x 4/16 of 96 is 12. */
+    @Test
+    void moreProportionsByHand() {
+        assertThat(new Defect.SquaredDefect(inches(8), inches(9), feet(8)).boardFeet(160, 20, 16))
+                .isEqualTo(48);
+        assertThat(new Defect.SquaredDefect(inches(19), inches(19), feet(16)).boardFeet(160, 20, 16))
+                .as("no more than there is")
+                .isEqualTo(160);
+        assertThat(new Defect.Sweep(inches(5)).boardFeet(96, 12, 16)).isEqualTo(24);
+        assertThat(new Defect.Sweep(inches(100)).boardFeet(96, 12, 16)).isEqualTo(96);
+        assertThat(new Defect.Crook(inches(6), feet(4)).boardFeet(96, 12, 16)).isEqualTo(12);
+        assertThat(new Defect.Crook(inches(24), feet(4)).boardFeet(96, 12, 16)).isEqualTo(24);
+        assertThat(new Defect.LengthCut(feet(4)).cubicFeet(16, 20, 16)).isEqualTo(4);
+        assertThat(new Defect.Sector(feet(8), 90).cubicFeet(16, 20, 16)).isEqualTo(2);
+    }
+
+    @Test
+    void aDefectSaysItsNameStretchAndSource() {
+        Defect crook = new Defect.Crook(inches(6), feet(4));
+        assertThat(crook.label()).isEqualTo("crook");
+        assertThat(crook.stretch()).contains(feet(4));
+        assertThat(crook.over(feet(2))).isEqualTo(new Defect.Crook(inches(6), feet(2)));
+        assertThat(crook.source().id()).isEqualTo("sweep-crook-memory");
+        Defect ring = new Defect.Perimeter(inches(6));
+        assertThat(ring.label()).isEqualTo("perimeter defect");
+        assertThat(ring.stretch()).isEmpty();
+        assertThat(ring.source().id()).isEqualTo("grosenbaugh-1952-memory");
+        Defect part = ring.over(feet(4));
+        assertThat(part.label()).isEqualTo(ring.label());
+        assertThat(part.source()).isEqualTo(ring.source());
+        assertThat(part.stretch()).contains(feet(4));
+        assertThat(part.over(feet(2))).isEqualTo(ring.over(feet(2)));
+        // A quarter of what the ring takes of the whole log.
+        assertThat(part.boardFeet(160, 21, 16)).isCloseTo(ring.boardFeet(160, 21, 16) / 4, within(1e-12));
+        assertThat(part.cubicFeet(16, 21, 16)).isCloseTo(ring.cubicFeet(16, 21, 16) / 4, within(1e-12));
+        assertThat(part.boardFeetWorking(160, 21, 16).value()).isEqualTo(part.boardFeet(160, 21, 16));
+        assertThat(part.cubicFeetWorking(16, 21, 16).value()).isEqualTo(part.cubicFeet(16, 21, 16));
+        assertThat(new Defect.LengthCut(feet(1)).source().id()).isEqualTo("grosenbaugh-1952-memory");
+        assertThat(new Defect.Sector(feet(1), 9).source().id()).isEqualTo("grosenbaugh-1952-memory");
+        assertThat(new Defect.SquaredDefect(inches(1), inches(1), feet(1)).source().id())
+                .isEqualTo("squared-defect-memory");
+        assertThat(new Defect.Interior(inches(1), inches(1), feet(1)).source().id())
+                .isEqualTo("grosenbaugh-1952-memory");
+        assertThat(new Defect.Sweep(inches(1)).label()).isEqualTo("sweep");
+        assertThat(new Defect.Interior(inches(1), inches(1), feet(1)).label()).isEqualTo("interior defect");
+        assertThat(new Defect.SquaredDefect(inches(1), inches(1), feet(1)).label())
+                .isEqualTo("squared defect");
+    }
+
+    /** A deduction from a scale rests on the trade's proportion, one from a solid volume on geometry; each in its unit. */
+    @Test
+    void aWorkingOfADefectIsInTheUnitOfItsLog() {
+        for (Defect defect : List.of(
+                new Defect.LengthCut(feet(4)),
+                new Defect.Sector(feet(4), 90),
+                new Defect.SquaredDefect(inches(2), inches(2), feet(4)),
+                new Defect.Interior(inches(2), inches(2), feet(4)),
+                new Defect.Perimeter(inches(8)),
+                new Defect.Perimeter(inches(8)).over(feet(4)),
+                new Defect.Sweep(inches(3)),
+                new Defect.Crook(inches(3), feet(4)))) {
+            org.woodyield.working.Working scale = defect.boardFeetWorking(64, 12, 8);
+            org.woodyield.working.Working solid = defect.cubicFeetWorking(6.3, 12, 8);
+            assertThat(scale.title()).contains(defect.label());
+            assertThat(scale.result().unit()).isEqualTo("bf");
+            assertThat(scale.result().source()).isEqualTo(defect.source());
+            assertThat(solid.result().unit()).isEqualTo("ft3");
+            assertThat(solid.result().source().id()).isEqualTo("defect-solid");
+        }
+    }
+
+    @Test
+    void theWorkingOfALongLogShowsEachPart() {
+        NetScale net = NetScale.of(
+                longLog("doyle"), List.of(new NetScale.Placed(new Defect.LengthCut(feet(4)), feet(22))));
+        assertThat(net.working().value("G1")).isEqualTo(384);
+        assertThat(net.working().value("G2")).isEqualTo(726);
+        assertThat(net.working().value("N1")).isEqualTo(384 - 32);
+        assertThat(net.working().value("N2")).isEqualTo(726 - 61);
+        assertThat(net.working().value("G")).isEqualTo(1110);
+        assertThatThrownBy(() -> NetScale.of(LogRules.byId("doyle"), 4, 16, List.of()).soundShareWorking())
+                .hasMessageContaining("nothing");
+        assertThatThrownBy(() -> new NetScale(LogRules.byId("doyle"), net.parts(), 0))
+                .hasMessageContaining("step of deductions");
+        assertThat(NetScale.of(longLog("scribner-decimal-c"), List.of()).deductionStepBoardFeet())
+                .isEqualTo(10);
+        assertThat(net.deductionStepBoardFeet()).isEqualTo(1);
+    }
+
+    @Test
+    void theDeductionsAreNamedInTheOrderInWhichTheyAreAdded() {
+        assertThat(NetScale.sumText(new double[] {3, 1, 2})).isEqualTo("d2 + d3 + d1");
+        assertThat(NetScale.sumText(new double[0])).isEqualTo("0");
+        assertThat(NetScale.sum(new double[] {3, 1, 2})).isEqualTo(6);
+    }
+
+    @Test
+    void aSolidVolumeIsNetInCubicFeetAndMetres() {
+        NetVolume net = new NetVolume(
+                Volume.ofCubicFeet(16), inches(14), feet(16), List.of(new Defect.LengthCut(feet(4))));
+        assertThat(net.cubicFeet()).isCloseTo(12, within(1e-12));
+        assertThat(net.volume().cubicFeet()).isCloseTo(12, within(1e-12));
+        assertThatThrownBy(() -> NetVolume.of(
+                        Volume.ofCubicFeet(16), inches(14), feet(16), List.of(at(new Defect.LengthCut(feet(1)), 17))))
+                .hasMessageContaining("0 to 16 ft");
+    }
 }

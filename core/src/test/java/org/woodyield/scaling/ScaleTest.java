@@ -231,4 +231,97 @@ class ScaleTest {
         assertThat(table.percentHalfInchMore()).isEmpty();
         assertThat(table.percentInchMore()).isCloseTo(100 * (70.0 / 60 - 1), within(1e-12));
     }
+
+    @Test
+    void aScaleCautionsWhereItsRuleDoesForAnySegment() {
+        Scale thin = Scale.of(log("16 ft", "3 in", "3 in", "4 in"), LogRules.byId("doyle"), ScalingConvention.plain());
+        assertThat(thin.caution()).hasValueSatisfying(words -> assertThat(words).contains("below 4 in"));
+        Scale thick =
+                Scale.of(log("16 ft", "12 in", "12 in", "13 in"), LogRules.byId("doyle"), ScalingConvention.plain());
+        assertThat(thick.caution()).isEmpty();
+    }
+
+    @Test
+    void halfAnInchMoreAndLessOfDoyle() {
+        MeasurementError error = MeasurementError.of(LogRules.byId("doyle"), 10, 16);
+        assertThat(error.percentHalfInchMore()).hasValueCloseTo(100 * (42.25 / 36 - 1), within(1e-12));
+        assertThat(error.percentHalfInchLess()).hasValueCloseTo(100 * (30.25 / 36 - 1), within(1e-12));
+        assertThat(error.inchMoreWorking().value()).isEqualTo(error.percentInchMore());
+        assertThatThrownBy(() -> MeasurementError.of(LogRules.byId("doyle"), 4, 16))
+                .hasMessageContaining("gives board feet");
+        assertThatThrownBy(() -> MeasurementError.of(LogRules.byId("doyle"), 120, 16))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> MeasurementError.of(LogRules.byId("doyle"), 1, 16))
+                .isInstanceOf(OutOfDomainException.class);
+    }
+
+    private static ScalingConvention convention(String step, String trim, String lengthStep, String greatest) {
+        ScalingConvention plain = ScalingConvention.plain();
+        return new ScalingConvention(
+                "own",
+                "own",
+                Length.parse(step),
+                plain.diameterRounding(),
+                plain.eachAxisFirst(),
+                Length.parse(trim),
+                Length.parse(lengthStep),
+                plain.lengthRounding(),
+                Length.parse(greatest),
+                plain.split(),
+                plain.diameterAt(),
+                plain.source(),
+                List.of());
+    }
+
+    @Test
+    void aConventionNeedsStepsAndALengthOfAtLeastAStep() {
+        assertThat(convention("1 in", "0 in", "1 ft", "1 ft").greatestLength()).isEqualTo(Length.feet(1));
+        for (String[] wrong : new String[][] {
+            {"0 in", "0 in", "1 ft", "40 ft"}, {"1 in", "0 in", "0 ft", "40 ft"}, {"1 in", "0 in", "2 ft", "1 ft"}
+        }) {
+            assertThatThrownBy(() -> convention(wrong[0], wrong[1], wrong[2], wrong[3]))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("convention own");
+        }
+    }
+
+    @Test
+    void aLogOfExactlyAStepAndTheTrimHasAScalingLength() {
+        ScalingConvention trimmed = convention("1 in", "6 in", "1 ft", "40 ft");
+        assertThat(trimmed.scalingLengthFeet(log("1 ft 6 in", "9 in", "9 in", "9 in"))).isEqualTo(1);
+        assertThatThrownBy(() -> trimmed.scalingLengthFeet(log("1 ft 5 in", "9 in", "9 in", "9 in")))
+                .hasMessageContaining("and the trim of 6 in");
+        assertThat(ScalingConvention.plain().segments(log("40 ft", "9 in", "9 in", "9 in"), DiameterAt.SMALL_END))
+                .hasSize(1);
+        assertThat(ScalingConvention.plain().segments(log("41 ft", "9 in", "9 in", "9 in"), DiameterAt.SMALL_END))
+                .hasSize(2);
+    }
+
+    @Test
+    void aJurisdictionNamesItsRuleConventionAndSource() {
+        assertThat(Jurisdiction.GEORGIA.label()).isEqualTo("Georgia");
+        assertThat(Jurisdiction.GEORGIA.rule().id()).isEqualTo("scribner-decimal-c");
+        assertThat(Jurisdiction.GEORGIA.convention().lengthStep()).isEqualTo(Length.feet(2));
+        assertThat(Jurisdiction.NATIONAL_FOREST.convention().trim()).isEqualTo(Length.inches(6));
+        assertThat(Jurisdiction.VERMONT.convention().split()).isEqualTo(ScalingConvention.Split.WHOLE_FROM_SMALL_END);
+        assertThat(Jurisdiction.GEORGIA.convention().notes()).isNotEmpty();
+        assertThat(Jurisdiction.IDAHO_COURSE_EAST
+                        .convention()
+                        .scalingLengthFeet(log("16 ft 6 in", "9 in", "9 in", "9 in")))
+                .as("an exact half is dropped")
+                .isEqualTo(16);
+    }
+
+    @Test
+    void recoveryRefusesAnotherKindAndNothing() {
+        Volume none = Volume.ZERO;
+        assertThatThrownBy(() -> Overrun.lumberRecoveryFactor(BoardFeet.tally(1), none))
+                .hasMessageContaining("log volume");
+        assertThatThrownBy(() -> Overrun.cubicPercentWorking(Volume.ofCubicFeet(1), none))
+                .hasMessageContaining("log volume");
+        assertThatThrownBy(() -> Overrun.percentWorking(BoardFeet.usable(1), BoardFeet.scale(1)))
+                .hasMessageContaining("usable");
+        assertThat(Overrun.percentWorking(BoardFeet.tally(90), BoardFeet.scale(100)).lines())
+                .anySatisfy(line -> assertThat(line.source().id()).isEqualTo("plank-1985"));
+    }
 }

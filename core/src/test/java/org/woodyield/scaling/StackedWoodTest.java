@@ -78,4 +78,69 @@ class StackedWoodTest {
         assertThatThrownBy(() -> Firmwood.cubicMetres(20, 19, 4)).hasMessageContaining("butt");
         assertThatThrownBy(() -> Firmwood.cubicMetres(20, Double.NaN, 4)).isInstanceOf(OutOfDomainException.class);
     }
+
+    @Test
+    void unitsHaveTheirSpaceAndNames() {
+        assertThat(StackedWood.Unit.CORD_FOOT.space().cubicFeet()).isCloseTo(16, within(1e-12));
+        assertThat(StackedWood.Unit.STACK.space().cubicFeet()).isCloseTo(108, within(1e-12));
+        assertThat(StackedWood.Unit.STACK.label()).isEqualTo("stack (UK)");
+        assertThat(StackedWood.solidCubicMetres(1, StackedWood.Unit.CORD, 0.2))
+                .as("25.6 cubic feet of 0.028316846592 m3")
+                .isCloseTo(0.72491, within(5e-6));
+        assertThat(StackedWood.GreenCord.OAK_APPALACHIAN.label()).isEqualTo("Appalachian oak");
+        assertThat(StackedWood.GreenCord.OAK_APPALACHIAN.source().id()).isEqualTo("handbook-605-quoted");
+        assertThat(SwedishMeasure.SOLID_UNDER_BARK.symbol()).isEqualTo("m3fub");
+        assertThat(SwedishMeasure.SOLID_UNDER_BARK.label()).isEqualTo("solid volume under bark");
+    }
+
+    @Test
+    void workingsRefuseWhatTheirFiguresRefuse() {
+        assertThatThrownBy(() -> StackedWood.solidCubicMetresWorking(-1, StackedWood.Unit.CORD, 0.6))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> StackedWood.solidCubicMetresWorking(1, StackedWood.Unit.CORD, 0.19))
+                .hasMessageContaining("0.2 to 1");
+        assertThatThrownBy(() -> StackedWood.greenPoundsWorking(-1, StackedWood.GreenCord.PINE_EAST))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> SwedishMeasure.TOP.toWorking(-1, SwedishMeasure.STEM))
+                .isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> Firmwood.cubicMetresWorking(20, 19, 4)).hasMessageContaining("butt");
+    }
+
+    /** By hand: pi (10^2 + 20^2)/2 x 4 / 10000 is 0.1 pi. */
+    @Test
+    void firmwoodByHandAndToItsLimits() {
+        assertThat(Firmwood.cubicMetres(10, 20, 4)).isCloseTo(0.1 * Math.PI, within(1e-15));
+        assertThat(Firmwood.cubicMetres(2, 2, 0.5)).isPositive();
+        assertThat(Firmwood.cubicMetres(150, 200, 30)).isPositive();
+        for (double[] wrong : new double[][] {{1.9, 20, 4}, {151, 200, 4}, {20, 200.1, 4}, {20, 25, 0.4}, {20, 25, 31}}) {
+            assertThatThrownBy(() -> Firmwood.cubicMetres(wrong[0], wrong[1], wrong[2]))
+                    .isInstanceOf(OutOfDomainException.class);
+        }
+    }
+
+    @Test
+    void aBatchOfFirmwoodStopsWhereTheSingleCallDoes() {
+        double[] tops = {10, 12, 14};
+        double[] butts = {20, 200, 14};
+        double[] lengths = {4, 5, 6};
+        double[] out = new double[3];
+        Firmwood.cubicMetres(tops, butts, lengths, out);
+        for (int i = 0; i < 3; i++) {
+            assertThat(out[i]).isEqualTo(Firmwood.cubicMetres(tops[i], butts[i], lengths[i]));
+        }
+        for (double bad : new double[] {13.9, 200.1, Double.NaN, -20}) {
+            double[] some = {-7, -7, -7};
+            assertThatThrownBy(() -> Firmwood.cubicMetres(tops, new double[] {20, 30, bad}, lengths, some))
+                    .hasMessageContaining("butt");
+            assertThat(some).containsExactly(out[0], Firmwood.cubicMetres(12, 30, 5), -7);
+        }
+        double[] some = {-7, -7, -7};
+        assertThatThrownBy(() -> Firmwood.cubicMetres(new double[] {10, 1, 14}, butts, lengths, some))
+                .hasMessageContaining("top end");
+        assertThat(some).containsExactly(out[0], -7, -7);
+        assertThatThrownBy(() -> Firmwood.cubicMetres(tops, new double[2], lengths, out))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Firmwood.cubicMetres(new double[2], butts, lengths, out))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
 }

@@ -78,4 +78,15 @@ class TreeVolumeTableTest {
             assertThat(TABLE.boardFeet(d, 1).value()).isCloseTo(fit, within(2.2));
         }
     }
+
+    @Test
+    void theTableSaysItsFormClassAndSourceAndReachesItsLastCell() {
+        assertThat(TABLE.formClass().percent()).isEqualTo(78);
+        assertThat(TABLE.source().title()).isNotEmpty();
+        assertThat(TABLE.boardFeet(40, 5).value()).isPositive();
+        assertThat(TABLE.boardFeet(10, 1).value()).isPositive();
+        assertThatThrownBy(() -> TABLE.boardFeetWorking(20, 5.5)).isInstanceOf(OutOfDomainException.class);
+        assertThatThrownBy(() -> TABLE.betweenWorking(20, 2)).hasMessageContaining("between two whole ones");
+        assertThat(TABLE.betweenWorking(20, 2.5).title()).endsWith("form class 78");
+    }
 }
