@@ -55,7 +55,7 @@ public record CoverArea(
         Product.requireName(id);
         Domain.of("area of " + id, "m2", Double.MIN_VALUE, 100_000).require(squareMetres);
         Domain.of("waste of " + id, "%", 0, 100).require(wastePercent);
-        Product.moisture(moisturePercent);
+        Product.requireMoisture(moisturePercent);
         Product.within("thickness of " + id, thickness, THICKEST);
         Product.within("greatest width of " + id, greatestWidth, THICKEST);
         lengths = Product.anyOf(id, lengths);

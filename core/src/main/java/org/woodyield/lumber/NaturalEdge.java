@@ -69,7 +69,7 @@ public record NaturalEdge(
                     "");
         }
         Domain.of("quantity", "", 1, 100_000).require(quantity);
-        Product.moisture(moisturePercent);
+        Product.requireMoisture(moisturePercent);
         lengths = Product.anyOf(id, lengths);
     }
 

@@ -132,8 +132,8 @@ public record Product(
         }
     }
 
-    static double moisture(double percent) {
-        return MOISTURE.require(percent);
+    static void requireMoisture(double percent) {
+        MOISTURE.require(percent);
     }
 
     static void within(String parameter, Length value, Length greatest) {

@@ -68,11 +68,9 @@ public sealed interface Defect {
      * @return the defect of the part; empty if none of it lies there
      */
     default Optional<Defect> between(Length begins, Length from, Length to, Length thicker, Length whole) {
-        if (stretch().isEmpty()) {
-            return Optional.of(this);
-        }
+        // A defect of the whole length says for itself what it is in a part.
         Length start = Length.max(begins, from);
-        Length end = Length.min(begins.plus(stretch().get()), to);
+        Length end = Length.min(begins.plus(stretch().orElseThrow()), to);
         return end.compareTo(start) > 0 ? Optional.of(over(end.minus(start))) : Optional.empty();
     }
 

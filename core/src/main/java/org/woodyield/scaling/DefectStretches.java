@@ -24,6 +24,9 @@ final class DefectStretches {
             360,
             "say where each begins, such as 'at 0 ft', so that only those that overlap are taken together");
 
+    /** Three sectors of 120 degrees are a full turn, though the last bits of their sum are not. */
+    private static final double NEARLY = 1 - 1e-12;
+
     /** A defect of the stretch and where it begins there; empty if nobody said. */
     record Lying(Defect defect, Optional<Length> begins) {
         private boolean covers(Length from, Length to) {
@@ -128,7 +131,7 @@ final class DefectStretches {
         double sum = NetScale.sum(here.stream()
                 .mapToDouble(one -> takes(one.defect().over(to.minus(from))))
                 .toArray());
-        return sum > share || (here.size() > 1 && sum >= share && share > 0);
+        return sum > share || (here.size() > 1 && sum >= share * NEARLY && share > 0);
     }
 
     private List<Defect> defects() {

@@ -111,8 +111,8 @@ public final class SpeciesCatalogue {
     private String offer(String name) {
         List<String> words = List.of(normal(name).split(" ", -1));
         List<Species> holding = byId.values().stream()
-                .filter(species -> !words.contains("")
-                        && List.of(normal(species.commonName()).split(" ", -1)).containsAll(words))
+                .filter(species ->
+                        List.of(normal(species.commonName()).split(" ", -1)).containsAll(words))
                 .sorted(Comparator.comparingInt(SpeciesCatalogue::known).reversed())
                 .toList();
         if (holding.isEmpty()) {

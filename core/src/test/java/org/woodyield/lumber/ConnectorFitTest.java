@@ -36,4 +36,15 @@ class ConnectorFitTest {
                 .isThrownBy(() -> new ConnectorFit(Length.inches(2), Length.inches(1)));
         assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> SEAT.fit(Length.ZERO));
     }
+
+    @Test
+    void aSeatMayTakeOneWidthOnlyButNotNone() {
+        Length width = Length.parse("1 1/2 in");
+        assertThat(new ConnectorFit(width, width).fit(width)).isEqualTo(ConnectorFit.Fit.FITS);
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> new ConnectorFit(Length.ZERO, width))
+                .withMessageContaining("seat of the connector");
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> SEAT.offInches(Length.ZERO));
+        assertThatExceptionOfType(OutOfDomainException.class).isThrownBy(() -> SEAT.offWorking(Length.ZERO));
+    }
 }

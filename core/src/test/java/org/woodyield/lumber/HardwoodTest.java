@@ -441,4 +441,15 @@ class HardwoodTest {
                 .isThrownBy(() -> SurfaceMeasure.exact(Length.inches(61), Length.feet(8)));
         assertThatThrownBy(() -> tally.blocks(UP).clear()).isInstanceOf(UnsupportedOperationException.class);
     }
+
+    @Test
+    void theTablesHaveTheirRows() {
+        assertThat(HardwoodGrade.all()).extracting(HardwoodGrade::name).hasSize(7).startsWith("FAS");
+        assertThat(HardwoodThickness.standard())
+                .extracting(HardwoodThickness.Line::nominal)
+                .isSorted()
+                .contains(Length.inches(3, 8), Length.inches(1), Length.inches(4));
+        assertThat(HardwoodThickness.miscut(Length.inches(1), Length.inches(1), Length.inches(1)))
+                .isFalse();
+    }
 }

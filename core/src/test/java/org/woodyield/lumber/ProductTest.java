@@ -511,4 +511,55 @@ class ProductTest {
                         Length.millimetres(10), Length.millimetres(20), Length.millimetres(1000)))
                 .hasToString("1/5000");
     }
+
+    /** A square of 40 mm with a tenth of wane on its width and half on its thickness: 32 and 40 mm are the longer way. */
+    @Test
+    void waneOfTheWidthShortensOneDiagonalOnly() {
+        WaneLimit own = new WaneLimit("own", 0.5, 0.1, WaneLimit.of("Stud").source());
+        Product post = new Product(
+                "post",
+                new Product.Size(false, Length.millimetres(40), Length.millimetres(40)),
+                Length.feet(8),
+                1,
+                Product.Wood.of(Product.Wood.Kind.ANY),
+                Product.Surface.ROUGH,
+                15,
+                Optional.of(own));
+        assertThat(post.leastDiameterMillimetres()).isCloseTo(51.225, within(5e-4));
+    }
+
+    @Test
+    void aBoardOfAnyOfSeveralLengthsIsOfNoneThatIsTooLong() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> slab("1 in", "10 in", Length.feet(12), Length.millimetres(30_001)))
+                .withMessageContaining("length of slab");
+    }
+
+    private static CoverArea strips(String id, Length least, Length greatest) {
+        return new CoverArea(
+                id,
+                1,
+                false,
+                Length.inches(1),
+                least,
+                greatest,
+                Length.ZERO,
+                List.of(Length.feet(8)),
+                0,
+                Product.Wood.of(Product.Wood.Kind.ANY),
+                Product.Surface.ROUGH,
+                12);
+    }
+
+    @Test
+    void aCoverMayBeOfOneWidthAndHasANameAndALimit() {
+        Length width = Length.inches(5);
+        assertThat(strips("floor", width, width).accepts(width, Length.feet(8))).isTrue();
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> strips(" ", width, width))
+                .withMessageContaining("id");
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> strips("floor", width, Length.millimetres(1001)))
+                .withMessageContaining("greatest width of floor");
+    }
 }

@@ -93,4 +93,15 @@ class SizeChainTest {
                 .isEqualTo("Douglas-fir, flat-sawn, width dry and planed, sawn 3.75 in, at 12 % moisture");
         assertThat(chain.settingWorking(Face.WIDTH, step).title()).contains("to finish 3 1/2 in");
     }
+
+    @Test
+    void eachFaceHasItsOwnFinishedSizeAndShowsItsShrinkage() {
+        SizeChain chain = chain("douglas-fir", 0, 12);
+        assertThat(chain.green(Face.WIDTH).finished()).isEqualTo(Length.parse("3 1/2 in"));
+        assertThat(chain.green(Face.THICKNESS).finished()).isEqualTo(Length.parse("1 1/2 in"));
+        assertThat(chain.settingWorking(Face.WIDTH, Length.inches(1, 16)).lines())
+                .anyMatch(line -> line.name().equals("tangential shrinkage to oven-dry"));
+        assertThat(chain.planedWorking(Face.WIDTH, Length.inches(4)).lines())
+                .anyMatch(line -> line.name().equals("tangential shrinkage to oven-dry"));
+    }
 }

@@ -303,4 +303,11 @@ class SoftwoodSizesTest {
         assertThat(SizeHistory.ofDressed("thickness", Length.parse("3 1/2 in"))).isEmpty();
         assertThat(SizeHistory.facts()).hasSize(10);
     }
+
+    @Test
+    void aCellWithoutDoubtHasNone() {
+        assertThat(SoftwoodSizes.dressed(NominalSize.parse("2x4"), Condition.GREEN)
+                        .doubts())
+                .isEmpty();
+    }
 }

@@ -105,8 +105,8 @@ class CubicRuleTest {
         assertThatThrownBy(() -> CubicRule.JAPAN.cubicMetres(new double[] {20, 999}, new double[] {4, 4}, out))
                 .isInstanceOf(OutOfDomainException.class);
         assertThat(out[0]).isEqualTo(0.16);
-        assertThatThrownBy(() -> CubicRule.JAPAN.cubicMetres(new double[1], new double[2], out))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> CubicRule.JAPAN.cubicMetres(new double[] {20}, new double[] {4, 4}, out))
+                .hasMessageContaining("three arrays of one length");
     }
 
     @Test
@@ -314,5 +314,15 @@ class CubicRuleTest {
         assertThat(CubicRule.JAPAN.working(20, 4).notes()).contains(CubicRule.JAPAN.rounding());
         assertThat(CubicRule.INDONESIA.rounding()).startsWith("Not rounded");
         assertThat(CubicRule.CHINA.rounding()).contains("four decimals up to 6 cm");
+    }
+
+    @Test
+    void aWorkingGivesReadingsInCentimetres() {
+        Log log = ScaleTest.log("4.05 m", "25.9 cm", "24.1 cm", "31 cm");
+        assertThat(CubicRule.GERMANY.working(log).value("a")).isCloseTo(25.9, within(1e-12));
+        assertThat(CubicRule.GERMANY.working(log).value("b")).isCloseTo(24.1, within(1e-12));
+        assertThat(CubicRule.GERMANY.working(log).value("e")).isCloseTo(31, within(1e-12));
+        assertThat(CubicRule.JAPAN.working(Length.parse("25.9 cm"), Length.parse("4 m")).value("a"))
+                .isCloseTo(25.9, within(1e-12));
     }
 }

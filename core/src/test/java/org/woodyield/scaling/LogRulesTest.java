@@ -513,10 +513,10 @@ class LogRulesTest {
         assertThat(out).containsExactly(12.5, 18);
         assertThat(own.diameterAt()).isEqualTo(DiameterAt.SMALL_END);
         assertThat(own.caution(5, 8)).isEmpty();
-        assertThatThrownBy(() -> own.scale(new double[1], new double[2], out))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> own.unroundedBoardFeet(new double[2], new double[1], out))
-                .isInstanceOf(IllegalArgumentException.class);
+        double[] one = {5};
+        assertThatThrownBy(() -> own.scale(one, out, out)).hasMessageContaining("three arrays of one length");
+        assertThatThrownBy(() -> own.unroundedBoardFeet(out, one, out))
+                .hasMessageContaining("three arrays of one length");
     }
 
     @ParameterizedTest
@@ -614,5 +614,25 @@ class LogRulesTest {
         }
         assertThat(check.firstRefused(new double[] {9, 1, 9}, new double[] {1, 1, 1}, 1, 2))
                 .isEqualTo(2);
+    }
+
+    /** Doyle of 3 and of 5 in is the same, and of 4 in nothing at any length: what stays as it is does not fall. */
+    @Test
+    void aFlagOfFallingNeedsAFall() {
+        LogRule doyle = LogRules.byId("doyle");
+        assertThat(RuleFlag.fallsWithDiameter("", 16, 3, 5).shownBy(doyle)).isFalse();
+        assertThat(RuleFlag.fallsWithLength("", 4, 8, 9).shownBy(doyle)).isFalse();
+    }
+
+    /** By hand: 199.6, and its squares, 247.17, more by 0.220463/0.22: 0.52. */
+    @Test
+    void theInternationalWorkingShowsARestOnlyWhereThereIsOneAndWhatItsAssumptionsGive() {
+        LogRule eighth = LogRules.byId("international-eighth");
+        assertThat(eighth.working(16, 16).lines()).noneMatch(line -> line.name().equals("rest at the butt"));
+        assertThat(eighth.working(16, 18).lines()).anyMatch(line -> line.name().equals("rest at the butt"));
+        assertThat(eighth.working(16, 16).notes())
+                .anyMatch(note -> note.contains("kerf 0.125 in") && note.contains("200.12 bf before rounding"));
+        assertThat(LogRules.byId("international-quarter").working(16, 16).notes())
+                .anyMatch(note -> note.contains("kerf 0.25 in"));
     }
 }

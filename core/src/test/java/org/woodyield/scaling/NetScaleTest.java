@@ -500,4 +500,29 @@ class NetScaleTest {
                         Volume.ofCubicFeet(16), inches(14), feet(16), List.of(at(new Defect.LengthCut(feet(1)), 17))))
                 .hasMessageContaining("0 to 16 ft");
     }
+
+    /** Three thirds of a turn are the whole of 8 ft, which scale 50; each alone would be 16.67, up to 17. */
+    @Test
+    void sectorsOfExactlyAFullTurnAreTheirStretch() {
+        Defect third = new Defect.Sector(feet(8), 120);
+        assertThat(net(at(third, 0), at(third, 0), at(third, 0))).isEqualTo(50);
+    }
+
+    @Test
+    void sectorsOfASolidVolumeTakeNoMoreThanTheirStretch() {
+        Defect wide = new Defect.Sector(feet(8), 300);
+        assertThat(NetVolume.of(Volume.ofCubicFeet(16), inches(14), feet(16), List.of(at(wide, 0), at(wide, 0)))
+                        .cubicFeet())
+                .isCloseTo(8, within(1e-9));
+    }
+
+    @Test
+    void theWorkingCountsItsDeductions() {
+        NetScale net = NetScale.of(hundred(), List.of(at(new Defect.Sector(feet(4), 90), 0), at(new Defect.Crook(inches(2), feet(4)), 8)));
+        assertThat(net.working().lines())
+                .extracting(org.woodyield.working.Working.Line::name)
+                .contains("deduction 1, sector", "deduction 2, crook");
+        assertThat(net.working().notes()).anyMatch(note -> note.startsWith("Deduction 2, crook: "));
+        assertThat(new Defect.Interior(inches(1), inches(1), feet(3)).stretch()).contains(feet(3));
+    }
 }

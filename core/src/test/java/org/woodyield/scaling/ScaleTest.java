@@ -324,4 +324,13 @@ class ScaleTest {
         assertThat(Overrun.percentWorking(BoardFeet.tally(90), BoardFeet.scale(100)).lines())
                 .anySatisfy(line -> assertThat(line.source().id()).isEqualTo("plank-1985"));
     }
+
+    @Test
+    void aWorkingTellsWhatTheConventionFilledIn() {
+        Log log = log("16 ft", "14 in", "14 in", "16 in");
+        List<String> notes = Jurisdiction.GEORGIA.convention().notes();
+        assertThat(Jurisdiction.GEORGIA.scale(log).working().notes()).containsAll(notes);
+        assertThat(Jurisdiction.GEORGIA.convention().scalingDiameterInchesWorking(log).notes())
+                .containsAll(notes);
+    }
 }

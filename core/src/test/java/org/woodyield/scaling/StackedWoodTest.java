@@ -138,9 +138,10 @@ class StackedWoodTest {
         assertThatThrownBy(() -> Firmwood.cubicMetres(new double[] {10, 1, 14}, butts, lengths, some))
                 .hasMessageContaining("top end");
         assertThat(some).containsExactly(out[0], -7, -7);
-        assertThatThrownBy(() -> Firmwood.cubicMetres(tops, new double[2], lengths, out))
-                .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Firmwood.cubicMetres(new double[2], butts, lengths, out))
-                .isInstanceOf(IllegalArgumentException.class);
+        double[] two = {20, 20};
+        assertThatThrownBy(() -> Firmwood.cubicMetres(tops, two, lengths, out))
+                .hasMessageContaining("three arrays of one length");
+        assertThatThrownBy(() -> Firmwood.cubicMetres(two, butts, lengths, out))
+                .hasMessageContaining("three arrays of one length");
     }
 }

@@ -152,6 +152,17 @@ class SpeciesCatalogueTest {
                 .isEqualTo(Standing.MEMORY);
     }
 
+    /** Ten letters may hold three wrong ones: a third and no more. */
+    @Test
+    void offersANameUpToAThirdOfWhoseLettersAreWrong() {
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> catalogue.find("bolsom pir"))
+                .satisfies(refusal -> assertThat(refusal.remedy()).isEqualTo("nearest: balsam-fir"));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> catalogue.find("bolsom pit"))
+                .satisfies(refusal -> assertThat(refusal.remedy()).isEmpty());
+    }
+
     @Test
     void saysThatANameIsEmptyWhereItIs() {
         assertThatExceptionOfType(OutOfDomainException.class)
