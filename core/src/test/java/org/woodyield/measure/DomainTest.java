@@ -70,4 +70,11 @@ class DomainTest {
         assertThatThrownBy(() -> Domain.of("x", "", 2, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Domain.of("x", "", Double.NaN, 1)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @Test
+    void limitsWithoutALeastSaySo() {
+        assertThat(Domain.of("change", "%", Double.NEGATIVE_INFINITY, 5).limits()).isEqualTo("up to 5 %");
+        assertThat(Domain.of("change", "%", -Double.MAX_VALUE, Double.MAX_VALUE).limits())
+                .isEqualTo("any number %");
+    }
 }

@@ -65,4 +65,18 @@ class DrawsTest {
         assertThat(Double.toHexString(run.result().value())).isEqualTo("0x1.0979fa0521203p-6");
         assertThat(Double.toHexString(run.interval(0.95).greatest())).isEqualTo("0x1.4bc71d4725c83p0");
     }
+
+    @Test
+    void aDistributionKnowsItsEnds() {
+        assertThat(new Distribution.Fixed(3).least()).isEqualTo(3);
+        assertThat(new Distribution.Fixed(3).greatest()).isEqualTo(3);
+        assertThat(new Distribution.Normal(3, 1).least()).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(new Distribution.Normal(3, 1).greatest()).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThatThrownBy(() -> new Distribution.Fixed(Double.NaN)).hasMessageContaining("finite numbers");
+        assertThatThrownBy(() -> new Distribution.Rectangular(Double.NEGATIVE_INFINITY, 1))
+                .hasMessageContaining("finite numbers");
+        assertThatThrownBy(() -> new Distribution.Rectangular(1, Double.POSITIVE_INFINITY))
+                .hasMessageContaining("finite numbers");
+        assertThatThrownBy(() -> new Distribution.Triangular(1, 3, 2)).hasMessageContaining("the lesser end first");
+    }
 }

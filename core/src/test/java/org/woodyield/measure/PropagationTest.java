@@ -74,4 +74,15 @@ class PropagationTest {
                 .isInstanceOf(OutOfDomainException.class)
                 .hasMessageContaining("trial 1");
     }
+
+    /** The numbers 1 to 100: their mean is 50.5, the sum of squares 83325, over 99 and drawn 29.01; half lie from 26 to 76. */
+    @Test
+    void aHundredTrialsByHand() {
+        int[] count = {0};
+        MonteCarlo drawn = MonteCarlo.run(draws -> ++count[0], 1, 100);
+        assertThat(drawn.trials()).isEqualTo(100);
+        assertThat(drawn.result().value()).isEqualTo(50.5);
+        assertThat(drawn.result().standardUncertainty()).isCloseTo(29.011492, within(5e-7));
+        assertThat(drawn.interval(0.5)).isEqualTo(new MonteCarlo.Interval(26, 76, 0.5));
+    }
 }
