@@ -444,7 +444,10 @@ class HardwoodTest {
 
     @Test
     void theTablesHaveTheirRows() {
-        assertThat(HardwoodGrade.all()).extracting(HardwoodGrade::name).hasSize(7).startsWith("FAS");
+        assertThat(HardwoodGrade.all())
+                .extracting(HardwoodGrade::name)
+                .hasSize(7)
+                .startsWith("FAS");
         assertThat(HardwoodThickness.standard())
                 .extracting(HardwoodThickness.Line::nominal)
                 .isSorted()

@@ -73,7 +73,8 @@ class DomainTest {
 
     @Test
     void limitsWithoutALeastSaySo() {
-        assertThat(Domain.of("change", "%", Double.NEGATIVE_INFINITY, 5).limits()).isEqualTo("up to 5 %");
+        assertThat(Domain.of("change", "%", Double.NEGATIVE_INFINITY, 5).limits())
+                .isEqualTo("up to 5 %");
         assertThat(Domain.of("change", "%", -Double.MAX_VALUE, Double.MAX_VALUE).limits())
                 .isEqualTo("any number %");
     }

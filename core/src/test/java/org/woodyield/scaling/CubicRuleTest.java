@@ -322,7 +322,9 @@ class CubicRuleTest {
         assertThat(CubicRule.GERMANY.working(log).value("a")).isCloseTo(25.9, within(1e-12));
         assertThat(CubicRule.GERMANY.working(log).value("b")).isCloseTo(24.1, within(1e-12));
         assertThat(CubicRule.GERMANY.working(log).value("e")).isCloseTo(31, within(1e-12));
-        assertThat(CubicRule.JAPAN.working(Length.parse("25.9 cm"), Length.parse("4 m")).value("a"))
+        assertThat(CubicRule.JAPAN
+                        .working(Length.parse("25.9 cm"), Length.parse("4 m"))
+                        .value("a"))
                 .isCloseTo(25.9, within(1e-12));
     }
 }

@@ -560,8 +560,7 @@ class LogRulesTest {
         for (double[] wrong : new double[][] {{0.9, 8}, {121, 8}, {12, 0.9}, {12, 61}, {Double.NaN, 8}}) {
             assertThatThrownBy(() -> rule.boardFeet(wrong[0], wrong[1])).isInstanceOf(OutOfDomainException.class);
             assertThatThrownBy(() -> rule.working(wrong[0], wrong[1])).isInstanceOf(OutOfDomainException.class);
-            assertThatThrownBy(() ->
-                            rule.scale(new double[] {wrong[0]}, new double[] {wrong[1]}, new double[1]))
+            assertThatThrownBy(() -> rule.scale(new double[] {wrong[0]}, new double[] {wrong[1]}, new double[1]))
                     .isInstanceOf(OutOfDomainException.class);
         }
         for (double[] limit : new double[][] {{1, 1}, {120, 60}}) {

@@ -371,7 +371,8 @@ class NetScaleTest {
         assertThat(new Defect.Perimeter(inches(20)).boardFeet(160, 20, 16)).isZero();
         assertThat(new Defect.Perimeter(inches(20)).cubicFeet(16, 20, 16)).isZero();
         assertThat(new Defect.Perimeter(inches(1)).boardFeet(160, 20, 16)).isEqualTo(160);
-        for (double[] log : new double[][] {{-1, 20, 16}, {160, 1.9, 16}, {160, 121, 16}, {160, 20, 0.9}, {160, 20, 101}}) {
+        for (double[] log :
+                new double[][] {{-1, 20, 16}, {160, 1.9, 16}, {160, 121, 16}, {160, 20, 0.9}, {160, 20, 101}}) {
             for (Defect defect : List.of(
                     new Defect.LengthCut(feet(0.5)),
                     new Defect.Sector(feet(0.5), 90),
@@ -433,7 +434,9 @@ class NetScaleTest {
         assertThat(part.cubicFeetWorking(16, 21, 16).value()).isEqualTo(part.cubicFeet(16, 21, 16));
         assertThat(new Defect.LengthCut(feet(1)).source().id()).isEqualTo("grosenbaugh-1952-memory");
         assertThat(new Defect.Sector(feet(1), 9).source().id()).isEqualTo("grosenbaugh-1952-memory");
-        assertThat(new Defect.SquaredDefect(inches(1), inches(1), feet(1)).source().id())
+        assertThat(new Defect.SquaredDefect(inches(1), inches(1), feet(1))
+                        .source()
+                        .id())
                 .isEqualTo("squared-defect-memory");
         assertThat(new Defect.Interior(inches(1), inches(1), feet(1)).source().id())
                 .isEqualTo("grosenbaugh-1952-memory");
@@ -467,14 +470,15 @@ class NetScaleTest {
 
     @Test
     void theWorkingOfALongLogShowsEachPart() {
-        NetScale net = NetScale.of(
-                longLog("doyle"), List.of(new NetScale.Placed(new Defect.LengthCut(feet(4)), feet(22))));
+        NetScale net =
+                NetScale.of(longLog("doyle"), List.of(new NetScale.Placed(new Defect.LengthCut(feet(4)), feet(22))));
         assertThat(net.working().value("G1")).isEqualTo(384);
         assertThat(net.working().value("G2")).isEqualTo(726);
         assertThat(net.working().value("N1")).isEqualTo(384 - 32);
         assertThat(net.working().value("N2")).isEqualTo(726 - 61);
         assertThat(net.working().value("G")).isEqualTo(1110);
-        assertThatThrownBy(() -> NetScale.of(LogRules.byId("doyle"), 4, 16, List.of()).soundShareWorking())
+        assertThatThrownBy(() ->
+                        NetScale.of(LogRules.byId("doyle"), 4, 16, List.of()).soundShareWorking())
                 .hasMessageContaining("nothing");
         assertThatThrownBy(() -> new NetScale(LogRules.byId("doyle"), net.parts(), 0))
                 .hasMessageContaining("step of deductions");
@@ -492,8 +496,8 @@ class NetScaleTest {
 
     @Test
     void aSolidVolumeIsNetInCubicFeetAndMetres() {
-        NetVolume net = new NetVolume(
-                Volume.ofCubicFeet(16), inches(14), feet(16), List.of(new Defect.LengthCut(feet(4))));
+        NetVolume net =
+                new NetVolume(Volume.ofCubicFeet(16), inches(14), feet(16), List.of(new Defect.LengthCut(feet(4))));
         assertThat(net.cubicFeet()).isCloseTo(12, within(1e-12));
         assertThat(net.volume().cubicFeet()).isCloseTo(12, within(1e-12));
         assertThatThrownBy(() -> NetVolume.of(
@@ -518,7 +522,8 @@ class NetScaleTest {
 
     @Test
     void theWorkingCountsItsDeductions() {
-        NetScale net = NetScale.of(hundred(), List.of(at(new Defect.Sector(feet(4), 90), 0), at(new Defect.Crook(inches(2), feet(4)), 8)));
+        NetScale net = NetScale.of(
+                hundred(), List.of(at(new Defect.Sector(feet(4), 90), 0), at(new Defect.Crook(inches(2), feet(4)), 8)));
         assertThat(net.working().lines())
                 .extracting(org.woodyield.working.Working.Line::name)
                 .contains("deduction 1, sector", "deduction 2, crook");

@@ -288,7 +288,8 @@ class ScaleTest {
     @Test
     void aLogOfExactlyAStepAndTheTrimHasAScalingLength() {
         ScalingConvention trimmed = convention("1 in", "6 in", "1 ft", "40 ft");
-        assertThat(trimmed.scalingLengthFeet(log("1 ft 6 in", "9 in", "9 in", "9 in"))).isEqualTo(1);
+        assertThat(trimmed.scalingLengthFeet(log("1 ft 6 in", "9 in", "9 in", "9 in")))
+                .isEqualTo(1);
         assertThatThrownBy(() -> trimmed.scalingLengthFeet(log("1 ft 5 in", "9 in", "9 in", "9 in")))
                 .hasMessageContaining("and the trim of 6 in");
         assertThat(ScalingConvention.plain().segments(log("40 ft", "9 in", "9 in", "9 in"), DiameterAt.SMALL_END))
@@ -321,7 +322,8 @@ class ScaleTest {
                 .hasMessageContaining("log volume");
         assertThatThrownBy(() -> Overrun.percentWorking(BoardFeet.usable(1), BoardFeet.scale(1)))
                 .hasMessageContaining("usable");
-        assertThat(Overrun.percentWorking(BoardFeet.tally(90), BoardFeet.scale(100)).lines())
+        assertThat(Overrun.percentWorking(BoardFeet.tally(90), BoardFeet.scale(100))
+                        .lines())
                 .anySatisfy(line -> assertThat(line.source().id()).isEqualTo("plank-1985"));
     }
 
@@ -330,7 +332,10 @@ class ScaleTest {
         Log log = log("16 ft", "14 in", "14 in", "16 in");
         List<String> notes = Jurisdiction.GEORGIA.convention().notes();
         assertThat(Jurisdiction.GEORGIA.scale(log).working().notes()).containsAll(notes);
-        assertThat(Jurisdiction.GEORGIA.convention().scalingDiameterInchesWorking(log).notes())
+        assertThat(Jurisdiction.GEORGIA
+                        .convention()
+                        .scalingDiameterInchesWorking(log)
+                        .notes())
                 .containsAll(notes);
     }
 }

@@ -112,7 +112,8 @@ class StackedWoodTest {
         assertThat(Firmwood.cubicMetres(10, 20, 4)).isCloseTo(0.1 * Math.PI, within(1e-15));
         assertThat(Firmwood.cubicMetres(2, 2, 0.5)).isPositive();
         assertThat(Firmwood.cubicMetres(150, 200, 30)).isPositive();
-        for (double[] wrong : new double[][] {{1.9, 20, 4}, {151, 200, 4}, {20, 200.1, 4}, {20, 25, 0.4}, {20, 25, 31}}) {
+        for (double[] wrong :
+                new double[][] {{1.9, 20, 4}, {151, 200, 4}, {20, 200.1, 4}, {20, 25, 0.4}, {20, 25, 31}}) {
             assertThatThrownBy(() -> Firmwood.cubicMetres(wrong[0], wrong[1], wrong[2]))
                     .isInstanceOf(OutOfDomainException.class);
         }
