@@ -3,7 +3,6 @@ package org.woodyield.job;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.woodyield.lumber.NaturalEdge.Counts;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.measure.Rounding;
 import org.woodyield.sawing.Saw;
@@ -19,8 +18,6 @@ final class Choices {
             of("previous face", Saw.Reference.PREVIOUS_FACE, "bed", Saw.Reference.BED);
     static final Map<String, WorkInputs> SAW_KIND =
             of("chain", WorkInputs.chainDefaults(), "band", WorkInputs.bandDefaults());
-
-    static final Map<String, Counts> COUNTS = of("narrowest", Counts.NARROWEST, "mean", Counts.MEAN);
 
     static final Map<String, Rounding> HALF = of("up", Rounding.HALF_UP, "down", Rounding.HALF_DOWN);
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.woodyield.log.Log;
 import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.NaturalEdge;
-import org.woodyield.lumber.NaturalEdge.Counts;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
@@ -19,8 +18,6 @@ final class NaturalEdgeTable {
     private static final String ID = "id";
     private static final String THICKNESS = "thickness";
     private static final String LEAST = "least-width";
-    private static final String MOST = "greatest-width";
-    private static final String COUNTS = "width-counts";
     private static final String LENGTHS = "lengths";
     private static final String QUANTITY = "quantity";
     private static final String WOOD = "wood";
@@ -31,8 +28,6 @@ final class NaturalEdgeTable {
             Table.Column.required(ID),
             Table.Column.required(THICKNESS),
             Table.Column.required(LEAST),
-            Table.Column.optional(MOST),
-            Table.Column.optional(COUNTS),
             Table.Column.required(LENGTHS),
             Table.Column.required(QUANTITY),
             Table.Column.required(WOOD),
@@ -61,11 +56,6 @@ final class NaturalEdgeTable {
                 row.cell(THICKNESS).lengthUpTo(GREATEST, "give what the board measures at its final moisture");
         Optional<Length> least =
                 row.cell(LEAST).lengthUpTo(GREATEST, "give the least width inside bark at the final moisture");
-        Optional<Length> most = row.cellIfAny(MOST)
-                .map(cell -> cell.lengthUpTo(GREATEST, "give the width beyond which a board counts no more"))
-                .orElse(least);
-        Optional<Counts> counts =
-                row.cellIfAny(COUNTS).map(cell -> cell.choice(Choices.COUNTS)).orElse(Optional.of(Counts.NARROWEST));
         Optional<List<Length>> lengths = Sizes.lengths(row.cell(LENGTHS));
         Optional<Integer> quantity = row.cell(QUANTITY).count(1, 100_000);
         Optional<Wood> wood = Woods.read(row.cell(WOOD));
@@ -75,15 +65,9 @@ final class NaturalEdgeTable {
             row.cell(LEAST).refuse("the thickness or more, " + thickness.get(), "change the two");
             return;
         }
-        if (most.isPresent() && least.isPresent() && most.get().compareTo(least.get()) < 0) {
-            row.cell(MOST).refuse("no less than the least width, " + least.get(), "change the two");
-            return;
-        }
         if (id.isPresent()
                 && thickness.isPresent()
                 && least.isPresent()
-                && most.isPresent()
-                && counts.isPresent()
                 && lengths.isPresent()
                 && quantity.isPresent()
                 && wood.isPresent()
@@ -94,8 +78,6 @@ final class NaturalEdgeTable {
                             id.get(),
                             thickness.get(),
                             least.get(),
-                            most.get(),
-                            counts.get(),
                             lengths.get(),
                             quantity.get(),
                             wood.get(),

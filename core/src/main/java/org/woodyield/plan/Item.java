@@ -396,10 +396,7 @@ sealed interface Item {
 
         @Override
         public String label() {
-            boolean all = board.greatestWidth().equals(board.leastWidth());
-            return "natural edges, " + board.thickness() + " thick, " + board.leastWidth() + " wide or more"
-                    + (board.counts() == NaturalEdge.Counts.MEAN ? " in the mean" : "")
-                    + (all ? ", " : ", counted up to " + board.greatestWidth() + ", ")
+            return "natural edges, " + board.thickness() + " thick, " + board.leastWidth() + " wide or more, "
                     + board.lengths().stream().map(Item::shown).collect(Collectors.joining("; ")) + ", "
                     + board.surface().words();
         }
@@ -446,42 +443,24 @@ sealed interface Item {
 
         @Override
         public double tally(SawnPiece piece, GreenSize green) {
-            return board.tally(finishedWidth(piece.width(), green), fallDown.lengthKept(piece.length()))
-                    .value();
+            return board.tally(fallDown.lengthKept(piece.length())).value();
         }
 
-        /** The width at which a board dries; nothing else is taken off its edges. */
-        private static Length finishedWidth(Length greenWidth, GreenSize green) {
-            return Length.ofInches(green.width().planedInches(greenWidth), Rounding.DOWN);
-        }
-
-        /** The shortest and narrowest that will do. */
+        /** The shortest that will do. */
         @Override
         public double feetPerUnit() {
-            return board.tally(board.leastWidth(), board.lengths().get(0)).value();
+            return board.tally(board.lengths().get(0)).value();
         }
 
-        /** Paid in proportion to the width that counts. A longer one meets the need no better and is paid no more. */
+        /** A wider or longer one meets the need no better, so none is paid more. */
         @Override
         public PieceOption option(GreenSize green, Length step, double worthPerUnit) {
             Length width = green.widthToSaw();
             List<LengthWorth> lengths = board.lengths().stream()
                     .map(length -> new LengthWorth(fallDown.lengthToSaw(length), worthPerUnit))
                     .toList();
-            Length greatest = width;
-            while (finishedWidth(greatest, green).compareTo(board.greatestWidth()) < 0) {
-                greatest = greatest.plus(step);
-            }
             return PieceOption.unedged(
-                    id(),
-                    green.thicknessToSaw(),
-                    width,
-                    greatest,
-                    step,
-                    board.counts() == NaturalEdge.Counts.MEAN
-                            ? PieceOption.Edges.BARK_MEAN_WIDTH
-                            : PieceOption.Edges.BARK_LEAST_WIDTH,
-                    lengths);
+                    id(), green.thicknessToSaw(), width, width, step, PieceOption.Edges.BARK_LEAST_WIDTH, lengths);
         }
     }
 

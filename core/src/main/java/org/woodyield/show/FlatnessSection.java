@@ -141,7 +141,7 @@ final class FlatnessSection {
         blocks.add(new Tabular(table.build()));
         if (!plan.input().naturalEdges().isEmpty()) {
             points.add(
-                    "Boards with natural edges are reckoned at the width that counts; where they are wider, wind costs more.");
+                    "Boards with natural edges are reckoned at their least width; where they are wider, wind costs more.");
         }
         points.add(
                 "Allowed is what takes no more than " + share() + " of the allowance from any planed piece, dip without"

@@ -21,7 +21,6 @@ import org.woodyield.plan.LogPlan;
 import org.woodyield.sawing.FirstCut;
 import org.woodyield.sawing.FlatnessBudget;
 import org.woodyield.sawing.Frame;
-import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Proof;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawPass;
@@ -268,9 +267,7 @@ final class LogSections {
                     Cell.whole(piece.number()),
                     Cell.text(piece.optionId()),
                     words.length(piece.thickness()),
-                    countedAtTheNarrowest(sawing, piece)
-                            ? words.near(narrowest(sawing, piece))
-                            : words.length(piece.width()),
+                    piece.unedged() ? words.near(narrowest(sawing, piece)) : words.length(piece.width()),
                     Cell.length(words.lengths().longways(piece.length()), piece.length()),
                     Cell.length(words.lengths().longways(piece.start()), piece.start()),
                     Cell.text(piece.fromCant() ? "a cant" : "the log")));
@@ -285,12 +282,6 @@ final class LogSections {
             table.row(row);
         }
         return table.build();
-    }
-
-    private static boolean countedAtTheNarrowest(SawingPlan sawing, SawnPiece piece) {
-        return sawing.options().stream()
-                .anyMatch(option ->
-                        option.id().equals(piece.optionId()) && option.edges() == PieceOption.Edges.BARK_LEAST_WIDTH);
     }
 
     /** The narrowest place inside bark of the narrower face; between stations a face is narrowest at one of them. */

@@ -2,7 +2,6 @@ package org.woodyield.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -64,55 +63,6 @@ class NaturalEdgeTest {
         }
     }
 
-    private JobPlan planned(String columns, String values) throws IOException {
-        job.write(
-                FILE,
-                ("id,thickness,least-width,lengths,quantity,wood,surface,moisture" + columns
-                                + "\nbench,2 in,5 in,8 ft,1,eastern white pine,rough,12 %" + values + "\n")
-                        .getBytes(StandardCharsets.UTF_8));
-        return Planner.plan(JobReader.read(new JobFiles.Folder(job.folder())));
-    }
-
-    private static double boardFeet(JobPlan plan) {
-        return plan.supply().get(2).tally().value();
-    }
-
-    @Test
-    void aWiderSlabIsPaidByItsWidthIfSoWanted() throws IOException {
-        job.with("prices.csv", "any,softwood", "2 in x 5 in,eastern white pine,9.00 per bf\nany,softwood");
-        JobPlan alike = planned("", "");
-        JobPlan wide = planned(",greatest-width", ",7 in");
-        JobPlan mean = planned(",greatest-width,width-counts", ",7 in,mean");
-        // 2 in x 5 in x 8 ft over 12 each, whatever their width.
-        long slabs = Math.round(boardFeet(alike) / (80.0 / 12));
-        assertThat(boardFeet(alike)).isCloseTo(slabs * 80.0 / 12, within(1e-9));
-        assertThat(boardFeet(wide)).isGreaterThan(boardFeet(alike));
-        assertThat(boardFeet(mean)).isGreaterThan(boardFeet(wide));
-        for (SawnPiece slab : wide.logs().get(0).sawing().orElseThrow().pieces().stream()
-                .filter(SawnPiece::unedged)
-                .toList()) {
-            assertThat(slab.width().toInches()).isBetween(5.0, 7.5);
-        }
-        assertThat(mean.supply().get(2).label()).contains("5 in wide or more in the mean, counted up to 7 in");
-    }
-
-    @Test
-    void aGreatestWidthBelowTheLeastAndAnotherWidthAreRefused() {
-        for (String[] bad : new String[][] {
-            {"4 in,narrowest", "greatest-width: '4 in'", "no less than the least width, 5 in"},
-            {"7 in,widest", "width-counts: 'widest'", "narrowest"}
-        }) {
-            job.write(
-                    FILE,
-                    ("id,thickness,least-width,lengths,quantity,wood,surface,moisture,greatest-width,width-counts\n"
-                                    + "bench,2 in,5 in,8 ft,1,softwood,rough,12 %," + bad[0] + "\n")
-                            .getBytes(StandardCharsets.UTF_8));
-            Run run = job.run("--check");
-            assertThat(run.err()).contains(bad[1], bad[2]);
-            assertThat(run.code()).isEqualTo(2);
-        }
-    }
-
     @Test
     void thePlanNamesThemAndShowsHowWideTheyReallyAre() {
         Run run = wanting("bench,2 in,6 in,6 ft,2,softwood,dressed dry,10 %")
@@ -155,7 +105,7 @@ class NaturalEdgeTest {
         Wood any = Wood.of(Wood.Kind.ANY);
         List<Length> lengths = List.of(Length.feet(6), Length.feet(8));
         NaturalEdge board = new NaturalEdge("slab", inch.times(2), inch.times(12), lengths, 1, any, Surface.ROUGH, 12);
-        assertThat(board.tally(inch.times(15), Length.feet(6)).value()).isEqualTo(12);
+        assertThat(board.tally(Length.feet(6)).value()).isEqualTo(12);
         for (Runnable bad : List.<Runnable>of(
                 () -> new NaturalEdge(" ", inch, inch, lengths, 1, any, Surface.ROUGH, 12),
                 () -> new NaturalEdge("a", Length.ZERO, inch, lengths, 1, any, Surface.ROUGH, 12),

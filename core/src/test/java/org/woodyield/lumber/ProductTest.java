@@ -280,12 +280,10 @@ class ProductTest {
     /** 2 x 10 in x 12 ft over 12 is 20; half an inch counts as an inch, so 10 in x 12 ft is 10. */
     @Test
     void aNaturalEdgedBoardCountsItsLeastWidthAndAtLeastAnInch() {
-        assertThat(slab("2 in", "10 in", Length.feet(12))
-                        .tally(Length.inches(13), Length.feet(12))
-                        .value())
+        assertThat(slab("2 in", "10 in", Length.feet(12)).tally(Length.feet(12)).value())
                 .isCloseTo(20, within(1e-12));
         assertThat(slab("1/2 in", "10 in", Length.feet(12))
-                        .tally(Length.inches(10), Length.feet(12))
+                        .tally(Length.feet(12))
                         .value())
                 .isCloseTo(10, within(1e-12));
         assertThat(slab("2 in", "2 in", Length.feet(8), Length.feet(12)).lengths())
@@ -315,38 +313,6 @@ class ProductTest {
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> slab(" ", 1, 12))
                 .withMessageContaining("id");
-    }
-
-    private static NaturalEdge countedUpTo(Length thickness, Length least, Length greatest) {
-        return new NaturalEdge(
-                "slab",
-                thickness,
-                least,
-                greatest,
-                NaturalEdge.Counts.MEAN,
-                List.of(Length.feet(12)),
-                1,
-                Product.Wood.of(Product.Wood.Kind.ANY),
-                Product.Surface.ROUGH,
-                12);
-    }
-
-    /** Two inches by twelve feet: two board feet for each inch of width. */
-    @Test
-    void aWiderNaturalEdgedBoardCountsUpToItsGreatestWidth() {
-        NaturalEdge slab = countedUpTo(Length.inches(2), Length.inches(10), Length.inches(16));
-        Length length = Length.feet(12);
-        assertThat(slab.tally(Length.inches(9), length).value()).isCloseTo(20, within(1e-12));
-        assertThat(slab.tally(Length.inches(13), length).value()).isCloseTo(26, within(1e-12));
-        assertThat(slab.tally(Length.inches(16), length).value()).isCloseTo(32, within(1e-12));
-        assertThat(slab.tally(Length.inches(20), length).value()).isCloseTo(32, within(1e-12));
-        assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(() -> countedUpTo(Length.inches(2), Length.inches(10), Length.inches(9)))
-                .withMessageContaining("greatest width of slab")
-                .withMessageContaining("the least width or more, 10 in");
-        assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(() -> countedUpTo(Length.inches(2), Length.inches(10), Length.millimetres(1001)))
-                .withMessageContaining("greatest width of slab");
     }
 
     private static NaturalEdge slab(String id, int quantity, double moisture) {
