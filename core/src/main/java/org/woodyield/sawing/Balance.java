@@ -125,6 +125,8 @@ final class Balance {
             double length = bounds[stretch + 1] - bounds[stretch];
             int parts = Math.max(
                     1, (int) Math.ceil(length / (LONGEST_SHARE * lie.solid().lengthMetres()) - 1e-9));
+            // Where a log bends or flares its outline leaves a rectangle faster than taper alone would take it out.
+            parts *= lie.solid().stationCount() > 2 ? 2 : 1;
             double h = length / parts;
             known = new Lie.Plane[parts * FivePoints.COUNT];
             for (int at = 0; at < known.length; at++) {

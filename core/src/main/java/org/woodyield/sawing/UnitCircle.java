@@ -7,8 +7,10 @@ package org.woodyield.sawing;
  */
 final class UnitCircle {
 
-    private static final double EIGHTH = 0.39;
-    private static final double THREE_EIGHTHS = 0.92;
+    /** A little over the sines of a sixteenth of a turn, and under that of three sixteenths. */
+    private static final double FIRST_FOLD = 0.39;
+
+    private static final double SECOND_FOLD = 0.92;
     private static final double QUARTER_TURN = Math.PI / 2;
     private static final double EIGHTH_TURN = Math.PI / 4;
     private static final double ROOT_HALF = Math.sqrt(0.5);
@@ -26,13 +28,13 @@ final class UnitCircle {
         return 0.5 * (d * cosine + arcSine(d, cosine));
     }
 
-    /** Brought to an eighth of a turn or less: with a sine that small few terms of the series are left. */
+    /** Brought to about a sixteenth of a turn: with a sine that small a few terms of the series do. */
     private static double arcSine(double sine, double cosine) {
         double size = Math.abs(sine);
         double angle;
-        if (size <= EIGHTH) {
+        if (size <= FIRST_FOLD) {
             return series(sine);
-        } else if (size <= THREE_EIGHTHS) {
+        } else if (size <= SECOND_FOLD) {
             angle = EIGHTH_TURN - series((cosine - size) * ROOT_HALF);
         } else {
             angle = QUARTER_TURN - series(cosine);
@@ -41,8 +43,8 @@ final class UnitCircle {
     }
 
     /**
-     * x + 1/2 x^3/3 + 1·3/(2·4) x^5/5 + … to the term with x^31, beyond which nothing is left of a sine of 0.393; even and odd powers of
-     * the square are summed by themselves, side by side.
+     * x + 1/2 x^3/3 + 1·3/(2·4) x^5/5 + … to the term with x^31; what is left out of a sine of 0.393 is 3e-16. Even and odd
+     * powers of the square are summed by themselves, side by side.
      */
     private static double series(double x) {
         double t = x * x;

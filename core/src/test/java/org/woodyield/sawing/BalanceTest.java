@@ -14,7 +14,6 @@ import org.woodyield.measure.Volume;
 /** Shares of the wood against the same with far more sections. */
 class BalanceTest {
 
-    private static final double LENGTH = 4.8768;
     private static final int FINER = 24;
 
     /** The same solid: between two stations it runs straight, with stations there or without. */
@@ -36,15 +35,16 @@ class BalanceTest {
     }
 
     private static List<LogSolid.Station> stations(Random random) {
-        double radius = 0.1 + 0.12 * random.nextDouble();
+        double length = 1.3 + 4 * random.nextDouble();
+        double radius = 0.07 + 0.2 * random.nextDouble();
         double taper = 0.04 * random.nextDouble();
-        double sweep = random.nextBoolean() ? 0 : 0.04 * random.nextDouble();
+        double sweep = random.nextInt(4) == 0 ? 0 : 0.09 * random.nextDouble();
         int stretches = sweep == 0 ? 1 : 1 + random.nextInt(6);
         List<LogSolid.Station> stations = new ArrayList<>();
         for (int i = 0; i <= stretches; i++) {
             double t = (double) i / stretches;
             double bow = 4 * sweep * t * (1 - t);
-            stations.add(new LogSolid.Station(LENGTH * t, radius + taper * t, 0.6 * bow, 0.8 * bow));
+            stations.add(new LogSolid.Station(length * t, radius + taper * t, 0.6 * bow, 0.8 * bow));
         }
         return stations;
     }
@@ -63,13 +63,14 @@ class BalanceTest {
         List<PieceOption> sizes = new ArrayList<>();
         for (long width : new long[] {33, 49, 65}) {
             List<LengthWorth> lengths = new ArrayList<>();
-            for (long feet = 8; feet <= 16; feet += 2) {
+            for (long feet = 2; feet <= 16; feet += 2) {
                 lengths.add(new LengthWorth(Length.feet(feet), width * feet));
             }
             sizes.add(PieceOption.fixed("w" + width, Length.inches(14, 8), Length.inches(width, 8), lengths));
         }
-        SearchSpace space = SearchSpace.standard().withGrid(Length.inches(1, 8)).withCants(false);
-        for (int i = 0; i < 60; i++) {
+        SearchSpace base = SearchSpace.standard().withGrid(Length.inches(1, 8)).withTurns(List.of(37.0));
+        for (int i = 0; i < 200; i++) {
+            SearchSpace space = base.withCants(i % 2 == 0);
             List<LogSolid.Station> stations = stations(random);
             double ratio = random.nextBoolean() ? 1 : 0.8 + 0.2 * random.nextDouble();
             SawingPlan plan = BestPattern.find(solid(stations, ratio, 1), saw, sizes, space, PassCost.each(5));
