@@ -323,25 +323,61 @@ class VerifierTest {
         assertThat(faults(wrong)).contains(Fault.WRONG_SIZE);
     }
 
-    @Test
-    void moreWaneThanAllowedIsFound() {
-        SawingPlan plan = plan();
+    private static SawingPlan allowing(SawingPlan plan, double ofThickness, double ofWidth) {
         List<PieceOption> options = plan.options().stream()
-                .map(option -> option.withWane(new Wane(0.01, 0.01)))
+                .map(option -> option.withWane(new Wane(ofThickness, ofWidth)))
                 .toList();
-        List<SawnPiece> pieces = new ArrayList<>(plan.pieces());
-        pieces.set(0, placed(pieces.get(0), moved(pieces.get(0).faces(), Length.inches(6), Length.ZERO)));
-        SawingPlan waned = new SawingPlan(
+        return new SawingPlan(
                 plan.solid(),
                 plan.saw(),
                 options,
                 plan.frame(),
-                pieces,
+                plan.pieces(),
                 plan.passes(),
                 plan.offcuts(),
                 plan.balance(),
                 plan.proof());
-        assertThat(faults(waned)).contains(Fault.WANE);
+    }
+
+    /**
+     * In a log like a pipe of 6 in radius the wane of a corner is what its two edges lack up to the circle. The plan is sound with
+     * as much as its pieces have, and not with a thousandth less of either.
+     */
+    @Test
+    void moreWaneThanAllowedIsFound() {
+        SawingPlan plan = BestPattern.find(
+                BestPatternTest.cone(12, 12, 12),
+                BestPatternTest.saw(Saw.Reference.BED),
+                BestPatternTest.sizes().stream()
+                        .map(size -> size.withWane(new Wane(0.4, 0.3)))
+                        .toList(),
+                SPACE.withCants(false),
+                PassCost.each(20));
+        double radius = 6 * 0.0254;
+        double ofThickness = 0;
+        double ofWidth = 0;
+        for (SawnPiece piece : plan.pieces()) {
+            Rectangle f = piece.faces();
+            double u =
+                    Math.max(Math.abs(f.left().toMetres()), Math.abs(f.right().toMetres()));
+            double v =
+                    Math.max(Math.abs(f.bottom().toMetres()), Math.abs(f.top().toMetres()));
+            if (Math.hypot(u, v) > radius) {
+                ofThickness = Math.max(
+                        ofThickness,
+                        (v - Math.sqrt(radius * radius - u * u))
+                                / piece.thickness().toMetres());
+                ofWidth = Math.max(
+                        ofWidth,
+                        (u - Math.sqrt(radius * radius - v * v)) / piece.width().toMetres());
+            }
+        }
+        assertThat(ofThickness).isBetween(0.05, 0.4);
+        assertThat(ofWidth).isBetween(0.01, 0.3);
+        assertThat(faults(allowing(plan, ofThickness + 1e-6, ofWidth + 1e-6))).isEmpty();
+        assertThat(faults(allowing(plan, ofThickness - 1e-3, ofWidth + 1e-6))).containsOnly(Fault.WANE);
+        assertThat(faults(allowing(plan, ofThickness + 1e-6, ofWidth - 1e-3))).containsOnly(Fault.WANE);
+        assertThat(faults(allowing(plan, 0, 0))).containsOnly(Fault.OUTSIDE_THE_WOOD);
     }
 
     @Test
