@@ -117,7 +117,7 @@ final class PlanWriter {
         int face = opening;
         Rectangle outer = rectangle(-beyond, beyond, -beyond, beyond);
         offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(-beyond, beyond, at(face) + lattice.kerf, beyond)));
-        live(at(face), Length.ZERO, "the guide", bed, "the top slab", "the log with a sawn upper face", outer);
+        live(at(face), Length.ZERO, SawPass.GUIDE, bed, "the top slab", "the log with a sawn upper face", outer);
         for (Search.Cut cut : cuts) {
             if (cut.top() < face) {
                 int thick = face - cut.top() - lattice.kerf;
@@ -187,7 +187,7 @@ final class PlanWriter {
         int face = cant.opening();
         offcuts.add(new Offcut(Offcut.Kind.SLAB, rectangle(at(face) + lattice.kerf, beyond, low, high)));
         String name = nameOf(cant);
-        upright(at(face), low, high, Length.ZERO, "the guide", bed, "the side slab", name + " with a sawn side");
+        upright(at(face), low, high, Length.ZERO, SawPass.GUIDE, bed, "the side slab", name + " with a sawn side");
         for (Search.Cut cut : cant.inside()) {
             if (cut.top() < face) {
                 int thick = face - cut.top() - lattice.kerf;
@@ -276,7 +276,7 @@ final class PlanWriter {
                         high,
                         upright,
                         Length.ZERO,
-                        "the guide",
+                        SawPass.GUIDE,
                         lowest,
                         "an edging");
                 if (to + kerf < ceiling) {

@@ -44,6 +44,17 @@ public record SawPass(
         String comesOff,
         String remains) {
 
+    static final String GUIDE = "the guide";
+
+    /**
+     * Whether the guide leads it and no face that was sawn before; the line of the guide stands at {@link #faceHeight}.
+     *
+     * @return false for a saw over a bed
+     */
+    public boolean byGuide() {
+        return settingFrom.equals(GUIDE);
+    }
+
     /** On which side of the line that is set the kerf lies, seen with the saw above. */
     public enum KerfSide {
         /** Above the line: the line is the face of what remains on the bed. */

@@ -2,6 +2,8 @@ package org.woodyield.sawing;
 
 import java.util.List;
 import org.woodyield.log.LogSolid;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
 
 /**
@@ -39,6 +41,20 @@ public record SawingPlan(
     }
 
     /**
+     * The greatest level width of the log over its bark as it lies, at its stations and half-way between them: a saw that cuts
+     * less wide makes no level pass through its middle.
+     *
+     * @return rounded up
+     */
+    public Length widestOverBark() {
+        double widest = 0;
+        for (Lie.Plane plane : Lie.of(solid, frame).measuringPlanes()) {
+            widest = Math.max(widest, 2 * Math.sqrt(plane.suu));
+        }
+        return Length.ofMetres(widest, Rounding.UP);
+    }
+
+    /**
      * The sound wood of an offcut, integrated along the log as in {@link #balance}.
      *
      * @param offcut of this plan
@@ -46,6 +62,17 @@ public record SawingPlan(
      */
     public Volume wood(Offcut offcut) {
         return Balance.wood(Lie.of(solid, frame), pieces, offcut);
+    }
+
+    /**
+     * The wood of a piece between its trimmed ends, integrated along the log as in {@link #balance}: less than its size where it
+     * has wane, more than the width that counts where it keeps its natural edges.
+     *
+     * @param piece of this plan
+     * @return inside the bark, rot left out
+     */
+    public Volume wood(SawnPiece piece) {
+        return Balance.wood(Lie.of(solid, frame), pieces, piece);
     }
 
     /**

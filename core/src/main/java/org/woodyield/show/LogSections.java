@@ -144,6 +144,13 @@ final class LogSections {
                     + frame.lay().words() + ", turned "
                     + NumberText.significant(frame.turnDegrees(), 4)
                     + " degrees counter-clockwise seen from the small end. " + proof(sawing.proof())));
+            if (limitedByWidthOfCut(sawing)) {
+                blocks.add(new Prose("The saw cuts " + sawing.saw().widthOfCut() + " wide, and this log is up to "
+                        + words.lengths().near(sawing.widestOverBark())
+                        + " wide over the bark as it lies: no level pass goes through its middle, and patterns that need one are"
+                        + " left out. More may come of it with other turns tried (pattern.turns = 0 deg; 90 deg), with cants"
+                        + " (pattern.cants), with the bark off, or with a wider saw."));
+            }
             LogDrawing drawing = LogDrawing.of(id, index, sawing, sizes);
             blocks.add(new Figure(
                     drawing.endView(),
@@ -212,10 +219,17 @@ final class LogSections {
                 + " % of it.";
     }
 
+    /** Whether the log is too wide for the saw somewhere, so that patterns are left out. */
+    static boolean limitedByWidthOfCut(SawingPlan sawing) {
+        return sawing.widestOverBark().compareTo(sawing.saw().widthOfCut()) > 0;
+    }
+
     private static String scaleWords(Saw saw) {
         return saw.reference() == Saw.Reference.PREVIOUS_FACE
                 ? "The saw rides " + saw.reference().words()
-                        + ": the setting is the green thickness that it leaves, the kerf is not added to it."
+                        + ": the setting is the green thickness that it leaves, the kerf is not added to it. Where no face is there yet"
+                        + " the guide leads: the setting is then the height of its line above the axis of the log as it lies for that"
+                        + " pass, with a minus below it."
                 : "The saw runs over " + saw.reference().words()
                         + ": the setting is the height of the line over the bed and falls by thickness and kerf.";
     }
@@ -232,11 +246,12 @@ final class LogSections {
                 .text("What comes off", "comes-off")
                 .text("What remains", "remains");
         for (SawPass pass : sawing.passes()) {
+            boolean guided = pass.byGuide();
             table.row(
                     Cell.whole(pass.number()),
                     new Cell(NumberText.significant(pass.turnDegrees(), 4), Optional.of(pass.turnDegrees()), 2, false),
-                    words.length(pass.setting()),
-                    Cell.text(pass.settingFrom()),
+                    words.length(guided ? pass.faceHeight() : pass.setting()),
+                    Cell.text(guided ? "the axis, by the guide" : pass.settingFrom()),
                     Cell.text(pass.kerfSide() == SawPass.KerfSide.ABOVE ? "above" : "below"),
                     words.near(pass.widthSmallEnd()),
                     words.near(pass.widthLargeEnd()),

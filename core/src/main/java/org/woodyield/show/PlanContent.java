@@ -132,6 +132,19 @@ final class PlanContent {
                     "per board foot"));
         });
         blocks.add(new Facts(facts));
+        List<String> limited = plan.logs().stream()
+                .filter(log ->
+                        log.sawing().filter(LogSections::limitedByWidthOfCut).isPresent())
+                .map(log -> log.log().id())
+                .toList();
+        if (!limited.isEmpty()) {
+            blocks.add(
+                    new Prose(
+                            "The saw cuts " + plan.input().saw().widthOfCut() + " wide, and "
+                                    + (limited.size() == 1 ? "log " : "logs ") + String.join(", ", limited)
+                                    + (limited.size() == 1 ? " is" : " are")
+                                    + " wider over the bark: part of the lumber is lost to that. The section of the log says what may help."));
+        }
         plan.breakEven().ifPresent(money -> {
             List<String> lines = new ArrayList<>(List.of(
                     WorkSections.verdict("Own work not counted", money.workFree())

@@ -62,6 +62,40 @@ class PlanRunTest {
         assertThat(job.run().code()).isZero();
     }
 
+    /** A narrow saw sells the lumber short long before it can saw no log at all; the plan must not keep that to itself. */
+    @Test
+    void whatTheWidthOfCutKeepsTheSawFromIsSaid() {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with(
+                        "logs.csv",
+                        "9 in,inside bark,10 in",
+                        "9 in,inside bark,10 in\nC,eastern white pine,8 ft 4 in,13 in,inside bark,14 in")
+                .with("job.properties", "saw.width-of-cut = 26 in", "saw.width-of-cut = 14 in");
+        assertThat(job.run().out().replaceAll("\\s+", " "))
+                .contains("The saw cuts 14 in wide, and log C is wider over the bark")
+                .contains("The saw cuts 14 in wide, and this log is up to")
+                .contains("pattern.turns = 0 deg; 90 deg");
+        job.with("job.properties", "saw.width-of-cut = 14 in", "saw.width-of-cut = 26 in");
+        assertThat(job.run().out()).doesNotContain("The saw cuts");
+    }
+
+    /** Where no face leads the saw, the guide has to be laid somewhere. */
+    @Test
+    void everyPassByTheGuideSaysWhereItsLineStands() throws IOException {
+        Path out = folder.resolve("plan");
+        assertThat(EditedDemo.small(folder.resolve("job"))
+                        .run("--out", out.toString())
+                        .code())
+                .isZero();
+        List<String> guided = Files.readAllLines(out.resolve("plan-passes.csv")).stream()
+                .filter(line -> line.contains(",\"the axis, by the guide\","))
+                .toList();
+        assertThat(guided).hasSizeGreaterThan(2);
+        // Log, pass, turn; the fourth column is the setting.
+        assertThat(guided.stream().map(line -> line.split(",", 5)[3]).distinct())
+                .hasSizeGreaterThan(2);
+    }
+
     @Test
     void oneLogTooWideForTheSawIsLeftWholeAndSaysWhy() {
         Run run = EditedDemo.small(folder.resolve("job"))
