@@ -10,7 +10,6 @@ import org.woodyield.measure.Money;
 import org.woodyield.measure.Volume;
 import org.woodyield.sawing.Offcut;
 import org.woodyield.sawing.SawingPlan;
-import org.woodyield.sawing.SawnPiece;
 import org.woodyield.source.Sources;
 import org.woodyield.wood.WoodWeight;
 import org.woodyield.work.Hauling;
@@ -204,9 +203,9 @@ public record MovingPlan(List<Load> loads, List<Way> ways, List<Load> tooHeavy, 
         double limit = inputs.get(WorkInput.LOAD_LIMIT);
         double lumber = 0;
         for (LogPlan log : plan.logs()) {
-            for (SawnPiece piece : log.sawing().map(SawingPlan::pieces).orElse(List.of())) {
+            if (log.sawing().isPresent()) {
                 lumber += WoodWeight.greenKilograms(
-                        log.log().species(), Volume.ofPiece(piece.thickness(), piece.width(), piece.length()));
+                        log.log().species(), log.sawing().get().balance().lumber());
             }
         }
         List<Way> ways = new ArrayList<>();

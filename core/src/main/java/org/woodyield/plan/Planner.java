@@ -287,7 +287,8 @@ public final class Planner {
             usable += usables[i];
             if (priced && made[i] > 0) {
                 double needed = Math.min(made[i], need[i]);
-                usablePrice += worth[i] * (needed + SURPLUS_SHARE * (made[i] - needed)) * usables[i] / tallies[i];
+                double counted = (needed + SURPLUS_SHARE * (made[i] - needed)) / made[i];
+                usablePrice += worth[i] / item.feetPerUnit() * usables[i] * counted;
             }
         }
         Optional<JobCost> cost = Optional.empty();
@@ -618,7 +619,7 @@ public final class Planner {
             }
             Species species = log.log().species();
             for (SawnPiece piece : log.sawing().get().pieces()) {
-                Volume volume = Volume.ofPiece(piece.thickness(), piece.width(), piece.length());
+                Volume volume = log.sawing().get().wood(piece);
                 double kilograms = WoodWeight.greenKilograms(species, volume);
                 if (heaviest.map(known -> kilograms > known.greenKilograms()).orElse(true)) {
                     Item item = items.get(indexOf(piece.optionId()));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.woodyield.lumber.CoverArea;
+import org.woodyield.lumber.NaturalEdge;
 import org.woodyield.lumber.Product;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -79,6 +80,14 @@ public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
                 .map(stacking -> piles(plan, stacking, leftOut))
                 .orElse(List.of());
         List<Cup> cups = cups(plan, leftOut);
+        DryingYard yard = plan.input().yard();
+        boolean asked = yard.stacking().isPresent() || !yard.pithDistances().isEmpty();
+        for (NaturalEdge board : plan.input().naturalEdges()) {
+            if (asked && sawn(plan).stream().anyMatch(one -> one.wantedId().equals(board.id()))) {
+                leftOut.add(
+                        "Stack and cup of " + board.id() + ": left out; boards with natural edges have no one width.");
+            }
+        }
         return new YardPlan(piles, cups, leftOut);
     }
 

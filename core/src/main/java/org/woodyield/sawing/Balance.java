@@ -89,6 +89,13 @@ final class Balance {
                 new Balance(lie, pieces).wood(offcut.place(), 0, lie.solid().lengthMetres()));
     }
 
+    /** The wood of one piece between its trimmed ends, as {@link #of} counts it. */
+    static Volume wood(Lie lie, List<SawnPiece> pieces, SawnPiece piece) {
+        double whole = lie.solid().lengthMetres();
+        return new Volume(
+                new Balance(lie, pieces).wood(piece.faces(), at(piece.start(), whole), at(piece.end(), whole)));
+    }
+
     private double wood(Rectangle place, double from, double to) {
         double u1 = place.left().toMetres();
         double u2 = place.right().toMetres();

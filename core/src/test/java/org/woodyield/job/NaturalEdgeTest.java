@@ -2,6 +2,7 @@ package org.woodyield.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,12 +16,15 @@ import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Volume;
 import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.LogPlan;
 import org.woodyield.plan.Planner;
 import org.woodyield.plan.Supply;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SawnPiece;
 import org.woodyield.sawing.Verifier;
+import org.woodyield.wood.WoodWeight;
 
 /** Boards wanted with natural edges, from their table to the plan. */
 class NaturalEdgeTest {
@@ -61,6 +65,43 @@ class NaturalEdgeTest {
             // 2 in, two faces planed, shrinkage, and the margin for the saw's scatter.
             assertThat(slab.thickness().toInches()).isBetween(2.1, 2.5);
         }
+    }
+
+    /** A slab weighs what it is, however little of its width counts. */
+    @Test
+    void theyAreWeighedAsWideAsTheyAre() throws IOException {
+        wanting("bench,2 in,5 in,6 ft; 8 ft,4,eastern white pine,dressed dry,10 %")
+                .with("prices.csv", "any,softwood", "2 in x 5 in,eastern white pine,9.00 per bf\nany,softwood");
+        JobPlan plan = Planner.plan(JobReader.read(new JobFiles.Folder(job.folder())));
+        double heaviest = 0;
+        double greatestExcess = 1;
+        for (LogPlan log : plan.logs()) {
+            SawingPlan sawing = log.sawing().orElseThrow();
+            double lumber = 0;
+            for (SawnPiece piece : sawing.pieces()) {
+                Volume size = Volume.ofPiece(piece.thickness(), piece.width(), piece.length());
+                Volume wood = sawing.wood(piece);
+                lumber += wood.cubicMetres();
+                if (piece.unedged()) {
+                    assertThat(wood.cubicMetres()).isGreaterThanOrEqualTo(size.cubicMetres());
+                    greatestExcess = Math.max(greatestExcess, wood.cubicMetres() / size.cubicMetres());
+                } else {
+                    assertThat(wood.cubicMetres()).isCloseTo(size.cubicMetres(), within(1e-6));
+                }
+                heaviest =
+                        Math.max(heaviest, WoodWeight.greenKilograms(log.log().species(), wood));
+            }
+            assertThat(lumber).isCloseTo(sawing.balance().lumber().cubicMetres(), within(1e-9));
+        }
+        assertThat(plan.heaviestPiece().orElseThrow().greenKilograms()).isEqualTo(heaviest);
+        assertThat(greatestExcess).isGreaterThan(1.1);
+    }
+
+    @Test
+    void theirStackAndCupAreSaidToBeLeftOut() {
+        wanting("bench,2 in,6 in,6 ft,2,softwood,dressed dry,10 %")
+                .with("prices.csv", "any,softwood", "2 in x 6 in,softwood,9.00 per bf\nany,softwood");
+        assertThat(job.run().out()).contains("Stack and cup of bench: left out");
     }
 
     @Test
