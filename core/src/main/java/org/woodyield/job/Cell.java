@@ -22,8 +22,8 @@ final class Cell {
 
     private static final Pattern NUMBER = Pattern.compile("[-+]?(?:\\d{1,15}(?:\\.\\d{1,15})?|\\.\\d{1,15})");
     private static final Pattern QUANTITY =
-            Pattern.compile("(" + NUMBER.pattern() + "|[-+]?(?:nan|inf(?:inity)?))\\s*([^\\d\\s].*)?");
-    private static final Pattern RATE = Pattern.compile("(.*\\S)\\s+per\\s+(\\S.*)");
+            Pattern.compile("(" + NUMBER.pattern() + "|[-+]?(?i:nan|inf(?:inity)?))\\s*([^\\d\\s].*)?");
+    private static final Pattern RATE = Pattern.compile("(.*\\S)\\s+(?i:per)\\s+(\\S.*)");
 
     /** Behind a unit, so that no decimal comma is taken for one. */
     private static final Pattern COMMA_BETWEEN = Pattern.compile("([^\\d\\s,])\\s*,\\s*");
@@ -191,7 +191,7 @@ final class Cell {
         if (text.isEmpty()) {
             return missing(ways, "");
         }
-        Matcher matcher = QUANTITY.matcher(text.toLowerCase(Locale.ROOT));
+        Matcher matcher = QUANTITY.matcher(text);
         if (!matcher.matches()) {
             refuse(ways, commaRemedy(text));
             return Optional.empty();
@@ -201,8 +201,8 @@ final class Cell {
             refuse(ways, "add the unit");
             return Optional.empty();
         }
-        Double factor = units.factors().get(unit.strip());
-        if (factor == null) {
+        Optional<Double> factor = units.factor(unit.strip());
+        if (factor.isEmpty()) {
             refuse(
                     ways,
                     commaRemedy(text).isEmpty()
@@ -214,7 +214,7 @@ final class Cell {
             refuse("a number, " + ways, commaRemedy(text));
             return Optional.empty();
         }
-        double value = Double.parseDouble(matcher.group(1)) * factor;
+        double value = Double.parseDouble(matcher.group(1)) * factor.get();
         if (!domain.holds(value)) {
             refuse(domain.limits(), domain.remedy());
             return Optional.empty();
@@ -230,13 +230,13 @@ final class Cell {
         if (text.isEmpty()) {
             return missing(ways, "");
         }
-        Matcher matcher = RATE.matcher(text.toLowerCase(Locale.ROOT));
+        Matcher matcher = RATE.matcher(text);
         if (!matcher.matches()) {
             refuse(ways, commaRemedy(text));
             return Optional.empty();
         }
-        Double factor = units.factors().get(matcher.group(2));
-        if (factor == null) {
+        Optional<Double> factor = units.factor(matcher.group(2));
+        if (factor.isEmpty()) {
             refuse(ways, "the unit '" + matcher.group(2) + "' is not known here");
             return Optional.empty();
         }
@@ -244,7 +244,7 @@ final class Cell {
             refuse("a number, " + ways, commaRemedy(text));
             return Optional.empty();
         }
-        double value = Double.parseDouble(matcher.group(1)) / factor;
+        double value = Double.parseDouble(matcher.group(1)) / factor.get();
         if (!domain.holds(value)) {
             refuse(domain.limits(), domain.remedy());
             return Optional.empty();

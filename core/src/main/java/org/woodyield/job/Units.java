@@ -3,11 +3,12 @@ package org.woodyield.job;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The units in which one kind of value may be written.
  *
- * @param factors each unit, in lower case, with its factor to the unit in which the job is computed; that one comes first
+ * @param factors each unit, as it is written, with its factor to the unit in which the job is computed; that one comes first
  */
 record Units(Map<String, Double> factors) {
 
@@ -27,12 +28,12 @@ record Units(Map<String, Double> factors) {
     static final Units YEARS = of(Map.entry("years", 1.0), Map.entry("year", 1.0));
 
     /** Power, in kilowatts. The horsepower is 550 foot-pounds a second, 0.745 699 871 582 27 kW. */
-    static final Units POWER = of(Map.entry("kw", 1.0), Map.entry("w", 0.001), Map.entry("hp", 0.74569987158227));
+    static final Units POWER = of(Map.entry("kW", 1.0), Map.entry("W", 0.001), Map.entry("hp", 0.74569987158227));
 
     /** Liquids, in litres. The gallon is that of 231 cubic inches, exactly 3.785 411 784 L; the quart is its quarter. */
     static final Units LIQUID = of(
-            Map.entry("l", 1.0),
-            Map.entry("ml", 0.001),
+            Map.entry("L", 1.0),
+            Map.entry("mL", 0.001),
             Map.entry("gal", 3.785411784),
             Map.entry("qt", 0.946352946),
             Map.entry("litre", 1.0),
@@ -41,7 +42,7 @@ record Units(Map<String, Double> factors) {
 
     /** Flows of a liquid, in litres an hour. */
     static final Units LIQUID_PER_HOUR =
-            of(Map.entry("l/h", 1.0), Map.entry("ml/h", 0.001), Map.entry("gal/h", 3.785411784));
+            of(Map.entry("L/h", 1.0), Map.entry("mL/h", 0.001), Map.entry("gal/h", 3.785411784));
 
     /** Lumber, in board feet. */
     static final Units BOARD_FEET = of(Map.entry("bf", 1.0), Map.entry("mbf", 1000.0));
@@ -66,10 +67,10 @@ record Units(Map<String, Double> factors) {
     static final Units DEGREES = of(Map.entry("degrees", 1.0), Map.entry("deg", 1.0));
 
     /** Temperatures on the Fahrenheit scale. */
-    static final Units FAHRENHEIT = of(Map.entry("°f", 1.0), Map.entry("f", 1.0));
+    static final Units FAHRENHEIT = of(Map.entry("°F", 1.0), Map.entry("F", 1.0));
 
     /** Temperatures on the Celsius scale. */
-    static final Units CELSIUS = of(Map.entry("°c", 1.0), Map.entry("c", 1.0));
+    static final Units CELSIUS = of(Map.entry("°C", 1.0), Map.entry("C", 1.0));
 
     @SafeVarargs
     private static Units of(Map.Entry<String, Double>... factors) {
@@ -87,6 +88,14 @@ record Units(Map<String, Double> factors) {
 
     /** A unit by itself, for units of this library that have no others here, such as {@code g/kWh}. */
     static Units only(String unit) {
-        return of(Map.entry(unit.toLowerCase(java.util.Locale.ROOT), 1.0));
+        return of(Map.entry(unit, 1.0));
+    }
+
+    /** The factor of a unit, in capitals or not. */
+    Optional<Double> factor(String written) {
+        return factors.entrySet().stream()
+                .filter(unit -> unit.getKey().equalsIgnoreCase(written))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 }

@@ -1,5 +1,6 @@
 package org.woodyield.job;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,13 +18,15 @@ final class WorkReader {
 
     private static final Pattern ENDS = Pattern.compile("(.*\\S)\\s+to\\s+(\\S.*)");
     private static final Pattern UNIT = Pattern.compile("[-+0-9./\\s]*(.*)");
+    private static final Pattern UNIT_BEHIND = Pattern.compile(
+            "([-+0-9./\\s]*\\d)\\s*\\(([-+0-9./\\s]*\\d)\\s+to\\s+([-+0-9./\\s]*\\d)\\s*\\)\\s*([^\\d\\s()]\\S*(?:\\s+[^\\d\\s]\\S*)*)");
     private static final Pattern SPREAD = Pattern.compile("(.*\\S)\\s*(?:\\+-|±)\\s*(\\S.*)");
 
     private WorkReader() {}
 
     /**
-     * A figure alone, with a range ({@code 3 min (2 min to 5 min)}), as a range ({@code 2 to 5 min}, the middle taken) or with a
-     * standard uncertainty ({@code 3 min +- 20 s}).
+     * A figure alone, with a range ({@code 3 min (2 min to 5 min)} or {@code 3 (2 to 5) min}), as a range ({@code 2 to 5 min}, the
+     * middle taken) or with a standard uncertainty ({@code 3 min +- 20 s}).
      */
     static Optional<InputValue> readWithRange(Cell cell, WorkInput input) {
         Source user = Sources.get("user");
@@ -31,27 +34,104 @@ final class WorkReader {
             return count(cell, input).map(value -> InputValue.of(value, user));
         }
         String text = cell.text();
+        Matcher behind = UNIT_BEHIND.matcher(text);
+        if (behind.matches()) {
+            String unit = " " + behind.group(4);
+            return range(
+                    cell, input, Optional.of(behind.group(1) + unit), behind.group(2) + unit, behind.group(3) + unit);
+        }
         int open = openingOfLast(text);
         if (open > 0) {
             Matcher ends = ENDS.matcher(text.substring(open + 1, text.length() - 1));
             if (ends.matches()) {
-                return range(cell, input, Optional.of(text.substring(0, open)), ends);
+                String likeliest = text.substring(0, open);
+                if (needsUnit(input)
+                        && !unit(likeliest).isEmpty()
+                        && unit(ends.group(1)).isEmpty()
+                        && unit(ends.group(2)).isEmpty()) {
+                    return refuseRange(cell, input);
+                }
+                return range(cell, input, Optional.of(likeliest), ends.group(1), ends.group(2));
             }
         }
         Matcher ends = ENDS.matcher(text);
         if (ends.matches()) {
-            return range(cell, input, Optional.empty(), ends);
+            if (opened(ends.group(1))) {
+                return refuseRange(cell, input);
+            }
+            return range(cell, input, Optional.empty(), ends.group(1), ends.group(2));
         }
         Matcher spread = SPREAD.matcher(cell.text());
         if (spread.matches()) {
             Optional<Double> value = read(cell.part(spread.group(1)), input);
-            Optional<Double> deviation = read(cell.part(spread.group(2)), input);
+            Optional<Double> deviation = read(cell.part(spread.group(2)), input, deviation(input.domain()));
             return value.isEmpty() || deviation.isEmpty()
                     ? Optional.empty()
                     : Optional.of(
                             new InputValue(value.get(), new Distribution.Normal(value.get(), deviation.get()), user));
         }
         return read(cell, input).map(value -> InputValue.of(value, user));
+    }
+
+    /** How far a value may lie from what is given: no farther than its limits from each other. */
+    private static Domain deviation(Domain value) {
+        double least = value.least() == Double.MIN_VALUE ? 0 : value.least();
+        return new Domain(
+                "standard uncertainty of " + value.parameter(),
+                value.unit(),
+                Double.MIN_VALUE,
+                BigDecimal.valueOf(value.greatest())
+                        .subtract(BigDecimal.valueOf(least))
+                        .doubleValue(),
+                "write one standard deviation, or leave it out with its +-");
+    }
+
+    /** Whether a bracket opens that does not close. */
+    private static boolean opened(String text) {
+        return text.chars().filter(c -> c == '(').count()
+                > text.chars().filter(c -> c == ')').count();
+    }
+
+    /** A value with its range as it may be written for an input, of numbers that it accepts. */
+    static String exampleOfRange(WorkInput input) {
+        Domain domain = input.domain();
+        boolean percent = isPercent(input);
+        int[] powers = {0, -1, -2, 1};
+        for (int power : powers) {
+            BigDecimal step = BigDecimal.ONE.scaleByPowerOfTen(power);
+            double scale = step.doubleValue() / (percent ? 100 : 1);
+            if (domain.holds(5 * scale) && domain.holds(7 * scale)) {
+                String unit =
+                        percent ? "%" : input.unit().replace("money/", "per ").replace("money", "");
+                String behind = unit.isEmpty() || !needsUnit(input) ? "" : " " + unit;
+                return number(6, step) + behind + " (" + number(5, step) + behind + " to " + number(7, step) + behind
+                        + ")";
+            }
+        }
+        throw new IllegalStateException("no example of " + input);
+    }
+
+    private static String number(int count, BigDecimal step) {
+        return step.multiply(BigDecimal.valueOf(count)).toPlainString();
+    }
+
+    private static Optional<InputValue> refuseRange(Cell cell, WorkInput input) {
+        cell.refuse("a value with its range in brackets behind it", "such as " + exampleOfRange(input));
+        return Optional.empty();
+    }
+
+    /** What stands behind a number. */
+    private static String unit(String text) {
+        Matcher unit = UNIT.matcher(text);
+        return unit.matches() ? unit.group(1) : "";
+    }
+
+    private static boolean needsUnit(WorkInput input) {
+        return !input.unit().isEmpty() && !input.unit().equals("L/L");
+    }
+
+    private static boolean isPercent(WorkInput input) {
+        return input.unit().equals("1/year") || input.unit().equals("1/km");
     }
 
     /** Where the bracket opens that the last character closes; units have brackets too. Below zero where there is none. */
@@ -69,12 +149,11 @@ final class WorkReader {
     }
 
     /** A range whose lesser end may leave its unit to the greater. */
-    private static Optional<InputValue> range(Cell cell, WorkInput input, Optional<String> likeliest, Matcher ends) {
+    private static Optional<InputValue> range(
+            Cell cell, WorkInput input, Optional<String> likeliest, String lesser, String greater) {
         Source user = Sources.get("user");
-        Matcher unit = UNIT.matcher(ends.group(2));
-        String behind = unit.matches() ? unit.group(1) : "";
-        Optional<Double> least = read(cell.part(ends.group(1)).withUnit(behind), input);
-        Optional<Double> greatest = read(cell.part(ends.group(2)), input);
+        Optional<Double> least = read(cell.part(lesser).withUnit(unit(greater)), input);
+        Optional<Double> greatest = read(cell.part(greater), input);
         Optional<Double> value = likeliest.isPresent()
                 ? read(cell.part(likeliest.get()), input)
                 : least.flatMap(low -> greatest.map(high -> (low + high) / 2));
@@ -86,7 +165,7 @@ final class WorkReader {
                     likeliest.isPresent()
                             ? "a range that holds the value, the lesser end first"
                             : "a range, the lesser end first",
-                    "such as 3 min (2 min to 5 min)");
+                    "such as " + exampleOfRange(input));
             return Optional.empty();
         }
         return Optional.of(
@@ -105,7 +184,12 @@ final class WorkReader {
     }
 
     static Optional<Double> read(Cell cell, WorkInput input) {
-        Domain domain = inCurrency(input.domain());
+        return read(cell, input, input.domain());
+    }
+
+    /** A figure in the unit of an input, within limits that may be others than those of the input. */
+    private static Optional<Double> read(Cell cell, WorkInput input, Domain limits) {
+        Domain domain = inCurrency(limits);
         return switch (input.unit()) {
             case "" -> plainOrPercent(cell, domain);
             case "L/L" -> plainOrPercent(cell, domain);
@@ -125,7 +209,7 @@ final class WorkReader {
             case "m2" -> cell.quantity(Units.AREA, domain);
             case "m/min" -> cell.quantity(Units.FEED, domain);
             case "m/s" -> cell.quantity(Units.SPEED, domain);
-            case "m" -> length(cell, domain).map(Length::toMetres);
+            case "m" -> length(cell, domain).map(Length::toMetres).filter(value -> holds(cell, domain, value));
             case "mm" ->
                 cell.length(
                                 Length.ZERO,

@@ -464,9 +464,9 @@ public sealed interface Defect {
                             "ft",
                             8,
                             16,
-                            "the allowance was recalled for logs of 8, 12 and 16 ft alone; "
+                            "the allowance was recalled at 8, 12 and 16 ft and is taken in between, not beyond; "
                                     + (lengthFeet < 8
-                                            ? "of a shorter log leave the sweep out"
+                                            ? "of a shorter log leave the sweep out; its net is then too high"
                                             : "enter the log as logs of 8 to 16 ft, each with its own sweep"))
                     .require(lengthFeet);
             double s = inches("sweep", departure, 12 * lengthFeet);

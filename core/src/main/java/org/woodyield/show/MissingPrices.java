@@ -3,6 +3,7 @@ package org.woodyield.show;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -115,11 +116,11 @@ final class MissingPrices {
 
     private String write(WorkInput input) {
         if (input == WorkInput.LUMBER_PRICE) {
-            return plan.input().unpriced().stream()
-                            .map(Wood::words)
-                            .map(wood -> "any," + wood + ",AMOUNT per bf")
-                            .collect(Collectors.joining("; "))
-                    + " in " + PRICES + " below its first line, size,wood,price";
+            List<String> rows = plan.input().unpriced().stream()
+                    .map(Wood::words)
+                    .map(wood -> "any," + wood + ",AMOUNT per bf")
+                    .toList();
+            return String.join("; ", rows) + " in " + PRICES + (rows.size() == 1 ? ", as a row" : ", each as a row");
         }
         String unit = input.unit();
         String value = switch (unit) {
@@ -144,7 +145,7 @@ final class MissingPrices {
                 .ifPresent(figures::add);
         for (SupplyWay.Kind kind : SupplyWay.Kind.values()) {
             side(
-                            "the choice: " + WorkSections.way(kind).toLowerCase(java.util.Locale.ROOT),
+                            "the choice: " + WorkSections.way(kind).toLowerCase(Locale.ROOT),
                             plan.ways()
                                     .filter(ways -> lacks(ways.workFree(), kind, input))
                                     .isPresent(),
@@ -192,7 +193,7 @@ final class MissingPrices {
                 .filter(way -> way.notCounted().contains(input.label()))
                 .map(way -> WorkSections.way(way.kind()))
                 .distinct()
-                .map(way -> way.toLowerCase(java.util.Locale.ROOT))
+                .map(way -> way.toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));
         return choices.isEmpty() ? Optional.empty() : Optional.of("its own share of the cost of: " + choices);
     }

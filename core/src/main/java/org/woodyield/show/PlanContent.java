@@ -120,8 +120,8 @@ final class PlanContent {
                             + WorkSections.ends(
                                     plan.prospects().runningFree(),
                                     2,
-                                    plan.input().currency()) + ". "
-                            + WorkSections.perFootInWords(money.workValued()) + " with it"
+                                    plan.input().currency()) + ". With it: "
+                            + WorkSections.perFootInWords(money.workValued())
                             + WorkSections.ends(
                                     plan.prospects().runningValued(),
                                     2,

@@ -496,8 +496,10 @@ final class WorkSections {
                 + outlook.drawn()
                         .map(drawn -> {
                             MonteCarlo.Interval interval = drawn.interval(COVERAGE);
+                            boolean leastFirst = Math.abs(interval.least()) <= Math.abs(interval.greatest());
                             return "; 95 % of " + drawn.trials() + " draws lie between "
-                                    + difference(interval.least()) + " and " + difference(interval.greatest())
+                                    + difference(leastFirst ? interval.least() : interval.greatest()) + " and "
+                                    + difference(leastFirst ? interval.greatest() : interval.least())
                                     + "; it pays in " + share(drawn.shareAbove(0)) + " of them";
                         })
                         .orElse("; no input has a range, so there is no interval and no probability");

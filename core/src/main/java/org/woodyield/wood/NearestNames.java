@@ -65,7 +65,8 @@ public final class NearestNames {
         return comma < 0 ? whole : Math.min(whole, edits(wanted, normal(name.substring(0, comma))));
     }
 
-    private static String normal(String name) {
+    /** A name as it is compared: letters and figures in lower case, whatever stands between them a space. */
+    static String normal(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     }
 

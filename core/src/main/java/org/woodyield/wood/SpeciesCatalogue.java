@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -52,7 +51,7 @@ public final class SpeciesCatalogue {
         }
         // A scientific name is a second way in only where it is not shared, as by the types of Douglas-fir.
         for (Species species : all) {
-            names.putIfAbsent(normal(species.scientificName()), species);
+            names.putIfAbsent(NearestNames.normal(species.scientificName()), species);
         }
         this.byId = Collections.unmodifiableMap(ids);
         this.byName = Collections.unmodifiableMap(names);
@@ -60,9 +59,9 @@ public final class SpeciesCatalogue {
 
     private static Collection<String> names(Species species) {
         Collection<String> names = new TreeSet<>();
-        names.add(normal(species.id()));
-        names.add(normal(species.commonName()));
-        species.aliases().forEach(alias -> names.add(normal(alias)));
+        names.add(NearestNames.normal(species.id()));
+        names.add(NearestNames.normal(species.commonName()));
+        species.aliases().forEach(alias -> names.add(NearestNames.normal(alias)));
         return names;
     }
 
@@ -86,7 +85,7 @@ public final class SpeciesCatalogue {
      *     empty where none is near
      */
     public Species find(String name) {
-        Species found = name.isBlank() ? null : byName.get(normal(name));
+        Species found = name.isBlank() ? null : byName.get(NearestNames.normal(name));
         if (found == null) {
             throw new OutOfDomainException(
                     "species",
@@ -109,10 +108,11 @@ public final class SpeciesCatalogue {
 
     /** Names that hold all the words that were written; where none does, the nearest by spelling, if any is near. */
     private String offer(String name) {
-        List<String> words = List.of(normal(name).split(" ", -1));
+        List<String> words = List.of(NearestNames.normal(name).split(" ", -1));
         List<Species> holding = byId.values().stream()
-                .filter(species ->
-                        List.of(normal(species.commonName()).split(" ", -1)).containsAll(words))
+                .filter(species -> List.of(
+                                NearestNames.normal(species.commonName()).split(" ", -1))
+                        .containsAll(words))
                 .sorted(Comparator.comparingInt(SpeciesCatalogue::known).reversed())
                 .toList();
         if (holding.isEmpty()) {
@@ -143,7 +143,7 @@ public final class SpeciesCatalogue {
 
     /** Beyond one wrong letter in three a name is another word. */
     private List<String> nearest(String name) {
-        String wanted = normal(name);
+        String wanted = NearestNames.normal(name);
         int farthest = Math.max(1, wanted.length() / 3);
         Map<String, Integer> distances = new LinkedHashMap<>();
         byName.forEach((known, species) -> distances.merge(species.id(), NearestNames.edits(wanted, known), Math::min));
@@ -154,10 +154,6 @@ public final class SpeciesCatalogue {
                 .limit(NAMES_OFFERED)
                 .map(Map.Entry::getKey)
                 .toList();
-    }
-
-    private static String normal(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     }
 
     private static SpeciesCatalogue read() {

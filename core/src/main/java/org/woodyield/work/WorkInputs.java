@@ -75,10 +75,18 @@ public final class WorkInputs {
      * @param input which
      * @param value its value, spread and source
      * @return a copy
-     * @throws OutOfDomainException if the value is outside the input's limits
+     * @throws OutOfDomainException if the value is outside the input's limits, or a range is given for what is counted
      */
     public WorkInputs with(WorkInput input, InputValue value) {
         input.require(value.value());
+        if (input.isCount() && value.hasSpread()) {
+            throw new OutOfDomainException(
+                    input.label(),
+                    value.spread().toString(),
+                    input.unit(),
+                    "a whole number without a range, " + input.domain().limits(),
+                    "count them, and plan the job again for another count");
+        }
         EnumMap<WorkInput, InputValue> copy = new EnumMap<>(WorkInput.class);
         copy.putAll(values);
         copy.put(input, value);

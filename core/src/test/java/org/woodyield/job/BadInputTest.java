@@ -157,8 +157,8 @@ class BadInputTest {
         expect(
                 at(PROPERTIES, "work.rated-power", "work.rated-power"),
                 "'4.2 PS'",
-                "kw, w, hp",
-                "the unit 'ps' is not known");
+                "kW, W, hp",
+                "the unit 'PS' is not known");
     }
 
     @Test

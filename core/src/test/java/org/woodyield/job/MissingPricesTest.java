@@ -66,6 +66,7 @@ class MissingPricesTest {
         assertThat(words(job))
                 .contains("Prices are missing: money.purchase, ", "the saw year by year is left out")
                 .contains("A travelling sawyer: left out, no price of the logs")
+                .contains("not known per usable board foot without own work. With it: not known")
                 .doesNotContain(
                         "where they change places",
                         "0.00 USD",
@@ -97,6 +98,16 @@ class MissingPricesTest {
         assertThat(words(job))
                 .contains("Prices are missing: money.fuel-price. ")
                 .contains("This saw: left out, no price of fuel (money.fuel-price).");
+    }
+
+    @Test
+    void aPriceOfLumberIsToBeWrittenAsARow() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).without("prices.csv");
+        assertThat(missing(job))
+                .anySatisfy(row -> assertThat(row)
+                        .containsPattern(
+                                "any,[a-z ]+,AMOUNT per bf(; any,[a-z ]+,AMOUNT per bf in prices.csv, each| in prices.csv,)"
+                                        + " as a row"));
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobInput.Assumption;
@@ -30,6 +31,7 @@ import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 import org.woodyield.source.Standing;
 import org.woodyield.wood.SpeciesCatalogue;
+import org.woodyield.work.Outlook;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
@@ -224,6 +226,21 @@ class PlanSheetTest {
         }
         assertThat(cubicMetres.get(5)).isEqualTo(sum);
         assertThat(cubicMetres.get(6)).isEqualTo(PLAN.solid().cubicMetres());
+    }
+
+    private static String prospect(double least, double greatest) {
+        MonteCarlo drawn = MonteCarlo.run(draws -> least + (greatest - least) * draws.nextDouble(), 1, 400);
+        return new WorkSections(new PlanWords(PLAN))
+                .prospect(new Outlook((least + greatest) / 2, Optional.of(drawn), List.of()));
+    }
+
+    /** A saving below zero is a cost: its ends turn round, and the lesser amount is still to stand first. */
+    @Test
+    void theLesserAmountOfAnIntervalStandsFirst() {
+        assertThat(prospect(-280, -230)).containsPattern("lie between 23[0-9.]+ USD more and 27[0-9.]+ USD more;");
+        assertThat(prospect(230, 280)).containsPattern("lie between 23[0-9.]+ USD less and 27[0-9.]+ USD less;");
+        assertThat(prospect(-50, 20)).containsPattern("lie between 1[0-9.]+ USD less and 4[0-9.]+ USD more;");
+        assertThat(prospect(-20, 50)).containsPattern("lie between 1[0-9.]+ USD more and 4[0-9.]+ USD less;");
     }
 
     /** Every figure of work and money fixed: the verdict stands, without interval and probability. */

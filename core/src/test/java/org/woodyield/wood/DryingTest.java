@@ -186,17 +186,10 @@ class DryingTest {
         "1 in, 6 in, 8 ft, 3/4 in, 0 in, spacing of the stickers"
     })
     void aStackOfNothingIsRefusedAndSaysWhatIsNothing(
-            String thickness, String width, String length, String sticker, String spacing, String what) {
+            Length thickness, Length width, Length length, Length sticker, Length spacing, String what) {
         assertThatExceptionOfType(OutOfDomainException.class)
                 .isThrownBy(() -> new LumberStack(
-                        10,
-                        Length.parse(thickness),
-                        Length.parse(width),
-                        Length.parse(length),
-                        Length.feet(4),
-                        Length.inches(1),
-                        Length.parse(sticker),
-                        Length.parse(spacing)))
+                        10, thickness, width, length, Length.feet(4), Length.inches(1), sticker, spacing))
                 .satisfies(refusal -> assertThat(refusal.parameter()).isEqualTo(what));
     }
 
@@ -239,14 +232,13 @@ class DryingTest {
         "4 ft, 1 in, 3/4 in, 24.1 in, spacing of the stickers, 24 in"
     })
     void stackingOutsideItsMeasuresIsRefused(
-            String width, String gap, String sticker, String spacing, String what, String limit) {
+            Length width, Length gap, Length sticker, Length spacing, String what, Length limit) {
         assertThatExceptionOfType(OutOfDomainException.class)
-                .isThrownBy(() -> new Stacking(
-                        Length.parse(width), Length.parse(gap), Length.parse(sticker), Length.parse(spacing)))
+                .isThrownBy(() -> new Stacking(width, gap, sticker, spacing))
                 .satisfies(refusal -> {
                     assertThat(refusal.parameter()).isEqualTo(what);
                     assertThat(Length.parse(refusal.limits().replace("up to ", "")))
-                            .isEqualTo(Length.parse(limit));
+                            .isEqualTo(limit);
                     assertThat(refusal.remedy()).isNotEmpty();
                 });
     }

@@ -1,12 +1,14 @@
 package org.woodyield.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Propagation;
 import org.woodyield.measure.Uncertain;
 import org.woodyield.source.Sources;
@@ -36,6 +38,21 @@ class OutlookTest {
                 .doesNotContain(WorkInput.INTEREST, WorkInput.ENERGY_SOFTWOOD);
         assertThat(outlook.drawn().orElseThrow().interval(0.9).least()).isLessThan(outlook.value());
         assertThat(outlook.drawn().orElseThrow().interval(0.9).greatest()).isGreaterThan(outlook.value());
+    }
+
+    /** Draws of a count would be parts of it, so a range is refused where it is given and not in the middle of the draws. */
+    @Test
+    void aRangeOfACountIsRefusedWhereItIsGiven() {
+        InputValue ranged = InputValue.within(3, 2, 6, Sources.get("given"));
+        assertThatExceptionOfType(OutOfDomainException.class)
+                .isThrownBy(() -> CuttingRateTest.CHAIN.with(WorkInput.PLACES, ranged))
+                .satisfies(refusal -> {
+                    assertThat(refusal.parameter()).isEqualTo(WorkInput.PLACES.label());
+                    assertThat(refusal.limits()).isEqualTo("a whole number without a range, 1 to 10000");
+                    assertThat(refusal.remedy()).contains("count them");
+                });
+        WorkInputs counted = CuttingRateTest.CHAIN.with(WorkInput.PLACES, InputValue.of(3, ranged.source()));
+        assertThat(Outlook.of(counted, OutlookTest::hours, 1, 100).value()).isPositive();
     }
 
     @Test

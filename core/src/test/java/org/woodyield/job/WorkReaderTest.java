@@ -1,0 +1,112 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.woodyield.measure.Distribution;
+import org.woodyield.work.InputValue;
+import org.woodyield.work.WorkInput;
+
+/** Figures of work and money with what they may lie between, as people write them. */
+class WorkReaderTest {
+
+    private final Problems problems = new Problems();
+
+    private Optional<InputValue> read(WorkInput input, String text) {
+        return WorkReader.readWithRange(new Cell("job.properties", 1, input.keyOfJob(), text, problems), input);
+    }
+
+    private Problem onlyProblem(WorkInput input, String text) {
+        assertThat(read(input, text)).as(text).isEmpty();
+        assertThat(problems.inOrder()).hasSize(1);
+        return problems.inOrder().get(0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "SOUND_LEVEL, 100 dB(A) +- 3 dB(A), 100, 3",
+        "HOURS_PER_DAY, 6 h +- 20 min, 6, 0.3333333333333333",
+        "LOAD_LIMIT, 100 kg ± 5 kg, 100, 5",
+        "UTILISATION, 70 % +- 0.5 %, 0.7, 0.005",
+        "ALTITUDE, 300 m +- 10 m, 300, 10",
+        "BITE, 0.6 mm +- 0.1 mm, 0.6, 0.1",
+        "DRAG_SLOPE, -5 deg +- 100 deg, -5, 100"
+    })
+    void aDeviationIsHeldToTheWidthOfTheLimitsAndNotToTheLimits(
+            WorkInput input, String text, double value, double deviation) {
+        Distribution spread = read(input, text).orElseThrow().spread();
+        assertThat(spread.mean()).isCloseTo(value, within(1e-12));
+        assertThat(spread.standardDeviation()).isCloseTo(deviation, within(1e-12));
+        assertThat(problems.isEmpty()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "SOUND_LEVEL, 100 dB(A) +- 101 dB(A), 101 dB(A), 'above 0, up to 100 dB(A)'",
+        "SOUND_LEVEL, 100 dB(A) +- 0 dB(A), 0 dB(A), 'above 0, up to 100 dB(A)'",
+        "FUEL_DENSITY, 0.7 kg/L +- 2 kg/L, 2 kg/L, 'above 0, up to 0.6 kg/L'",
+        "ALTITUDE, 300 m +- 0 m, 0 m, 'above 0, up to 5000 m'",
+        "UTILISATION, 70 % +- -5 %, -5 %, 'above 0, up to 99 %'"
+    })
+    void aDeviationOfNothingOrWiderThanTheLimitsIsRefused(
+            WorkInput input, String text, String refused, String allowed) {
+        Problem problem = onlyProblem(input, text);
+        assertThat(problem.value()).isEqualTo(refused);
+        assertThat(problem.allowed()).isEqualTo(allowed);
+        assertThat(problem.remedy()).contains("one standard deviation");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "WAGE, 14 (10 to 20) per h, 10, 14, 20",
+        "SETTING, 2 (1 to 3) min, 1, 2, 3",
+        "SETTING, 2(1 to 3)min, 1, 2, 3",
+        "SOUND_LEVEL, 100 (95 to 105) dB(A), 95, 100, 105",
+        "DRAG_SLOPE, -4 (-5 to 6) deg, -5, -4, 6",
+        "ALTITUDE, 300 (200 to 400) m, 200, 300, 400",
+        "VIBRATION, 5 (4 to 6) m/s2, 4, 5, 6"
+    })
+    void aUnitBehindTheBracketsIsThatOfAllThree(
+            WorkInput input, String text, double least, double value, double greatest) {
+        assertThat(read(input, text).orElseThrow().spread())
+                .isEqualTo(new Distribution.Triangular(least, value, greatest));
+    }
+
+    @ParameterizedTest
+    @EnumSource(WorkInput.class)
+    void theRangeThatARefusalShowsIsAccepted(WorkInput input) {
+        if (input.isCount()) {
+            return;
+        }
+        String shown = WorkReader.exampleOfRange(input);
+        assertThat(read(input, shown))
+                .as(shown)
+                .hasValueSatisfying(value -> assertThat(value.hasSpread()).isTrue());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "WAGE, 14 (10 per h to 20 per h) per h, 6 per h (5 per h to 7 per h)",
+        "SETTING, 2 min (1 to 3), 6 min (5 min to 7 min)",
+        "SETTING, 2 (1 min to 3) min, 6 min (5 min to 7 min)"
+    })
+    void aRangeOfAnotherFormIsToldOnceWithOneThatCanBeWritten(WorkInput input, String text, String shown) {
+        Problem problem = onlyProblem(input, text);
+        assertThat(problem.value()).isEqualTo(text);
+        assertThat(problem.remedy()).isEqualTo("such as " + shown);
+    }
+
+    @Test
+    void unitsAreShownAsTheyAreWrittenAndReadInCapitalsOrNot() {
+        assertThat(onlyProblem(WorkInput.SOUND_LEVEL, "100").allowed()).endsWith("written with its unit: dB(A)");
+        assertThat(Units.POWER.words()).isEqualTo("kW, W, hp");
+        assertThat(read(WorkInput.SOUND_LEVEL, "100 DB(a)").orElseThrow().value())
+                .isEqualTo(100);
+        assertThat(read(WorkInput.WAGE, "14 PER H").orElseThrow().value()).isEqualTo(14);
+    }
+}
