@@ -2,7 +2,9 @@ package org.woodyield.show;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.Rounding;
 import org.woodyield.plan.JobInput;
@@ -12,6 +14,7 @@ import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawPass;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SawnPiece;
+import org.woodyield.sawing.TurnedShim;
 
 /**
  * The first cut of a log in words: where the face stands, the shim, the guide and how straight it has to be.
@@ -42,7 +45,26 @@ record FirstCutWords(SawingPlan sawing, JobInput input) {
             lines.add("A pass that leaves its plane harms the pieces on its two sides only, as long as the log does not"
                     + " move and lies well on its bearing face.");
         }
+        turned(lengths).ifPresent(lines::add);
         return lines;
+    }
+
+    private Optional<String> turned(LengthText lengths) {
+        List<TurnedShim> shims = TurnedShim.of(sawing);
+        if (shims.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                "What is turned on its waney side is planned with the axis of the log level. On level supports at its ends it"
+                        + " then wants: "
+                        + shims.stream()
+                                .map(shim -> lengths.near(shim.height()) + " under the "
+                                        + (shim.underSmallEnd() ? "small" : "large") + " end for "
+                                        + (shim.firstPass() == shim.lastPass()
+                                                ? "pass " + shim.firstPass()
+                                                : "passes " + shim.firstPass() + " to " + shim.lastPass()))
+                                .collect(Collectors.joining("; "))
+                        + ".");
     }
 
     private void guide(FirstCut cut, LengthText lengths, List<String> lines) {
