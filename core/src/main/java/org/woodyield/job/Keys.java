@@ -52,6 +52,8 @@ final class Keys {
     static final Key PATTERN_TURNS = Key.optional("pattern.turns", "0 deg; 45 deg");
     static final Key PATTERN_CANTS = Key.optional("pattern.cants", "yes");
     static final Key PATTERN_GRID = Key.optional("pattern.grid", "1/8 in");
+    static final Key PATTERN_FRAMES = Key.optional("pattern.frames", "axis; bark above; bark below; offset 3/4 in");
+    static final Key PATTERN_TRIM_START = Key.optional("pattern.trim-start", "1 ft");
 
     /** The figures of work and money, by key; what lumber costs when bought stands in a table of its own. */
     static final Map<WorkInput, Key> WORK = work();
@@ -94,7 +96,9 @@ final class Keys {
                 DRYING_PITH_DISTANCE,
                 PATTERN_TURNS,
                 PATTERN_CANTS,
-                PATTERN_GRID));
+                PATTERN_GRID,
+                PATTERN_FRAMES,
+                PATTERN_TRIM_START));
         all.addAll(WORK.values());
         return List.copyOf(all);
     }

@@ -31,6 +31,9 @@ final class SettingsReader {
     /** Finer steps make a search of hours, and no saw is set so. */
     private static final Length FINEST_STEP = Length.nanometres(250_000);
 
+    /** Each start is tried for each strip. */
+    private static final Length FINEST_TRIM = Length.inches(1);
+
     private static final Domain WIND = Domain.of("wind of the guide", "degrees", 0, 10);
     private static final Domain FLAT_SHARE = Domain.of("share of the planing allowance", "%", 0.1, 100);
     private static final String CHECK = "check the unit";
@@ -226,11 +229,25 @@ final class SettingsReader {
         Optional<Length> grid = settings.cell(Keys.PATTERN_GRID)
                 .map(cell -> cell.lengthUpTo(Length.inches(1), "1/8 in serves well"))
                 .orElseGet(() -> Optional.of(assume("grid of the first face", standard.grid() + "", standard.grid())));
-        if (turns.isEmpty() || cants.isEmpty() || grid.isEmpty()) {
+        // Every plan of a log states its frames and starts of trims, so what is not given needs no line of its own.
+        Optional<SearchSpace> framed = settings.cell(Keys.PATTERN_FRAMES)
+                .map(cell -> FramesReader.read(cell, standard))
+                .orElse(Optional.of(standard));
+        Optional<Length> trim = settings.cell(Keys.PATTERN_TRIM_START)
+                .map(cell -> cell.length(
+                        FINEST_TRIM,
+                        Length.feet(60),
+                        "1 in to 60 ft",
+                        "give the step along the log, such as 1 ft; without the key trims start at the ends only"))
+                .orElse(Optional.of(standard.startStep()));
+        if (turns.isEmpty() || cants.isEmpty() || grid.isEmpty() || framed.isEmpty() || trim.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                standard.withTurns(turns.get()).withCants(cants.get()).withGrid(grid.get()));
+        return Optional.of(framed.get()
+                .withTurns(turns.get())
+                .withCants(cants.get())
+                .withGrid(grid.get())
+                .withStartStep(trim.get()));
     }
 
     Optional<WorkInputs> work() {

@@ -1,0 +1,152 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How a job says how its logs may lie and where trims may start, and what the plan then says. */
+class FramesOfAJobTest {
+
+    private static final String GRID = "pattern.grid = 1/8 in";
+    private static final Pattern WORTH = Pattern.compile("at which it was sawn: ([0-9.]+) USD");
+
+    @TempDir
+    Path folder;
+
+    private EditedDemo job;
+
+    /** A straight cone of 12 to 16 in inside bark, in which boards shorter than the log are wanted too. */
+    @BeforeEach
+    void aTaperedLog() {
+        job = EditedDemo.small(folder.resolve("job"));
+        job.write("logs.csv", """
+                id,species,length,small-end,measured,large-end
+                A,eastern white pine,12 ft 4 in,12 in,inside bark,16 in
+                """.getBytes(StandardCharsets.UTF_8));
+        job.write("wanted.csv", """
+                id,size,length,quantity,wood,surface,moisture
+                stud,2x4,12 ft,30,softwood,dressed dry,15 %
+                board,1x4,8 ft,60,softwood,dressed dry,15 %
+                """.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private EditedDemo with(String lines) {
+        return job.with("job.properties", GRID, GRID + "\n" + lines);
+    }
+
+    private String planned() {
+        Run run = job.run();
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isZero();
+        return run.out().replaceAll("\\s+", " ");
+    }
+
+    private static double worth(String plan) {
+        Matcher matcher = WORTH.matcher(plan);
+        assertThat(matcher.find()).isTrue();
+        return Double.parseDouble(matcher.group(1));
+    }
+
+    private void refused(String frames, String... parts) {
+        job = EditedDemo.small(folder.resolve("job"));
+        Run run = with("pattern.frames = " + frames).run("--check");
+        assertThat(run.err()).hasLineCount(1).contains("pattern.frames: ").contains(parts);
+        assertThat(run.code()).isEqualTo(2);
+    }
+
+    @Test
+    void withoutTheKeysItIsTheAxisAndTheTwoEnds() {
+        String plan = planned();
+        assertThat(plan)
+                .contains("the log lies parallel to the axis", "frames: parallel to the axis;")
+                .contains("starting at the small end or so as to end at the large end");
+        with("pattern.frames = axis");
+        assertThat(planned()).isEqualTo(plan);
+    }
+
+    /**
+     * On level supports the axis of a cone of 12 to 16 in falls by 2 in toward the small end. Level, it wants 2 in there;
+     * falling by 2 in to the large end 4 in, rising by 2 in none; rising by 3/4 in 1 1/4 in, falling by it 2 3/4 in.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "axis, parallel to the axis, 'put 2 in under the small end'",
+        "bark above, parallel to the bark on the upper face, 'put 4 in under the small end'",
+        "Bark  Below, parallel to the bark on the lower face, 'it lies as planned without a shim'",
+        "offset 3/4 in, offset by a given distance, 'put 1 1/4 in under the small end'",
+        "offset -3/4 in, offset by a given distance, 'put 2 3/4 in under the small end'",
+        "offset 3 in, offset by a given distance, 'put 1 in under the large end'"
+    })
+    void thePlanSaysHowTheLogLiesAndOnWhatShim(String frames, String words, String shim) {
+        with("pattern.frames = " + frames);
+        assertThat(planned()).contains("the log lies " + words, "On level supports at the ends", shim);
+    }
+
+    @Test
+    void alongTheBarkATaperedLogGivesMoreAndTheBetterFrameIsTaken() {
+        double axis = worth(planned());
+        with("pattern.frames = axis; bark above; bark below; offset 3/4 in");
+        String plan = planned();
+        assertThat(worth(plan)).isGreaterThan(axis);
+        assertThat(plan)
+                .contains("the log lies parallel to the bark on the ")
+                .contains("frames: parallel to the axis; parallel to the bark on the upper face; parallel to the bark"
+                        + " on the lower face; large end lifted by 3/4 in;");
+    }
+
+    /** Where a log bows, a short stud fits in the bow that fits at neither end. */
+    @Test
+    void trimsThatStartInBetweenAreTriedAndStated() {
+        job.write("logs.csv", """
+                id,species,length,small-end,measured,large-end,sweep,sweep-direction
+                A,eastern white pine,12 ft 4 in,12 in,inside bark,14 in,3 in,90 deg
+                """.getBytes(StandardCharsets.UTF_8));
+        job.write("wanted.csv", """
+                id,size,length,quantity,wood,surface,moisture
+                stud,2x4,8 ft,60,softwood,dressed dry,15 %
+                """.getBytes(StandardCharsets.UTF_8));
+        double ends = worth(planned());
+        with("pattern.trim-start = 1 ft");
+        String plan = planned();
+        assertThat(plan).contains("starting at multiples of 12 in from the small end or so as to end at the large end");
+        assertThat(worth(plan)).isGreaterThan(ends);
+    }
+
+    @Test
+    void whatIsNoFrameIsRefusedWithTheNearest() {
+        refused("axis; bark abve", "'bark abve'", "bark above, bark below, offset", "is bark above meant?");
+        refused("axis, bark above", "write semicolons, not commas: axis; bark above");
+        refused("axis;", "allowed: axis, bark above, bark below, offset; nothing stands here");
+    }
+
+    @Test
+    void aFrameTwiceIsRefused() {
+        refused("axis; bark above; Axis", "'Axis'", "each frame once");
+        refused("offset 1 in; offset 2 in", "'offset 2 in'", "each frame once, an offset too");
+    }
+
+    @Test
+    void anOffsetHasALengthAndNothingElseHas() {
+        refused("axis; offset", "'offset'", "offset with a length behind it", "such as offset 3/4 in");
+        refused("offset 3/4", "'3/4'", "such as");
+        refused("offset 3 ft", "'3 ft'", "0 to 24 in");
+        refused("axis 3/4 in", "'axis 3/4 in'", "axis without a length", "or write offset 3/4 in");
+    }
+
+    @Test
+    void aStepOfTrimsIsALength() {
+        Run run = with("pattern.trim-start = 1/2 in").run("--check");
+        assertThat(run.err()).hasLineCount(1).contains("pattern.trim-start: '1/2 in'", "1 in to 60 ft", "such as 1 ft");
+        assertThat(run.code()).isEqualTo(2);
+        job.with("job.properties", "pattern.trim-start = 1/2 in", "pattern.trim-start = 1 ft");
+        assertThat(job.run("--check").code()).isZero();
+    }
+}
