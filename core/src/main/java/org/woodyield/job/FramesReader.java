@@ -48,8 +48,7 @@ final class FramesReader {
                 if (lift.isEmpty()) {
                     continue;
                 }
-                framed = framed.withOffset(
-                        split.group(3).equals("-") ? Length.ZERO.minus(lift.get()) : lift.get());
+                framed = framed.withOffset(split.group(3).equals("-") ? Length.ZERO.minus(lift.get()) : lift.get());
             }
             lays.add(lay.get());
         }
