@@ -77,7 +77,13 @@ final class AirReader {
         List<Double> percents = new ArrayList<>();
         for (Cell cell : temperatures) {
             String text = cell.text().toLowerCase(Locale.ROOT);
-            if (text.endsWith(fahrenheit ? "c" : "f")) {
+            if (!text.endsWith("c") && !text.endsWith("f")) {
+                cell.refuse(
+                        "a temperature with its unit, °F or °C",
+                        text.matches("-?[0-9.]+")
+                                ? "write " + text + " °F or " + text + " °C"
+                                : "such as 70 °F or 21 °C");
+            } else if (text.endsWith(fahrenheit ? "c" : "f")) {
                 cell.refuse("one unit for all months", "write all in °F or all in °C");
             } else {
                 cell.quantity(fahrenheit ? Units.FAHRENHEIT : Units.CELSIUS, domain)

@@ -231,7 +231,14 @@ final class BuckCommand implements Subcommand {
             if (cell.isPresent()) {
                 grade = cell.get().text();
                 if (!prices.grades().contains(grade)) {
-                    cell.get().refuse(String.join(", ", prices.grades()), "take one of the buyer's grades");
+                    if (prices.grades().equals(List.of(PLAIN_GRADE))) {
+                        cell.get()
+                                .refuse(
+                                        "no grade, since the table of prices has no column " + GRADE,
+                                        "give the prices their grades, or empty the column " + GRADE + " of the stem");
+                    } else {
+                        cell.get().refuse(String.join(", ", prices.grades()), "take one of the buyer's grades");
+                    }
                 }
             } else if (graded.isEmpty()) {
                 continue;

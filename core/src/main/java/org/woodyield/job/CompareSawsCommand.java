@@ -118,7 +118,7 @@ final class CompareSawsCommand implements Subcommand {
             Progress progress =
                     Progress.of("planning with " + job.saw().name(), terminal.messages(), Progress.isWatched());
             try {
-                plans.add(Outputs.planned(job, progress::reached));
+                plans.add(Outputs.planned(job, " of " + job.saw().name(), progress::reached));
             } finally {
                 progress.end();
             }

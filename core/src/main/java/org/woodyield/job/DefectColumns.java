@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 import org.woodyield.scaling.Defect;
 
 /**
@@ -64,7 +65,23 @@ final class DefectColumns {
      * @param begins how far from the small end, if that is said
      * @param allAlong whether it has no place, because it goes along the whole log
      */
-    record Found(Defect defect, Optional<Length> begins, boolean allAlong) {}
+    record Found(Defect defect, Optional<Length> begins, boolean allAlong) {
+
+        /** What is to be said of a defect that is longer than the log has left for it; without a place it is refused. */
+        Optional<String> beyond(Length log) {
+            return begins.filter(at -> !allAlong
+                            && defect.stretch()
+                                    .filter(far -> far.compareTo(log.minus(at)) > 0)
+                                    .isPresent())
+                    .map(at ->
+                            defect.label() + " at " + feet(at) + " reaches beyond the end of the log: counted for the "
+                                    + feet(log.minus(at)) + " that are left");
+        }
+
+        private static String feet(Length length) {
+            return length.inFeet(64, Rounding.HALF_UP);
+        }
+    }
 
     /** What a defect is written with, in this order, and an example. */
     private record Form(List<String> parts, String example) {

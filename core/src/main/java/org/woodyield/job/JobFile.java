@@ -2,6 +2,7 @@ package org.woodyield.job;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The files of a job folder, in the order in which they are read. */
 enum JobFile {
@@ -42,6 +43,18 @@ enum JobFile {
 
     static List<String> names() {
         return Arrays.stream(values()).map(JobFile::fileName).toList();
+    }
+
+    /** The files that a job needs, and those that it may have, in words. */
+    static String words() {
+        return names(true) + "; if wanted also " + names(false);
+    }
+
+    private static String names(boolean required) {
+        return Arrays.stream(values())
+                .filter(file -> file.required == required)
+                .map(JobFile::fileName)
+                .collect(Collectors.joining(", "));
     }
 
     /** Where a file stands among the others; a file that is none of them comes last. */

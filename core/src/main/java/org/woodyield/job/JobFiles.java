@@ -35,7 +35,7 @@ interface JobFiles {
         @Override
         public Optional<byte[]> bytes(String fileName) throws IOException {
             try {
-                return Optional.of(Files.readAllBytes(path.resolve(fileName)));
+                return Optional.of(FileText.bytes(path.resolve(fileName)));
             } catch (NoSuchFileException e) {
                 return Optional.empty();
             }

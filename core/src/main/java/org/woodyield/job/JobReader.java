@@ -186,7 +186,7 @@ final class JobReader {
                         0,
                         "",
                         "",
-                        "a job folder with " + String.join(", ", JobFile.names()),
+                        "a job folder with " + JobFile.words(),
                         likely.isEmpty()
                                 ? "the file is missing; woodyield new-job writes an example"
                                 : "the file is missing; rename " + String.join(" or ", likely));

@@ -11,6 +11,7 @@ import java.util.concurrent.Executors;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.Planner;
@@ -37,7 +38,7 @@ record Outputs(PlanSheet sheet) {
 
     /** Plans a job and lays the plan out, if wanted with what one log would give if one thing were otherwise. */
     static Outputs of(JobInput job, Source origin, Optional<Question> whatIf, BiConsumer<Integer, Integer> progress) {
-        JobPlan plan = planned(job, progress);
+        JobPlan plan = planned(job, " in " + JobFile.JOB.fileName(), progress);
         PlanSheet sheet = PlanSheet.of(plan, origin);
         return new Outputs(
                 whatIf.map(question -> sheet.with(question.answer(plan))).orElse(sheet));
@@ -61,8 +62,27 @@ record Outputs(PlanSheet sheet) {
         return files;
     }
 
-    /** Plans a job. */
-    static JobPlan planned(JobInput job, BiConsumer<Integer, Integer> progress) {
+    /**
+     * Plans a job.
+     *
+     * @param saw where the saw is described
+     */
+    static JobPlan planned(JobInput job, String saw, BiConsumer<Integer, Integer> progress) {
+        try {
+            return planned(job, progress);
+        } catch (OutOfDomainException e) {
+            throw e.parameter().equals(Planner.WIDTH)
+                    ? new OutOfDomainException(
+                            e.parameter(),
+                            e.value(),
+                            e.unit(),
+                            e.limits(),
+                            "check " + Keys.SAW_WIDTH.text() + saw + "; or " + e.remedy())
+                    : e;
+        }
+    }
+
+    private static JobPlan planned(JobInput job, BiConsumer<Integer, Integer> progress) {
         if (job.logs().size() < WORTH_THREADS) {
             return Planner.plan(job, progress, Runnable::run);
         }
@@ -77,10 +97,18 @@ record Outputs(PlanSheet sheet) {
 
     /** What was read, in one line. */
     static String summary(JobInput job) {
-        return job.title() + ": " + job.logs().size() + " logs, " + job.pieces().size() + " kinds of pieces, "
-                + job.areas().size() + " areas, "
-                + (job.naturalEdges().isEmpty() ? "" : job.naturalEdges().size() + " kinds with natural edges, ")
-                + job.prices().size() + " prices; no problem found\n";
+        return job.title() + ": " + counted(job.logs().size(), "log", "logs") + ", "
+                + counted(job.pieces().size(), "kind of pieces", "kinds of pieces") + ", "
+                + counted(job.areas().size(), "area", "areas") + ", "
+                + (job.naturalEdges().isEmpty()
+                        ? ""
+                        : counted(job.naturalEdges().size(), "kind", "kinds") + " with natural edges, ")
+                + counted(job.prices().size(), "price", "prices")
+                + "; no problem found in the files; whether the saw can cut each log is seen only in planning\n";
+    }
+
+    private static String counted(int count, String one, String several) {
+        return count + " " + (count == 1 ? one : several);
     }
 
     /** Not a name that a file of a job has, so that a plan is never taken for one. */

@@ -34,7 +34,8 @@ final class PlanCommand implements Subcommand {
                                 + " '1x6, 8 ft, dressed dry, 15 %%' (size, length, surface, moisture).")
                 .flag(
                         "--check",
-                        "Only read the job, and what is written beside it, and tell what is wrong; plan and write nothing.")
+                        "Only read the job, and what is written beside it, and tell what is wrong; plan and"
+                                + " write nothing. Whether the saw can cut each log is not looked at: only planning sees that.")
                 .footer(
                         "",
                         "Exit codes: 0 done, a shortage of wood included; 1 a fault of this program;",

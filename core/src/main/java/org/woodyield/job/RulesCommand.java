@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.woodyield.log.Log;
 import org.woodyield.log.SolidVolume;
 import org.woodyield.measure.Length;
@@ -30,6 +31,7 @@ import picocli.CommandLine.ParseResult;
 /** Lists log rules, cubic rules and laws, describes one, or shows how one scales a log. */
 final class RulesCommand implements Subcommand {
 
+    private static final String MIDDLE = "--middle";
     private static final String EXAMPLE = "such as '14 in' '16 ft'";
 
     @Override
@@ -49,17 +51,23 @@ final class RulesCommand implements Subcommand {
                 .argumentIfAny(
                         "DIAMETER",
                         "Diameter inside bark, such as '14 in'; the working is then shown. For a log rule the scaling"
-                                + " diameter, for a law that of the small end, for a cubic rule the reading at its place.")
+                                + " diameter, for a law that of the small end, for a cubic rule the reading at its place, for"
+                                + " huber that of mid-length.")
                 .argumentIfAny("LENGTH", "Length, such as '16 ft'.")
                 .argumentIfAny(
                         "LARGE",
                         "Diameter of the large end, where a law divides the log or a rule asks for more than the small"
                                 + " end; the other is then that of the small end.")
+                .option(
+                        MIDDLE,
+                        "DIAMETER",
+                        "Diameter at mid-length, for newton and huber; where both ends are given without it, their mean"
+                                + " is assumed and the working says so.")
                 .spec();
     }
 
     /** The log that is asked about. */
-    private record Asked(Length diameter, Length length, Optional<Length> large) {
+    private record Asked(Length diameter, Length length, Optional<Length> large, Optional<Length> middle) {
 
         Length needLarge(String why) {
             return large.orElseThrow(() -> new BadInputException(
@@ -88,6 +96,7 @@ final class RulesCommand implements Subcommand {
         String diameter = given.matchedPositionalValue(1, "");
         String length = given.matchedPositionalValue(2, "");
         String large = given.matchedPositionalValue(3, "");
+        String middle = given.matchedOptionValue(MIDDLE, null);
         if (id.isEmpty()) {
             return terminal.print("list", list());
         }
@@ -104,7 +113,20 @@ final class RulesCommand implements Subcommand {
                 : Optional.of(new Asked(
                         parsed("DIAMETER", diameter),
                         parsed("LENGTH", length),
-                        large.isEmpty() ? Optional.empty() : Optional.of(parsed("LARGE", large))));
+                        large.isEmpty() ? Optional.empty() : Optional.of(parsed("LARGE", large)),
+                        Optional.ofNullable(middle).map(text -> parsed(MIDDLE, text))));
+        if (middle != null && rule.filter(RulesCommand::asksMiddle).isEmpty()) {
+            throw new BadInputException(MIDDLE + " is not used by '" + id + "'; allowed: with "
+                    + Arrays.stream(SolidVolume.values())
+                            .filter(SolidVolume::asksMiddle)
+                            .map(SolidVolume::id)
+                            .collect(Collectors.joining(" or "))
+                    + "; leave it out, and write the diameter at the place that the rule names as DIAMETER");
+        }
+        if (middle != null && asked.isEmpty()) {
+            throw new BadInputException(
+                    MIDDLE + " is given without a log; allowed: behind a diameter and a length, " + EXAMPLE);
+        }
         if (rule.isEmpty()) {
             Optional<Jurisdiction> place = Scalings.law(id, problems);
             if (place.isEmpty()) {
@@ -156,19 +178,34 @@ final class RulesCommand implements Subcommand {
                     : shown(one.working(asked.diameter(), asked.length()));
         }
         if (rule instanceof Scaling.Formula formula) {
-            SolidVolume one = formula.formula();
-            Log log = asked.log("the formula wants both ends", one.asksLargeEnd() || one.asksMiddle());
-            return shown(one.working(
-                    log.smallEndMean().toFeet(),
-                    log.meanDiameter(log.length().dividedBy(2, Rounding.DOWN)).toFeet(),
-                    log.largeEndMean().toFeet(),
-                    log.length().toFeet(),
-                    "ft"));
+            return shown(volume(formula.formula(), asked));
         }
         return shown(Firmwood.cubicMetresWorking(
                 asked.diameter().toMillimetres() / 20,
                 asked.needLarge("the rule wants the radii of both ends").toMillimetres() / 20,
                 asked.length().toMetres()));
+    }
+
+    private static boolean asksMiddle(Scaling rule) {
+        return rule instanceof Scaling.Formula formula && formula.formula().asksMiddle();
+    }
+
+    /** A diameter that stands alone is the one that the formula asks for; a middle that nobody gave is told as assumed. */
+    private static Working volume(SolidVolume formula, Asked asked) {
+        boolean assumed = formula.asksMiddle()
+                && asked.middle().isEmpty()
+                && (formula.asksLargeEnd() || asked.large().isPresent());
+        Log log = asked.log("the formula wants both ends", formula.asksLargeEnd());
+        Length middle = assumed
+                ? log.meanDiameter(log.length().dividedBy(2, Rounding.DOWN))
+                : asked.middle().orElse(asked.diameter());
+        Working working = formula.working(
+                log.smallEndMean().toFeet(),
+                middle.toFeet(),
+                log.largeEndMean().toFeet(),
+                log.length().toFeet(),
+                "ft");
+        return assumed ? working.givenBy("m", Sources.get("middle-assumed")) : working;
     }
 
     private static String shown(Working working) {

@@ -59,6 +59,7 @@ final class ScaledLogs {
     private int scaled;
     private int inPart;
     private int repeated;
+    private int beyond;
     private final Map<String, Integer> firstLines = new HashMap<>();
 
     private ScaledLogs(String file, String text, List<Scaling> scalings, double leastSound) {
@@ -166,6 +167,11 @@ final class ScaledLogs {
             repeated++;
             join(caution, "line " + first + " has this id too; both count");
         }
+        List<String> clipped = log.defects().stream()
+                .flatMap(found -> found.beyond(log.log().length()).stream())
+                .toList();
+        clipped.forEach(words -> join(caution, words));
+        beyond += clipped.isEmpty() ? 0 : 1;
         for (int i = 0; i < scalings.size(); i++) {
             Scaling one = scalings.get(i);
             Sum sum = sums.get(i);
@@ -231,7 +237,8 @@ final class ScaledLogs {
         int read = table.count();
         return (read == 1 ? "1 row: " : read + " rows: ") + scaled + " scaled, " + inPart
                 + " of them not by every rule; " + (read - scaled) + " refused"
-                + (repeated == 0 ? "" : "; " + repeated + " with an id that stands before, counted all the same");
+                + (repeated == 0 ? "" : "; " + repeated + " with an id that stands before, counted all the same")
+                + (beyond == 0 ? "" : "; " + beyond + " with a defect that reaches beyond the log, counted to its end");
     }
 
     private String[] columns() {

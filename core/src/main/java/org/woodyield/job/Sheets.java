@@ -39,7 +39,7 @@ final class Sheets {
             throw new BadInputException(
                     what + " '" + name + "' is " + (Files.exists(path) ? "not a file" : "not there") + "; " + remedy);
         }
-        return Files.readAllBytes(path);
+        return FileText.bytes(path);
     }
 
     static String text(String name, String columns) throws IOException {

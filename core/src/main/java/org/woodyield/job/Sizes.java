@@ -43,11 +43,11 @@ final class Sizes {
         Matcher nominal = NOMINAL.matcher(text);
         try {
             if (nominal.matches()) {
-                return within(cell, new Size(true, inches(nominal.group(1)), inches(nominal.group(2))));
+                return within(cell, true, inches(nominal.group(1)), inches(nominal.group(2)));
             }
             String[] parts = text.split(" ?x ?", -1);
             if (parts.length == 2) {
-                return within(cell, new Size(false, Length.parse(parts[0]), Length.parse(parts[1])));
+                return within(cell, false, Length.parse(parts[0]), Length.parse(parts[1]));
             }
             cell.refuse(ALLOWED, "");
         } catch (OutOfDomainException e) {
@@ -83,7 +83,12 @@ final class Sizes {
                 : Optional.empty();
     }
 
-    private static Optional<Size> within(Cell cell, Size size) {
+    private static Optional<Size> within(Cell cell, boolean nominal, Length thickness, Length width) {
+        if (!thickness.isPositive() || !width.isPositive()) {
+            cell.refuse("a thickness and a width above 0", "write both, such as 2x4 or 45 mm x 145 mm");
+            return Optional.empty();
+        }
+        Size size = new Size(nominal, thickness, width);
         if (size.width().compareTo(GREATEST) > 0) {
             cell.refuse("a width up to " + GREATEST.inMillimetres(0), "check the unit");
             return Optional.empty();
@@ -105,7 +110,13 @@ final class Sizes {
         try {
             return Optional.of(size.finished(surface));
         } catch (OutOfDomainException e) {
-            cell.refuse(e.limits() + (surface == Surface.ROUGH ? ", for rough lumber" : ""), e.remedy());
+            boolean rough = surface == Surface.ROUGH;
+            cell.refuse(
+                    e.limits() + (rough ? ", for rough lumber" : ""),
+                    e.remedy().startsWith("give the exact rough size")
+                            ? "it is the " + e.parameter() + " that the table lacks; write " + size.thickness() + " x "
+                                    + size.width() + " to " + e.remedy()
+                            : e.remedy());
             return Optional.empty();
         }
     }

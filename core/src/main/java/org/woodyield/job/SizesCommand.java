@@ -107,7 +107,11 @@ final class SizesCommand implements Subcommand {
         try {
             found = found(table, faces, measured.isPresent());
         } catch (OutOfDomainException e) {
-            asked.refuse(e.limits(), e.remedy());
+            asked.refuse(
+                    e.limits(),
+                    faces.size() == 1
+                            ? e.remedy()
+                            : e.parameter() + " is " + e.value() + (e.remedy().isEmpty() ? "" : "; " + e.remedy()));
         }
         arguments.problems().stopIfAny();
         return moisture.isEmpty() ? found : found + atMoisture(table, faces, moisture.get(), arguments);

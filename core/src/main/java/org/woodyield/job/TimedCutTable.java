@@ -98,6 +98,12 @@ final class TimedCutTable {
                             "remove one of the two");
                     continue;
                 }
+                long few =
+                        cuts.stream().filter(cut -> cut.hardwood() == hardwood).count();
+                if (few < EnergyFit.FEWEST) {
+                    notUsed(hardwood, few);
+                    continue;
+                }
                 try {
                     EnergyFit fit = EnergyFit.of(inputs, saw.kerf(), hardwood, cuts);
                     fitted = fit.into(fitted);
@@ -108,6 +114,14 @@ final class TimedCutTable {
             }
         }
         return fitted;
+    }
+
+    private void notUsed(boolean hardwood, long few) {
+        assumptions.add(new Assumption(
+                "timed cuts in " + (hardwood ? "hardwood" : "softwood"),
+                "not used: " + few + (few == 1 ? " cut" : " cuts") + ", and fewer than " + EnergyFit.FEWEST
+                        + " say too little of their own scatter; the cutting energy stays as it was",
+                Sources.get("user")));
     }
 
     private void note(EnergyFit fit, Working working) {

@@ -239,8 +239,8 @@ public final class SoftwoodSizes {
                     "nominal " + face,
                     nominal.toString(),
                     "",
-                    "the sizes of Tennessee's table: " + NearestLengths.all(roughNominals(face)),
-                    NearestLengths.words(nominal, roughNominals(face)) + "; or give the exact rough size");
+                    "a " + face + " of Tennessee's table: " + NearestLengths.all(roughNominals(face)),
+                    "give the exact rough size; " + NearestLengths.words(nominal, roughNominals(face)));
         }
         return cell(row, column);
     }

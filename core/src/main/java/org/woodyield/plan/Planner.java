@@ -79,8 +79,8 @@ public final class Planner {
     /** Jobs of few logs, where a piece more or less tells, are given more rounds of prices. */
     private static final int SEARCHES = 60;
 
-    /** The parameter by which a search refuses a log that is too wide for the saw. */
-    private static final String WIDTH = "width of cut";
+    /** The parameter by which a job is refused of which the saw can saw no log, since each is too wide for it. */
+    public static final String WIDTH = "width of cut";
 
     /** So many logs are named in a refusal of all. */
     private static final int LOGS_NAMED = 3;

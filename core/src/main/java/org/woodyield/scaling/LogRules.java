@@ -129,7 +129,7 @@ public final class LogRules {
                                 "To the nearest 10 bf, an exact half up, and 5 bf where the table has 0.5; the cells are"
                                         + " rounded already.")
                         .diameter(6, 60, "the table covers whole inches from 6 to 60")
-                        .length(4, 40, "scale a longer log in two or more parts")
+                        .length(4, 40, RuleCard.OTHER_LENGTH)
                         .flags(
                                 RuleFlag.givesNothing("A log of 6 in and 4 ft scales nothing.", 6, 4),
                                 RuleFlag.fallsWithLength(
@@ -148,7 +148,7 @@ public final class LogRules {
                 RuleCard.of("scribner-factors", "Scribner by factors, long logs", "scribner-factors-memory")
                         .saying("To the nearest 10 bf, an exact half up; the cells are rounded already.")
                         .diameter(6, 60, "the factors cover whole inches from 6 to 60")
-                        .length(4, 40, "scale a longer log in two or more parts")
+                        .length(4, 40, RuleCard.OTHER_LENGTH)
                         .flags(
                                 RuleFlag.givesNothing("A log of 6 in and 4 ft scales nothing.", 6, 4),
                                 RuleFlag.cuttingAdds(
@@ -168,7 +168,7 @@ public final class LogRules {
         ScribnerDiagram diagram = new ScribnerDiagram(
                 RuleCard.of("scribner-diagram", "Scribner, diagram table", "scribner-diagram-memory")
                         .diameter(12, LAST_DIAGRAM_INCHES, "the table covers whole inches from 12 to 44")
-                        .length(4, 40, "scale a longer log in two or more parts")
+                        .length(4, 40, RuleCard.OTHER_LENGTH)
                         .rounded(1, "trade", "To the nearest board foot, an exact half up (ours; the table is whole).")
                         .flags(RuleFlag.cuttingAdds(NO_TAPER, 12, 16, 8, 13)));
         QuadraticRule fit = new QuadraticRule(
@@ -183,7 +183,7 @@ public final class LogRules {
                         .also("la-rs-3-4641", "scribner-diagram-memory")
                         .standing(Standing.MEMORY)
                         .diameter(4, LAST_DIAGRAM_INCHES, "above 28 in the Scribner table holds, which ends at 44")
-                        .length(4, 40, "scale a longer log in two or more parts")
+                        .length(4, 40, RuleCard.OTHER_LENGTH)
                         .rounded(1, "trade", "To the nearest board foot, an exact half up (ours).")
                         .flags(
                                 RuleFlag.givesNothing("A log of 4 in scales nothing.", 4, 16),

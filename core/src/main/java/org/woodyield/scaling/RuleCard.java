@@ -25,12 +25,15 @@ record RuleCard(
     /** To multiples of so many board feet. */
     record Step(Rounding rounding, double boardFeet, Source source) {}
 
+    static final String OTHER_LENGTH =
+            "scale a log that is too long in two or more parts, and one that is too short by a rule or formula that takes"
+                    + " it, such as smalian";
+
     /** The smallest log that the plain formulas are asked about, and the largest. */
     private static final Domain DIAMETER =
             new Domain("scaling diameter", "in", 4, 120, "measure the diameter inside bark again");
 
-    private static final Domain LENGTH =
-            new Domain("scaling length", "ft", 1, 60, "scale a longer log in two or more parts");
+    private static final Domain LENGTH = new Domain("scaling length", "ft", 1, 60, OTHER_LENGTH);
 
     static RuleCard of(String id, String name, String source) {
         Source stated = Sources.get(source);

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.JobCost;
-import org.woodyield.work.SupplyWay;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkInput;
 
@@ -143,16 +143,11 @@ final class MissingPrices {
                 .ifPresent(figures::add);
         side("the saving and the volume from which it pays", holdsBack(input, false), holdsBack(input, true))
                 .ifPresent(figures::add);
-        for (SupplyWay.Kind kind : SupplyWay.Kind.values()) {
-            side(
-                            "the choice: " + WorkSections.way(kind).toLowerCase(Locale.ROOT),
-                            plan.ways()
-                                    .filter(ways -> lacks(ways.workFree(), kind, input))
-                                    .isPresent(),
-                            plan.ways()
-                                    .filter(ways -> lacks(ways.workValued(), kind, input))
-                                    .isPresent())
-                    .ifPresent(figures::add);
+        Set<String> workFree = choices(JobPlan.Ways::workFree, input);
+        Set<String> workValued = new LinkedHashSet<>(workFree);
+        workValued.addAll(choices(JobPlan.Ways::workValued, input));
+        for (String choice : workValued) {
+            side("the choice: " + choice, workFree.contains(choice), true).ifPresent(figures::add);
         }
         side(
                         "the saw year by year",
@@ -181,9 +176,13 @@ final class MissingPrices {
                 || running(input, ownWorkValued);
     }
 
-    private static boolean lacks(SupplyWays ways, SupplyWay.Kind kind, WorkInput input) {
-        return ways.leftOut().stream()
-                .anyMatch(out -> out.kind() == kind && out.missing().contains(input));
+    /** The choices that have no figure for want of it. */
+    private Set<String> choices(Function<JobPlan.Ways, SupplyWays> side, WorkInput input) {
+        return plan.ways().stream()
+                .flatMap(ways -> side.apply(ways).leftOut().stream())
+                .filter(out -> out.missing().contains(input))
+                .map(out -> WorkSections.way(out).toLowerCase(Locale.ROOT))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Choices that have a figure, though this is not in it. */

@@ -37,8 +37,13 @@ final class WhatIfSection {
                                 + " left as they are.")));
     }
 
+    private static double shown(Outcome outcome) {
+        return Double.parseDouble(NumberText.fixed(outcome.objective(), 2));
+    }
+
     private static void row(PlanTable.Builder table, Outcome outcome, Outcome base) {
-        double difference = outcome.objective() - base.objective();
+        // Of the figures as shown, so that a reader who subtracts finds it.
+        double difference = shown(outcome) - shown(base);
         String text = NumberText.fixed(difference, 2);
         table.row(
                 Cell.text(outcome.what()),

@@ -623,8 +623,10 @@ final class WorkSections {
             cheapest(side).ifPresent(best -> lines.add("Own work " + work + ": " + best));
         }
         for (SupplyWays.LeftOut out : ways.workValued().leftOut()) {
-            boolean always = ways.workFree().leftOut().stream().anyMatch(other -> other.kind() == out.kind());
-            lines.add(way(out.kind()) + ": left out" + (always ? "" : " where own work is counted") + ", no "
+            boolean always = ways.workFree().leftOut().stream()
+                    .anyMatch(other ->
+                            other.kind() == out.kind() && other.finish().equals(out.finish()));
+            lines.add(way(out) + ": left out" + (always ? "" : " where own work is counted") + ", no "
                     + Stream.concat(
                                     out.missing().stream().map(MissingPrices::named),
                                     out.unscaled()
@@ -675,6 +677,10 @@ final class WorkSections {
             }
             return text.append(" Money has them all.").toString();
         });
+    }
+
+    static String way(SupplyWays.LeftOut out) {
+        return way(out.kind()) + out.finish();
     }
 
     static String way(SupplyWay.Kind kind) {

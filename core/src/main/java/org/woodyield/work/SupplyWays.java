@@ -15,9 +15,10 @@ import org.woodyield.measure.Money;
  * ungraded, graded before it stands in for bought lumber.
  *
  * <p>A way needs its prices; where one is missing the way is left out by name. What a reader may have no need of (drying,
- * planing, a grader, a set-up) is not counted where nobody gave a price, and the way says so. Where a grader's visit is given,
- * sawn lumber is counted as graded; where the price of lumber for uses without a grade is given, also as ungraded lumber that
- * serves only there, at the loss of the difference. Where neither is given, it is taken that the authority accepts it ungraded.
+ * planing, a set-up) is not counted where nobody gave a price, and the way says so. Sawn lumber is counted as graded, by the
+ * grader's visit and rate, and as ungraded lumber that serves only where no grade is asked for, at the loss of the difference in
+ * price. Where none of the three is given, it is taken that the authority accepts it ungraded; where some are, each of the two
+ * needs its own, and one that lacks any is left out by name.
  *
  * @param usable lumber of the job
  * @param ways those that have their prices, in the order of {@link SupplyWay.Kind}
@@ -29,10 +30,11 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
      * A way without its prices.
      *
      * @param kind which
+     * @param finish how its lumber would be used, as in the name of the way, such as {@code ", graded"}; empty for the whole way
      * @param missing what nobody gave, in the order of {@link WorkInput}
      * @param unscaled whether it needs a scale of the logs and they have none
      */
-    public record LeftOut(SupplyWay.Kind kind, Set<WorkInput> missing, boolean unscaled) {
+    public record LeftOut(SupplyWay.Kind kind, String finish, Set<WorkInput> missing, boolean unscaled) {
         /** Keeps an immutable copy. */
         public LeftOut {
             EnumSet<WorkInput> copy = EnumSet.noneOf(WorkInput.class);
@@ -131,6 +133,9 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
     private record Finish(String words, double fixed, double perBoardFoot, List<String> notCounted) {}
 
     private static final class Collector {
+        private static final String GRADED = ", graded";
+        private static final String UNGRADED = ", ungraded, where no grade is asked for";
+
         private final WorkInputs inputs;
         private final String currency;
         private final JobCost cost;
@@ -176,10 +181,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         }
 
         private boolean lacks(SupplyWay.Kind kind, Set<WorkInput> missing) {
-            if (!missing.isEmpty()) {
-                leftOut.add(new LeftOut(kind, missing, false));
-            }
-            return !missing.isEmpty();
+            return !complete(kind, "", missing);
         }
 
         private void add(
@@ -203,6 +205,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         private void ownSaw() {
             Set<WorkInput> missing = lacking(WorkInput.PURCHASE);
             cost.leftOutOfRunning(ownWorkValued).values().forEach(missing::addAll);
+            List<Finish> finishes = finishes(SupplyWay.Kind.OWN_SAW);
             if (lacks(SupplyWay.Kind.OWN_SAW, missing)) {
                 return;
             }
@@ -210,7 +213,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
                     0,
                     inputs.get(WorkInput.PURCHASE) + orNothing(WorkInput.OTHER_OUTLAY) - orNothing(WorkInput.RESALE));
             double running = cost.perBoardFoot(cost.running(ownWorkValued)).amount();
-            for (Finish finish : finishes()) {
+            for (Finish finish : finishes) {
                 List<String> notCounted = new ArrayList<>(absent(WorkInput.OTHER_OUTLAY, WorkInput.RESALE));
                 notCounted.addAll(finish.notCounted);
                 add(
@@ -230,6 +233,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
             if (ownWorkValued && helps) {
                 missing.addAll(lacking(WorkInput.WAGE));
             }
+            List<Finish> finishes = finishes(SupplyWay.Kind.HIRED_SAWYER);
             if (lacks(SupplyWay.Kind.HIRED_SAWYER, missing)) {
                 return;
             }
@@ -242,7 +246,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
             double damage = orNothing(WorkInput.HIRE_STRIKES)
                     * orNothing(WorkInput.HIRE_DAMAGE)
                     / cost.usable().value();
-            for (Finish finish : finishes()) {
+            for (Finish finish : finishes) {
                 List<String> notCounted = new ArrayList<>(absent(
                         WorkInput.HIRE_SET_UP,
                         WorkInput.HIRE_LEAST,
@@ -264,7 +268,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         private void sellAndBuy(Optional<BoardFeet> scale) {
             Set<WorkInput> missing = lacking(WorkInput.LOG_SALE, WorkInput.LUMBER_PRICE);
             if (scale.isEmpty() || !missing.isEmpty()) {
-                leftOut.add(new LeftOut(SupplyWay.Kind.SELL_AND_BUY, missing, scale.isEmpty()));
+                leftOut.add(new LeftOut(SupplyWay.Kind.SELL_AND_BUY, "", missing, scale.isEmpty()));
                 return;
             }
             double scaled = scale.get().value() / cost.usable().value();
@@ -278,34 +282,39 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
                     List.of());
         }
 
-        private List<Finish> finishes() {
+        /** Those that have their prices; the others are left out by name. */
+        private List<Finish> finishes(SupplyWay.Kind kind) {
             List<String> notCounted = absent(WorkInput.DRYING_PRICE, WorkInput.PLANING_PRICE, WorkInput.BY_PRODUCTS);
             double each = orNothing(WorkInput.DRYING_PRICE)
                     + orNothing(WorkInput.PLANING_PRICE)
                     - orNothing(WorkInput.BY_PRODUCTS);
-            List<Finish> finishes = new ArrayList<>();
-            if (inputs.find(WorkInput.GRADER_VISIT).isPresent()) {
-                finishes.add(new Finish(
-                        ", graded",
-                        inputs.get(WorkInput.GRADER_VISIT),
-                        each + orNothing(WorkInput.GRADER_RATE),
-                        notCounted));
-            }
-            Optional<InputValue> price = inputs.find(WorkInput.LUMBER_PRICE);
-            Optional<InputValue> lesser = inputs.find(WorkInput.LESSER_PRICE);
-            if (price.isPresent() && lesser.isPresent()) {
-                finishes.add(new Finish(
-                        ", ungraded, where no grade is asked for",
-                        0,
-                        each + Math.max(0, price.get().value() - lesser.get().value()),
-                        notCounted));
-            }
-            if (finishes.isEmpty()) {
+            if (lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE, WorkInput.LESSER_PRICE)
+                            .size()
+                    == 3) {
                 List<String> taken = new ArrayList<>(notCounted);
                 taken.add("grading: it is taken that the authority accepts ungraded lumber");
-                finishes.add(new Finish("", 0, each, taken));
+                return List.of(new Finish("", 0, each, taken));
+            }
+            List<Finish> finishes = new ArrayList<>();
+            if (complete(kind, GRADED, lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE))) {
+                finishes.add(new Finish(
+                        GRADED,
+                        inputs.get(WorkInput.GRADER_VISIT),
+                        each + inputs.get(WorkInput.GRADER_RATE),
+                        notCounted));
+            }
+            if (complete(kind, UNGRADED, lacking(WorkInput.LUMBER_PRICE, WorkInput.LESSER_PRICE))) {
+                double loss = inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LESSER_PRICE);
+                finishes.add(new Finish(UNGRADED, 0, each + Math.max(0, loss), notCounted));
             }
             return finishes;
+        }
+
+        private boolean complete(SupplyWay.Kind kind, String finish, Set<WorkInput> missing) {
+            if (!missing.isEmpty()) {
+                leftOut.add(new LeftOut(kind, finish, missing, false));
+            }
+            return missing.isEmpty();
         }
     }
 }

@@ -2,7 +2,9 @@ package org.woodyield.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,7 +44,33 @@ class BadInputTest {
     @Test
     void aMissingFile() {
         demo.without(LOGS);
-        expect("logs.csv: allowed: a job folder with job.properties, logs.csv", "the file is missing");
+        expect(
+                "logs.csv: allowed: a job folder with job.properties, logs.csv, wanted.csv; if wanted also areas.csv",
+                "the file is missing");
+    }
+
+    @Test
+    void aFolderInPlaceOfAFile() throws IOException {
+        demo.without(PRICES);
+        Files.createDirectory(demo.folder().resolve(PRICES));
+        expect("prices.csv' cannot be read: it is a folder; ");
+    }
+
+    @Test
+    void aRoughSizeThatTheTableLacks() {
+        demo.with(WANTED, "sills,4x6,", "sills,6x8,");
+        expect(
+                at(WANTED, "sills", "size"),
+                "'6x8'",
+                "it is the nominal thickness that the table lacks; write 6 in x 8 in to give the exact rough size");
+        demo.with(WANTED, "sills,6x8,", "sills,6 in x 8 in,");
+        assertThat(demo.run("--check").code()).isZero();
+    }
+
+    @Test
+    void aSizeOfZero() {
+        demo.with(WANTED, "sills,4x6,", "sills,0x6,");
+        expect(at(WANTED, "sills", "size"), "'0x6'", "a thickness and a width above 0");
     }
 
     @Test

@@ -28,6 +28,19 @@ class BuckCommandTest {
     }
 
     @Test
+    void gradesOfAStemWithoutGradesInThePricesAreRefusedForThat() throws IOException {
+        String stem = table("stem.csv", "from-butt,diameter,grade\n0 ft,14 in,1\n20 ft,10 in,\n");
+        String prices = table("prices.csv", "least-diameter,price\n8 in,450 per mbf\n");
+        assertThat(Run.of("buck", stem, "--prices", prices, "--rule", "doyle", "--lengths", "8 ft")
+                        .err())
+                .contains("line 2, grade: '1'", "the table of prices has no column grade");
+        String ungraded = table("stem.csv", "from-butt,diameter,grade\n0 ft,14 in,\n20 ft,10 in,\n");
+        assertThat(Run.of("buck", ungraded, "--prices", prices, "--rule", "doyle", "--lengths", "8 ft")
+                        .code())
+                .isZero();
+    }
+
+    @Test
     void aStemByItsEndsIsCutForMostWorth() {
         // By hand, no trim or kerf: 20 in at the butt less 1/8 in a foot. Small ends at 8, 16 and 24 ft: 19, 18 and 17
         // in;
@@ -225,7 +238,7 @@ class BuckCommandTest {
         String graded = table("graded.csv", "from-butt,diameter,grade\n0 ft,12 in,veneer\n10 ft,11 in,\n");
         assertThat(Run.of("buck", graded, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)
                         .err())
-                .contains("'veneer'", "buyer's grades");
+                .contains("'veneer'", "the table of prices has no column grade");
         String none = table("none.csv", "from-butt,diameter\n");
         assertThat(Run.of("buck", none, "--rule", "doyle", "--lengths", "8 ft", "--prices", prices)
                         .err())

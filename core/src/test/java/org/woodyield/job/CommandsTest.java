@@ -3,6 +3,7 @@ package org.woodyield.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -92,7 +93,10 @@ class CommandsTest {
     void checkReadsTheDemoWithoutProblem() {
         Run run = Run.of("--check");
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("11 logs", "no problem found");
+        assertThat(run.out())
+                .contains(
+                        "11 logs, 6 kinds of pieces, 1 area, 5 prices",
+                        "no problem found in the files; whether the saw can cut each log is seen only in planning");
     }
 
     @Test
@@ -168,6 +172,18 @@ class CommandsTest {
         assertThat(asked.code()).isZero();
         assertThat(asked.out())
                 .contains("What if\n-------", "as planned", "kerf ", "first face at ", "thicker", "thinner");
+        Matcher rows = Pattern.compile(" \\d+ +\\d+ +[\\d.]+ +[\\d.]+ +([\\d.]+) +([+-]?\\d+\\.\\d\\d)\n")
+                .matcher(asked.out().substring(asked.out().indexOf("What if\n-------")));
+        assertThat(rows.find()).isTrue();
+        BigDecimal planned = new BigDecimal(rows.group(1));
+        int differences = 0;
+        while (rows.find()) {
+            differences++;
+            assertThat(new BigDecimal(rows.group(2)))
+                    .as(rows.group())
+                    .isEqualByComparingTo(new BigDecimal(rows.group(1)).subtract(planned));
+        }
+        assertThat(differences).isPositive();
         assertThat(Run.of().out()).doesNotContain("What if");
     }
 

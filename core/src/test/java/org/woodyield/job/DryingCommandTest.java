@@ -89,6 +89,16 @@ class DryingCommandTest {
     }
 
     @Test
+    void aTemperatureWithoutUnitIsOfferedBoth() {
+        assertThat(Run.of("drying", "white oak", "1 in", "--temperature", "70", "--humidity", "65 %")
+                        .err())
+                .contains("'70'", "°F or °C", "write 70 °F or 70 °C");
+        assertThat(Run.of("drying", "white oak", "1 in", "--temperature", "70 °F", "--humidity", "65 %")
+                        .code())
+                .isZero();
+    }
+
+    @Test
     void monthsInFrostHaveNoFigureAndThenTheYearHasNone() {
         String cold = "10 F; 20 F" + "; 50 F".repeat(10);
         String humid = String.join(";", Collections.nCopies(12, "70 %"));

@@ -111,6 +111,29 @@ class MissingPricesTest {
     }
 
     @Test
+    void eachPriceOfGradingThatIsMissingIsNamed() throws IOException {
+        EditedDemo noRate = EditedDemo.small(folder.resolve("rate")).with(JOB, "money.grader-rate = 0.05 per bf\n", "");
+        assertThat(missing(noRate))
+                .hasSize(2)
+                .last()
+                .asString()
+                .startsWith("money.grader-rate,")
+                .contains("the choice: this saw, graded; the choice: a travelling sawyer, graded");
+        assertThat(words(noRate))
+                .contains("This saw, graded: left out, no grading, per usable board foot (money.grader-rate).");
+        EditedDemo noVisit = EditedDemo.small(folder.resolve("visit")).with(JOB, "money.grader-visit = 260\n", "");
+        assertThat(missing(noVisit)).hasSize(2).last().asString().startsWith("money.grader-visit,");
+        EditedDemo noLesser =
+                EditedDemo.small(folder.resolve("lesser")).with(JOB, "money.lesser-price = 0.80 per bf\n", "");
+        assertThat(missing(noLesser))
+                .hasSize(2)
+                .last()
+                .asString()
+                .startsWith("money.lesser-price,")
+                .contains("this saw, ungraded, where no grade is asked for");
+    }
+
+    @Test
     void whatIsToBeWrittenMendsEveryGap() throws IOException {
         EditedDemo whole = EditedDemo.small(folder.resolve("whole"));
         assertThat(words(whole)).doesNotContain("Prices are missing");

@@ -55,6 +55,7 @@ class PlanRunTest {
         assertThat(refused.err())
                 .hasLineCount(1)
                 .contains("width of cut is 5 in", "log A: no less than its pass 1 (", "; log B: no less")
+                .contains("; check saw.width-of-cut in job.properties; or ")
                 .contains(
                         "flatten the log from two sides first, quarter it, take off the bark, or choose a smaller log");
         assertThat(folder.resolve("plan")).doesNotExist();

@@ -475,6 +475,56 @@ class ScaleCommandTest {
     }
 
     @Test
+    void aLogTooShortForARuleIsSentToOneThatTakesIt() throws IOException {
+        assertThat(Run.of("rules", "scribner-decimal-c", "14 in", "3 ft").err())
+                .contains("4 to 40 ft", "one that is too short by a rule or formula that takes it, such as smalian");
+        assertThat(Run.of("rules", "smalian", "14 in", "3 ft", "15 in").code()).isZero();
+    }
+
+    @Test
+    void aDefectThatReachesBeyondItsLogIsCountedToItsEndAndSaidSo() throws IOException {
+        String logs = table("""
+                id,small-end,length,sector,length-cut
+                a,14 in,16 ft 6 in,8 ft x 90 degrees at 12 ft,
+                b,14 in,16 ft 6 in,,8 ft at 12 ft
+                c,14 in,16 ft 6 in,4 ft 6 in x 90 degrees at 12 ft,
+                """);
+        Run run = Run.of("scale", logs, "--rules", "doyle,smalian");
+        assertThat(run.out())
+                .contains(
+                        "sector at 12 ft reaches beyond the end of the log: counted for the 4 ft 6 in that are left",
+                        "length cut at 12 ft reaches beyond");
+        assertThat(run.out().lines().filter(line -> line.startsWith("log,c")))
+                .singleElement()
+                .asString()
+                .doesNotContain("beyond");
+        assertThat(run.err()).contains("2 with a defect that reaches beyond the log, counted to its end");
+    }
+
+    @Test
+    void aMiddleDiameterIsTheOneGivenOrIsSaidToBeAssumed() {
+        assertThat(Run.of("rules", "huber", "14 in", "16 ft").out())
+                .contains("1.1666666666666667^2 * 16")
+                .containsPattern("m +diameter at mid-length .*Given on the command line")
+                .doesNotContain("Assumed");
+        for (String formula : new String[] {"huber", "newton"}) {
+            assertThat(Run.of("rules", formula, "12 in", "16 ft", "16 in").out())
+                    .containsPattern("m +diameter at mid-length +1.16.* Assumed, not measured");
+            assertThat(Run.of("rules", formula, "12 in", "16 ft", "16 in", "--middle", "13.5 in")
+                            .out())
+                    .containsPattern("m +diameter at mid-length +1.125 .*Given on the command line")
+                    .doesNotContain("Assumed");
+        }
+        assertThat(Run.of("rules", "newton", "12 in", "16 ft", "--middle", "13 in")
+                        .err())
+                .contains("LARGE is not given", "both ends");
+        assertThat(Run.of("rules", "smalian", "12 in", "16 ft", "16 in", "--middle", "13 in")
+                        .err())
+                .contains("--middle is not used by 'smalian'", "huber or newton");
+        assertThat(Run.of("rules", "huber", "--middle", "13 in").err()).contains("without a log");
+    }
+
+    @Test
     void rulesAreListedDescribedAndWorkedThrough() {
         assertThat(Run.of("rules").out()).contains("doyle\n", "international-quarter\n", "[MEMORY]");
         assertThat(Run.of("rules").out().lines())
@@ -511,7 +561,7 @@ class ScaleCommandTest {
         }
         assertThat(Run.of("rules", "japan", "25.9 cm", "4.05 m").out()).contains("24^2 * 405 / 1000", "0.233 m3");
         assertThat(Run.of("rules", "france-girth", "88.9 cm", "4.05 m").out()).contains("88.9", "88^2");
-        assertThat(Run.of("rules", "huber", "12 in", "16 ft", "14 in").out()).contains("14.748 ft3");
+        assertThat(Run.of("rules", "huber", "13 in", "16 ft").out()).contains("14.748 ft3");
         assertThat(Run.of("rules", "bc-firmwood", "30 cm", "6 m", "40 cm").out())
                 .contains("0.58905 m3");
         assertThat(Run.of("rules", "georgia", "13.5 in", "20 ft 3 in", "17 in").out())

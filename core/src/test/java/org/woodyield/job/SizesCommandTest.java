@@ -34,6 +34,13 @@ class SizesCommandTest {
     }
 
     @Test
+    void theFaceThatTheTableLacksIsNamed() {
+        assertThat(Run.of("sizes", "gost-6782-1", "50 x 150").err())
+                .contains("nominal width is 150 mm", "nearest: 86 mm");
+        assertThat(Run.of("sizes", "gost-6782-1", "51 x 75").err()).contains("nominal thickness is 51 mm");
+    }
+
+    @Test
     void aDoubtfulCellSaysSo() {
         assertThat(Run.of("sizes", "softwood", "3/4x6").out()).contains("doubtful, nominal 3/4 in", "21/32 would fit");
         assertThat(Run.of("sizes", "softwood", "8x8").out()).containsOnlyOnce("one reprint takes 3/4 in off");

@@ -44,10 +44,18 @@ class TimedCutsTest {
     }
 
     @Test
-    void cutsThatSayNothingAreRefused() {
-        assertThatThrownBy(() -> read("a,white oak,14 in,8 ft 6 in,5.5 min\n"))
-                .isInstanceOf(BadInputException.class)
-                .hasMessageContaining("3 to 500");
+    void fewerThanThreeCutsAreNotUsedAndSaidSo() throws IOException {
+        JobInput job = read("a,white oak,14 in,8 ft 6 in,5.5 min\nb,white oak,13 in,8 ft 6 in,5 min\n");
+        assertThat(job.work()
+                        .find(WorkInput.ENERGY_HARDWOOD)
+                        .orElseThrow()
+                        .source()
+                        .id())
+                .isEqualTo("saws-memory");
+        assertThat(job.assumptions()).anySatisfy(one -> {
+            assertThat(one.what()).isEqualTo("timed cuts in hardwood");
+            assertThat(one.taken()).contains("not used: 2 cuts", "fewer than 3");
+        });
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -97,6 +98,36 @@ class SupplyWaysTest {
                                                 .amount()
                                         + 0.6,
                                 within(1e-9)));
+    }
+
+    @Test
+    void aGradersRateThatNobodyGaveIsNotZero() {
+        WorkInputs graded = PRICED.with(WorkInput.GRADER_VISIT, 300).with(WorkInput.LESSER_PRICE, 0.9);
+        assertThat(ways(graded, false).ways())
+                .extracting(SupplyWay::name)
+                .contains("buy the saw and saw, ungraded, where no grade is asked for")
+                .doesNotContain("buy the saw and saw, graded", "buy the saw and saw");
+        assertThat(ways(graded, false).leftOut())
+                .contains(new SupplyWays.LeftOut(
+                        SupplyWay.Kind.OWN_SAW, ", graded", Set.of(WorkInput.GRADER_RATE), false));
+        assertThat(ways(graded.with(WorkInput.GRADER_RATE, 0), false).ways())
+                .extracting(SupplyWay::name)
+                .contains("buy the saw and saw, graded");
+    }
+
+    @Test
+    void aUseWithoutItsPricesIsLeftOutByName() {
+        SupplyWays noVisit = ways(PRICED.with(WorkInput.GRADER_RATE, 0.05).with(WorkInput.LESSER_PRICE, 0.9), false);
+        assertThat(noVisit.leftOut())
+                .filteredOn(out -> out.finish().equals(", graded"))
+                .allSatisfy(out -> assertThat(out.missing()).containsExactly(WorkInput.GRADER_VISIT))
+                .extracting(SupplyWays.LeftOut::kind)
+                .containsExactly(SupplyWay.Kind.OWN_SAW, SupplyWay.Kind.HIRED_SAWYER);
+        SupplyWays noLesser = ways(PRICED.with(WorkInput.GRADER_RATE, 0.05).with(WorkInput.GRADER_VISIT, 300), false);
+        assertThat(noLesser.leftOut())
+                .filteredOn(out -> out.finish().startsWith(", ungraded"))
+                .hasSize(2)
+                .allSatisfy(out -> assertThat(out.missing()).containsExactly(WorkInput.LESSER_PRICE));
     }
 
     @Test
