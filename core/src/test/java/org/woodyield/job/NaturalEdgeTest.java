@@ -111,7 +111,7 @@ class NaturalEdgeTest {
                 .run();
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("natural edges, 2 in thick").containsPattern("bench +2 [0-9/]+ +[6-9]");
-        assertThat(job.run("--check").out()).contains("1 kinds with natural edges");
+        assertThat(job.run("--check").out()).contains("1 kind with natural edges");
     }
 
     @Test
