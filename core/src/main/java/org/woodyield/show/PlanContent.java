@@ -239,7 +239,7 @@ final class PlanContent {
                         "Overrun over " + marked(rule.ruleName(), rule.standing()),
                         signed(percent) + " %",
                         "tally " + NumberText.fixed(tally, 0) + " bf over scale " + NumberText.fixed(scale, 0) + " bf, "
-                                + counted + " logs"));
+                                + counted + (counted == 1 ? " log" : " logs")));
             }
         }
         return facts;

@@ -103,7 +103,10 @@ final class PlanWords {
     }
 
     static String amount(double value, String unit) {
-        return (unit.equals("pieces") ? NumberText.fixed(value, 0) : NumberText.fixed(value, 2)) + " " + unit;
+        if (!unit.equals("pieces")) {
+            return NumberText.fixed(value, 2) + " " + unit;
+        }
+        return NumberText.fixed(value, 0) + (value == 1 ? " piece" : " pieces");
     }
 
     /** What a source is called in a table. */

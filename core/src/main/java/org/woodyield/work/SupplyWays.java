@@ -288,9 +288,8 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
             double each = orNothing(WorkInput.DRYING_PRICE)
                     + orNothing(WorkInput.PLANING_PRICE)
                     - orNothing(WorkInput.BY_PRODUCTS);
-            if (lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE, WorkInput.LESSER_PRICE)
-                            .size()
-                    == 3) {
+            WorkInput[] grading = {WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE, WorkInput.LESSER_PRICE};
+            if (lacking(grading).size() == grading.length) {
                 List<String> taken = new ArrayList<>(notCounted);
                 taken.add("grading: it is taken that the authority accepts ungraded lumber");
                 return List.of(new Finish("", 0, each, taken));
