@@ -299,6 +299,24 @@ public record Log(
                     "the large end's mean, " + largeMean,
                     "give the large end by the profile alone");
         }
+        requireALogsShape(profile, first.diameter(), last.diameter());
+    }
+
+    /** A slip of the tape or of the unit; how thick or thin a log can be between its ends is a choice of this program. */
+    private static void requireALogsShape(List<ProfileStation> profile, Length small, Length large) {
+        Length least = Length.min(small, large).dividedBy(2, Rounding.DOWN);
+        Length greatest = Length.max(small, large).times(2);
+        for (int i = 0; i < profile.size(); i++) {
+            Length here = profile.get(i).diameter();
+            if (here.compareTo(least) < 0 || here.compareTo(greatest) > 0) {
+                throw new OutOfDomainException(
+                        "diameter at station " + (i + 1),
+                        here.toString(),
+                        "",
+                        least + " to " + greatest + ", half the lesser end to twice the greater one",
+                        "measure there again; a log with such a neck or bulge is not one log to saw");
+            }
+        }
     }
 
     private static void requireNoStep(ProfileStation before, ProfileStation here, int number) {

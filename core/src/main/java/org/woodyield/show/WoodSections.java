@@ -201,8 +201,20 @@ final class WoodSections {
         blocks.add(new Tabular(table.build()));
         blocks.add(
                 new Prose("Each share is integrated over its own places, none is a difference. Sum and solid differ by "
-                        + NumberText.significant(relative, 2) + " of the solid."));
+                        + NumberText.significant(relative, 2) + " of the solid. " + ofKerf(balance.kerf())));
         return new Section("balance", "Where the wood goes", blocks);
+    }
+
+    /** A board foot of full size is a twelfth of a cubic foot; a nominal one that is bought holds less wood. */
+    private String ofKerf(Volume kerf) {
+        double feet = kerf.cubicFeet() * 12;
+        String price = plan.breakEven()
+                .flatMap(money -> money.boughtPerBoardFoot())
+                .map(each -> ", " + NumberText.fixed(each.amount() * feet, 2) + " "
+                        + plan.input().currency() + " at the price of the same lumber bought")
+                .orElse("");
+        return "The kerf is as much wood as " + NumberText.fixed(feet, 0) + " board feet of full size" + price
+                + "; how much of that a thinner kerf would save, --what-if and compare-saws tell.";
     }
 
     private List<Cell> volume(String name, Volume volume) {

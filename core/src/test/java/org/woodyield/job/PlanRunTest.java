@@ -80,6 +80,22 @@ class PlanRunTest {
         assertThat(job.run().out()).doesNotContain("The saw cuts");
     }
 
+    /** 12 board feet of full size to a cubic foot, at the price that the summary gives. */
+    @Test
+    void theKerfIsToldInBoardFeetAndMoney() throws IOException {
+        Path out = folder.resolve("plan");
+        Run run = EditedDemo.small(folder.resolve("job")).run("--out", out.toString());
+        String text = run.out().replaceAll("\\s+", " ");
+        assertThat(run.code()).isZero();
+        double cubicFeet = Files.readAllLines(out.resolve("plan-balance.csv")).stream()
+                .filter(line -> line.startsWith("kerf,"))
+                .mapToDouble(line -> Double.parseDouble(line.split(",", 3)[1]))
+                .sum();
+        assertThat(text)
+                .contains("The kerf is as much wood as " + Math.round(12 * cubicFeet) + " board feet of full size, ")
+                .contains(" USD at the price of the same lumber bought; ");
+    }
+
     /** Where no face leads the saw, the guide has to be laid somewhere. */
     @Test
     void everyPassByTheGuideSaysWhereItsLineStands() throws IOException {

@@ -63,6 +63,21 @@ class MeasuredLogTest {
                         e -> assertThat(e.parameter()).isEqualTo(parameter));
     }
 
+    /** The ends measure 300 and 400 mm: half the one and twice the other still pass, a step beyond is no log's. */
+    @Test
+    void aNeckOrABulgeThatNoLogHasIsRefused() {
+        assertThat(plain(0).withProfile(List.of(at(0, 300), at(2000, 150), at(4000, 400)))
+                        .profile())
+                .hasSize(3);
+        assertThat(plain(0).withProfile(List.of(at(0, 300), at(2000, 800), at(4000, 400)))
+                        .profile())
+                .hasSize(3);
+        refused(List.of(at(0, 300), at(2000, 149), at(4000, 400)), "diameter at station 2");
+        refused(List.of(at(0, 300), at(1000, 350), at(2000, 801), at(4000, 400)), "diameter at station 3");
+        assertThatThrownBy(() -> plain(0).withProfile(List.of(at(0, 300), at(2000, 149), at(4000, 400))))
+                .hasMessageContaining("150 mm to 800 mm, half the lesser end to twice the greater one");
+    }
+
     @Property(tries = 200)
     void aStraightProfileIsStraightTaper(@ForAll @IntRange(min = 1, max = 3999) int millimetres) {
         long nanometres = 300_000_000L + 25_000L * millimetres;
