@@ -52,7 +52,8 @@ public record Log(
      *
      * @throws OutOfDomainException if a diameter or the length is not above zero or absurdly large, the axes are crossed,
      *     the small end is larger than the large end, the sweep is more than a tenth of the length, the profile is not
-     *     that of this log, or the rot reaches beyond the log
+     *     that of this log or has a neck under half the lesser end or a bulge over twice the greater one, or the rot
+     *     reaches beyond the log
      */
     public Log {
         within("length", length, Length.ZERO, LONGEST, "give the length of one log, not of the stem");

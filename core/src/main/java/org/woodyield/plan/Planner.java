@@ -288,7 +288,7 @@ public final class Planner {
             if (priced && made[i] > 0) {
                 double needed = Math.min(made[i], need[i]);
                 double counted = (needed + SURPLUS_SHARE * (made[i] - needed)) / made[i];
-                usablePrice += worth[i] / item.feetPerUnit() * usables[i] * counted;
+                usablePrice += lowestPrice(item) * usables[i] * counted;
             }
         }
         Optional<JobCost> cost = Optional.empty();
@@ -402,18 +402,18 @@ public final class Planner {
 
     /** Worth of one unit of the need: the lowest price among the species that may give it, or its board feet. */
     private double worth(Item item, boolean priced) {
-        double feet = item.feetPerUnit();
-        if (!priced) {
-            return feet;
-        }
-        double lowest = input.logs().stream()
+        return priced ? item.feetPerUnit() * lowestPrice(item) : item.feetPerUnit();
+    }
+
+    /** What a board foot costs at least, of the species that may give it. */
+    private double lowestPrice(Item item) {
+        return input.logs().stream()
                 .map(Log::species)
                 .filter(item.wood()::accepts)
                 .map(species -> input.price(item.priceSize(), species).orElseThrow())
                 .mapToDouble(JobInput.Price::perBoardFoot)
                 .min()
                 .orElse(0);
-        return feet * lowest;
     }
 
     private Allocation.Sawyer<Optional<SawingPlan>> sawyer(Map<String, PassCost> costs) {

@@ -79,11 +79,12 @@ public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
                 .stacking()
                 .map(stacking -> piles(plan, stacking, leftOut))
                 .orElse(List.of());
-        List<Cup> cups = cups(plan, leftOut);
+        Set<Sawn> sawn = sawn(plan);
+        List<Cup> cups = cups(plan, sawn, leftOut);
         DryingYard yard = plan.input().yard();
         boolean asked = yard.stacking().isPresent() || !yard.pithDistances().isEmpty();
         for (NaturalEdge board : plan.input().naturalEdges()) {
-            if (asked && sawn(plan).stream().anyMatch(one -> one.wantedId().equals(board.id()))) {
+            if (asked && sawn.stream().anyMatch(one -> one.wantedId().equals(board.id()))) {
                 leftOut.add(
                         "Stack and cup of " + board.id() + ": left out; boards with natural edges have no one width.");
             }
@@ -137,10 +138,9 @@ public record YardPlan(List<Pile> piles, List<Cup> cups, List<String> leftOut) {
         return piles;
     }
 
-    private static List<Cup> cups(JobPlan plan, List<String> leftOut) {
+    private static List<Cup> cups(JobPlan plan, Set<Sawn> sawn, List<String> leftOut) {
         Map<String, Double> moistures = dryMoistures(plan.input());
         List<Length> distances = plan.input().yard().pithDistances();
-        Set<Sawn> sawn = sawn(plan);
         List<Cup> cups = new ArrayList<>();
         for (GreenSize size : plan.greenSizes()) {
             Optional<Double> moisture = Optional.ofNullable(moistures.get(size.wantedId()));

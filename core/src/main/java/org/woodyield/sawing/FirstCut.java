@@ -75,13 +75,7 @@ public record FirstCut(
         // The axis lies half the lift below mid-height at the small end, and as much above it at the large end.
         Length belowSmall = Length.ZERO.minus(half).minus(bottom(lie.overBark(0)));
         Length belowLarge = half.minus(bottom(lie.overBark(solid.lengthMetres())));
-        Length shim = Length.ofInches(
-                        shimInches(
-                                belowSmall.toInches(),
-                                belowLarge.toInches(),
-                                frame.largeEndLift().toInches()),
-                        Rounding.HALF_EVEN)
-                .roundedTo(TENTH_OF_A_MILLIMETRE, Rounding.HALF_UP);
+        Length shim = shim(belowSmall, belowLarge, frame.largeEndLift());
         double highest = 0;
         for (Lie.Plane plane : lie.measuringPlanes()) {
             highest = Math.max(highest, plane.cv + Math.sqrt(plane.svv) - height.toMetres());
@@ -96,6 +90,13 @@ public record FirstCut(
                 Length.max(shim, Length.ZERO.minus(shim)),
                 shim.compareTo(Length.ZERO) >= 0,
                 Length.ofMetres(highest, Rounding.UP));
+    }
+
+    /** {@link #shimInches} to the tenth of a millimetre; below zero: so much under the large end. */
+    static Length shim(Length belowSmall, Length belowLarge, Length lift) {
+        return Length.ofInches(
+                        shimInches(belowSmall.toInches(), belowLarge.toInches(), lift.toInches()), Rounding.HALF_EVEN)
+                .roundedTo(TENTH_OF_A_MILLIMETRE, Rounding.HALF_UP);
     }
 
     private static Length bottom(Lie.Plane plane) {

@@ -17,8 +17,6 @@ import org.woodyield.measure.Rounding;
  */
 public record TurnedShim(int firstPass, int lastPass, Length height, boolean underSmallEnd) {
 
-    private static final Length TENTH_OF_A_MILLIMETRE = Length.nanometres(100_000);
-
     /**
      * The shims of a plan.
      *
@@ -43,20 +41,23 @@ public record TurnedShim(int firstPass, int lastPass, Length height, boolean und
             }
             double from = pass.kerf().bottom().toMetres();
             double to = pass.kerf().top().toMetres();
-            double inches = FirstCut.shimInches(beyondAxis(small, from, to), beyondAxis(large, from, to), 0);
-            Length height = Length.ofInches(Math.abs(inches), Rounding.HALF_EVEN)
-                    .roundedTo(TENTH_OF_A_MILLIMETRE, Rounding.HALF_UP);
-            if (height.isPositive()) {
-                shims.add(new TurnedShim(pass.number(), passes.get(last).number(), height, inches > 0));
+            Length shim = FirstCut.shim(beyondAxis(small, from, to), beyondAxis(large, from, to), Length.ZERO);
+            if (!shim.equals(Length.ZERO)) {
+                boolean underSmallEnd = shim.isPositive();
+                shims.add(new TurnedShim(
+                        pass.number(),
+                        passes.get(last).number(),
+                        underSmallEnd ? shim : Length.ZERO.minus(shim),
+                        underSmallEnd));
             }
             first = last;
         }
         return List.copyOf(shims);
     }
 
-    /** How many inches the bark reaches to the left of the axis, which is below it when the piece is turned. */
-    private static double beyondAxis(Lie.Plane end, double from, double to) {
-        return Length.ofMetres(-end.leftmost(from, to), Rounding.HALF_EVEN).toInches();
+    /** How far the bark reaches to the left of the axis, which is below it when the piece is turned. */
+    private static Length beyondAxis(Lie.Plane end, double from, double to) {
+        return Length.ofMetres(-end.leftmost(from, to), Rounding.HALF_EVEN);
     }
 
     private static boolean upright(SawPass pass, Saw saw) {

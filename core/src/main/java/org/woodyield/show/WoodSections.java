@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.woodyield.lumber.BoardMeasure;
 import org.woodyield.lumber.FallDown;
 import org.woodyield.lumber.Product;
 import org.woodyield.measure.Length;
@@ -205,9 +206,9 @@ final class WoodSections {
         return new Section("balance", "Where the wood goes", blocks);
     }
 
-    /** A board foot of full size is a twelfth of a cubic foot; a nominal one that is bought holds less wood. */
+    /** In board feet of full size; a nominal one that is bought holds less wood. */
     private String ofKerf(Volume kerf) {
-        double feet = kerf.cubicFeet() * 12;
+        double feet = kerf.cubicMetres() / BoardMeasure.solid(1).cubicMetres();
         String price = plan.breakEven()
                 .flatMap(money -> money.boughtPerBoardFoot())
                 .map(each -> ", " + NumberText.fixed(each.amount() * feet, 2) + " "
