@@ -146,4 +146,36 @@ class BatchTest {
                 .isInstanceOf(OutOfDomainException.class);
         assertThat(cubic).containsExactly(SolidVolume.SMALIAN.volume(20, 20, 20, 20), -7, -7);
     }
+
+    /** A measure that a formula does not use may be anything. */
+    @Test
+    void inALaterBlockTooTheFirstRefusedLogEndsTheBatchWhicheverMeasureIsBad() {
+        int refused = 2500;
+        for (SolidVolume formula : SolidVolume.values()) {
+            for (int measure = 0; measure < 4; measure++) {
+                double[][] measures = {small.clone(), middle.clone(), large.clone(), metres.clone()};
+                measures[measure][refused] = -1;
+                measures[measure][refused + 1] = Double.POSITIVE_INFINITY;
+                boolean used = true;
+                try {
+                    formula.volume(
+                            measures[0][refused], measures[1][refused], measures[2][refused], measures[3][refused]);
+                    used = false;
+                } catch (OutOfDomainException expected) {
+                    assertThat(expected.value()).isEqualTo("-1");
+                }
+                Arrays.fill(out, -7);
+                if (used) {
+                    assertThatThrownBy(() -> formula.volume(measures[0], measures[1], measures[2], measures[3], out))
+                            .as("%s, measure %d", formula, measure)
+                            .isInstanceOf(OutOfDomainException.class);
+                    assertThat(out[refused - 1]).isPositive();
+                    assertThat(out[refused]).isEqualTo(-7);
+                } else {
+                    formula.volume(measures[0], measures[1], measures[2], measures[3], out);
+                    assertThat(out).doesNotContain(-7);
+                }
+            }
+        }
+    }
 }

@@ -184,57 +184,61 @@ public enum SolidVolume {
      */
     public void volume(double[] small, double[] middle, double[] large, double[] lengths, double[] volumes) {
         LogArrays.require(volumes, small, middle, large, lengths);
-        int done = firstRefused(small, middle, large, lengths, volumes.length);
-        fill(small, middle, large, lengths, volumes, done);
-        if (done < volumes.length) {
-            volume(small[done], middle[done], large[done], lengths[done]);
-            throw new IllegalStateException(label + " refuses in a batch what it takes alone");
+        for (int from = 0; from < volumes.length; from += LogArrays.BLOCK) {
+            int to = Math.min(from + LogArrays.BLOCK, volumes.length);
+            int done = firstRefused(small, middle, large, lengths, from, to);
+            fill(small, middle, large, lengths, volumes, from, done);
+            if (done < to) {
+                volume(small[done], middle[done], large[done], lengths[done]);
+                throw new IllegalStateException(label + " refuses in a batch what it takes alone");
+            }
         }
     }
 
-    private int firstRefused(double[] small, double[] middle, double[] large, double[] lengths, int to) {
-        int done = LogArrays.firstNotPositive(lengths, to);
-        done = asksSmallEnd() ? LogArrays.firstNotPositive(small, done) : done;
-        done = asksMiddle ? LogArrays.firstNotPositive(middle, done) : done;
-        return asksLargeEnd ? LogArrays.firstNotPositive(large, done) : done;
+    private int firstRefused(double[] small, double[] middle, double[] large, double[] lengths, int from, int to) {
+        double[] one = asksSmallEnd() ? small : lengths;
+        double[] two = asksLargeEnd ? large : lengths;
+        int done = LogArrays.firstNotPositive(one, two, lengths, from, to);
+        return asksMiddle ? LogArrays.firstNotPositive(middle, lengths, lengths, from, done) : done;
     }
 
     /** A loop for each formula, so that it compiles for the formula alone. */
-    private void fill(double[] small, double[] middle, double[] large, double[] lengths, double[] volumes, int to) {
+    private void fill(
+            double[] small, double[] middle, double[] large, double[] lengths, double[] volumes, int from, int to) {
         switch (this) {
-            case SMALIAN -> smalian(small, large, lengths, volumes, to);
+            case SMALIAN -> smalian(small, large, lengths, volumes, from, to);
             case HUBER -> {
-                for (int i = 0; i < to; i++) {
+                for (int i = from; i < to; i++) {
                     volumes[i] = cylinder(middle[i], lengths[i]);
                 }
             }
             case NEWTON -> {
-                for (int i = 0; i < to; i++) {
+                for (int i = from; i < to; i++) {
                     volumes[i] = newton(small[i], middle[i], large[i], lengths[i]);
                 }
             }
             case CONE -> {
-                for (int i = 0; i < to; i++) {
+                for (int i = from; i < to; i++) {
                     volumes[i] = cone(small[i], large[i], lengths[i]);
                 }
             }
             case SUBNEILOID -> {
-                for (int i = 0; i < to; i++) {
+                for (int i = from; i < to; i++) {
                     volumes[i] = cylinder((small[i] + large[i]) / 2, lengths[i]);
                 }
             }
             case BUTT_LOG -> {
-                for (int i = 0; i < to; i++) {
+                for (int i = from; i < to; i++) {
                     volumes[i] = buttLog(small[i], large[i], lengths[i]);
                 }
             }
             case ONE_IN_TEN -> {
-                for (int i = 0; i < to; i++) {
+                for (int i = from; i < to; i++) {
                     volumes[i] = cylinder(small[i] + lengths[i] / 240, lengths[i]);
                 }
             }
             case ONE_IN_EIGHT -> {
-                for (int i = 0; i < to; i++) {
+                for (int i = from; i < to; i++) {
                     volumes[i] = cylinder(small[i] + lengths[i] / 192, lengths[i]);
                 }
             }
@@ -245,8 +249,8 @@ public enum SolidVolume {
         return StrictMath.PI / 4 * (a * a + c * c) * length / 2;
     }
 
-    private static void smalian(double[] small, double[] large, double[] lengths, double[] volumes, int to) {
-        for (int i = 0; i < to; i++) {
+    private static void smalian(double[] small, double[] large, double[] lengths, double[] volumes, int from, int to) {
+        for (int i = from; i < to; i++) {
             volumes[i] = smalian(small[i], large[i], lengths[i]);
         }
     }

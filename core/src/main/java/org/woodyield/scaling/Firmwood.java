@@ -66,28 +66,30 @@ public final class Firmwood {
             double[] topRadiiCentimetres, double[] buttRadiiCentimetres, double[] lengthsMetres, double[] cubicMetres) {
         LogRules.requireSameLength(topRadiiCentimetres, lengthsMetres, cubicMetres);
         LogRules.requireSameLength(buttRadiiCentimetres, lengthsMetres, cubicMetres);
-        int all = cubicMetres.length;
-        int done = CHECK.firstRefused(topRadiiCentimetres, lengthsMetres, 0, all);
-        done = firstButtRefused(topRadiiCentimetres, buttRadiiCentimetres, done);
-        fill(topRadiiCentimetres, buttRadiiCentimetres, lengthsMetres, cubicMetres, done);
-        if (done < all) {
-            require(topRadiiCentimetres[done], buttRadiiCentimetres[done], lengthsMetres[done]);
-            throw new IllegalStateException("firmwood refuses in a batch what it takes alone");
+        for (int from = 0; from < cubicMetres.length; from += PublishedRule.BLOCK) {
+            int to = Math.min(from + PublishedRule.BLOCK, cubicMetres.length);
+            int done = CHECK.firstRefused(topRadiiCentimetres, lengthsMetres, from, to);
+            done = firstButtRefused(topRadiiCentimetres, buttRadiiCentimetres, from, done);
+            fill(topRadiiCentimetres, buttRadiiCentimetres, lengthsMetres, cubicMetres, from, done);
+            if (done < to) {
+                require(topRadiiCentimetres[done], buttRadiiCentimetres[done], lengthsMetres[done]);
+                throw new IllegalStateException("firmwood refuses in a batch what it takes alone");
+            }
         }
     }
 
     /** A loop without a check, which becomes vector instructions. */
-    private static void fill(double[] tops, double[] butts, double[] lengths, double[] out, int to) {
-        for (int i = 0; i < to; i++) {
+    private static void fill(double[] tops, double[] butts, double[] lengths, double[] out, int from, int to) {
+        for (int i = from; i < to; i++) {
             out[i] = volume(tops[i], butts[i], lengths[i]);
         }
     }
 
-    private static int firstButtRefused(double[] tops, double[] butts, int to) {
+    private static int firstButtRefused(double[] tops, double[] butts, int from, int to) {
         // The bits of doubles from zero up are in their order, not-a-number is beyond all, and negative ones are below
         // zero.
         long greatest = Double.doubleToRawLongBits(BUTT_MOST);
-        for (int i = 0; i < to; i++) {
+        for (int i = from; i < to; i++) {
             long butt = Double.doubleToRawLongBits(butts[i]);
             if (butt < Double.doubleToRawLongBits(tops[i]) || butt > greatest) {
                 return i;

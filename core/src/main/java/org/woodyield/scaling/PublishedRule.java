@@ -18,7 +18,7 @@ import org.woodyield.working.Working;
 abstract class PublishedRule implements LogRule {
 
     /** Logs of a block: three arrays of it fit the first-level cache. */
-    private static final int BLOCK = 1024;
+    static final int BLOCK = 1024;
 
     /** The double below one half. Added to a value that is not negative, it carries to the next whole from the half on. */
     static final double BELOW_HALF = Math.nextDown(0.5);
