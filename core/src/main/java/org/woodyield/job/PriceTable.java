@@ -7,10 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Wood;
-import org.woodyield.measure.Domain;
 import org.woodyield.plan.JobInput.Price;
+import org.woodyield.work.InputValue;
+import org.woodyield.work.WorkInput;
 
-/** Reads what bought lumber costs. */
+/** Reads what bought lumber costs, with ranges of one kind: the prices of a table move together. */
 final class PriceTable {
 
     private static final String SIZE = "size";
@@ -20,8 +21,6 @@ final class PriceTable {
 
     static final List<Table.Column> COLUMNS =
             List.of(Table.Column.required(SIZE), Table.Column.required(WOOD), Table.Column.required(PRICE));
-
-    private static final Domain PRICES = Domain.of("price", "per board foot", 0, 1e6);
 
     private PriceTable() {}
 
@@ -33,7 +32,7 @@ final class PriceTable {
             boolean any = sizeCell.text().equalsIgnoreCase(ANY);
             Optional<Size> size = any ? Optional.empty() : Sizes.size(sizeCell);
             Optional<Wood> wood = Woods.read(row.cell(WOOD));
-            Optional<Double> price = row.cell(PRICE).rate(Units.BOARD_FEET, PRICES);
+            Optional<InputValue> price = WorkReader.readWithRange(row.cell(PRICE), WorkInput.LUMBER_PRICE);
             if ((!any && size.isEmpty()) || wood.isEmpty() || price.isEmpty()) {
                 continue;
             }
@@ -45,7 +44,17 @@ final class PriceTable {
                         "it stands in line " + earlier + " already; remove one of the two");
                 continue;
             }
-            prices.add(new Price(size, wood.get(), price.get()));
+            Price read =
+                    new Price(size, wood.get(), price.get().value(), price.get().spread());
+            if (prices.stream().allMatch(read::movesWith)) {
+                prices.add(read);
+            } else {
+                row.cell(PRICE)
+                        .refuse(
+                                "a range written as those of the rows before it: the prices move together",
+                                "write every range of this table in one of the ways 780 (690 to 880) per mbf,"
+                                        + " 690 to 880 per mbf, 780 per mbf +- 5 %");
+            }
         }
         return List.copyOf(prices);
     }

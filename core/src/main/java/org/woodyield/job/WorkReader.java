@@ -22,11 +22,19 @@ final class WorkReader {
             "([-+0-9./\\s]*\\d)\\s*\\(([-+0-9./\\s]*\\d)\\s+to\\s+([-+0-9./\\s]*\\d)\\s*\\)\\s*([^\\d\\s()]\\S*(?:\\s+[^\\d\\s]\\S*)*)");
     private static final Pattern SPREAD = Pattern.compile("(.*\\S)\\s*(?:\\+-|±)\\s*(\\S.*)");
 
+    private static final Domain RELATIVE = new Domain(
+            "standard uncertainty as a share of the amount",
+            "",
+            Double.MIN_VALUE,
+            0.5,
+            "write one standard deviation, such as 5 %, or leave it out with its +-");
+
     private WorkReader() {}
 
     /**
      * A figure alone, with a range ({@code 3 min (2 min to 5 min)} or {@code 3 (2 to 5) min}), as a range ({@code 2 to 5 min}, the
-     * middle taken) or with a standard uncertainty ({@code 3 min +- 20 s}).
+     * middle taken) or with a standard uncertainty ({@code 3 min +- 20 s}; of an amount of money also {@code 14 per h +- 5 %}, a
+     * share of it).
      */
     static Optional<InputValue> readWithRange(Cell cell, WorkInput input) {
         Source user = Sources.get("user");
@@ -63,14 +71,40 @@ final class WorkReader {
         }
         Matcher spread = SPREAD.matcher(cell.text());
         if (spread.matches()) {
-            Optional<Double> value = read(cell.part(spread.group(1)), input);
-            Optional<Double> deviation = read(cell.part(spread.group(2)), input, deviation(input.domain()));
-            return value.isEmpty() || deviation.isEmpty()
+            Cell middle = cell.part(spread.group(1));
+            boolean share = spread.group(2).endsWith("%");
+            Optional<Double> value = read(share ? middle : middle.withUnit(unit(spread.group(2))), input);
+            Optional<Double> deviation = deviation(cell.part(spread.group(2)), input, value);
+            return value.isEmpty() || deviation.isEmpty() || !isNormal(cell, input, value.get(), deviation.get())
                     ? Optional.empty()
                     : Optional.of(
                             new InputValue(value.get(), new Distribution.Normal(value.get(), deviation.get()), user));
         }
         return read(cell, input).map(value -> InputValue.of(value, user));
+    }
+
+    private static Optional<Double> deviation(Cell cell, WorkInput input, Optional<Double> value) {
+        if (input.isMoney() && cell.text().endsWith("%")) {
+            return percent(cell, RELATIVE).flatMap(share -> value.map(amount -> share * amount));
+        }
+        return read(cell, input, deviation(input.domain()));
+    }
+
+    /**
+     * Whether a normal law suits a value with limits: where two deviations go beyond one of them, more than 2 % of the draws would
+     * have to be made again, and what is drawn would have neither the value nor the deviation that was stated.
+     */
+    private static boolean isNormal(Cell cell, WorkInput input, double value, double deviation) {
+        Domain domain = input.domain();
+        double room = Math.min(value - domain.least(), domain.greatest() - value);
+        if (2 * deviation <= room) {
+            return true;
+        }
+        cell.refuse(
+                "a standard uncertainty up to half the distance of the value from its limits, "
+                        + inCurrency(domain).limits(),
+                "give a lesser one, or write from where to where it may lie, such as " + exampleOfRange(input));
+        return false;
     }
 
     /** How far a value may lie from what is given: no farther than its limits from each other. */

@@ -10,6 +10,7 @@ import org.woodyield.lumber.NaturalEdge;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Wood;
+import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.sawing.Saw;
@@ -36,7 +37,8 @@ import org.woodyield.working.Working;
  * @param planing what is taken off each planed face
  * @param undersizePercent share of pieces that may come out too thin to plane clean
  * @param yard how the lumber is dried and what that loses
- * @param prices what bought lumber costs; possibly empty, and then what rests on it is left out
+ * @param prices what bought lumber costs; possibly empty, and then what rests on it is left out. Their ranges are of one law, and
+ *     they move together: where one is at its upper end, all are
  * @param assumptions what nobody gave and was taken instead, work and money left aside, whose sources stand in {@code work}
  */
 public record JobInput(
@@ -59,7 +61,8 @@ public record JobInput(
     /**
      * Keeps immutable copies.
      *
-     * @throws OutOfDomainException if there is no log, nothing is wanted, or two logs or two things wanted share an id
+     * @throws OutOfDomainException if there is no log, nothing is wanted, two logs or two things wanted share an id, or prices
+     *     have ranges of several laws
      */
     public JobInput {
         logs = List.copyOf(logs);
@@ -67,6 +70,15 @@ public record JobInput(
         areas = List.copyOf(areas);
         naturalEdges = List.copyOf(naturalEdges);
         prices = List.copyOf(prices);
+        List<Price> all = prices;
+        if (!prices.stream().allMatch(price -> all.stream().allMatch(price::movesWith))) {
+            throw new OutOfDomainException(
+                    "ranges of prices",
+                    "several laws",
+                    "",
+                    "one law for all prices with a range, since they move together",
+                    "give each as a triangle, each as an even range or each as a normal law");
+        }
         assumptions = List.copyOf(assumptions);
         require("logs", logs.stream().map(Log::id).toList());
         require(
@@ -222,8 +234,33 @@ public record JobInput(
      * @param size the size that the price is for; empty for any that has no price of its own
      * @param wood the wood that the price is for
      * @param perBoardFoot in the currency of the job, for each board foot of the nominal tally
+     * @param spread how it may lie otherwise; {@link Distribution.Fixed} where no range was given
      */
-    public record Price(Optional<Size> size, Wood wood, double perBoardFoot) {}
+    public record Price(Optional<Size> size, Wood wood, double perBoardFoot, Distribution spread) {
+        /**
+         * A price without a range.
+         *
+         * @param size the size that the price is for; empty for any that has no price of its own
+         * @param wood the wood that the price is for
+         * @param perBoardFoot in the currency of the job, for each board foot of the nominal tally
+         * @throws OutOfDomainException if the price is not finite
+         */
+        public Price(Optional<Size> size, Wood wood, double perBoardFoot) {
+            this(size, wood, perBoardFoot, new Distribution.Fixed(perBoardFoot));
+        }
+
+        /**
+         * Whether the price can move together with another one.
+         *
+         * @param other another price of the job
+         * @return true where one of the two is fixed or both have ranges of one law
+         */
+        public boolean movesWith(Price other) {
+            return spread.standardDeviation() == 0
+                    || other.spread.standardDeviation() == 0
+                    || spread.getClass() == other.spread.getClass();
+        }
+    }
 
     /**
      * What nobody gave and was taken instead.

@@ -52,7 +52,6 @@ import org.woodyield.work.Suitability;
 import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkCost;
 import org.woodyield.work.WorkEstimate;
-import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
 /**
@@ -210,7 +209,6 @@ public final class Planner {
         List<LogWork> works = new ArrayList<>();
         double[] made = new double[items.size()];
         double[] tallies = new double[items.size()];
-        double[] usables = new double[items.size()];
         Map<String, Sawn> lots = new LinkedHashMap<>();
         int[] pieces = new int[items.size()];
         Volume lumber = Volume.ZERO;
@@ -264,15 +262,12 @@ public final class Planner {
         for (int i = 0; i < items.size(); i++) {
             for (JobPlan.Lot lot : lots(items.get(i), lots)) {
                 fallDown.add(lot);
-                usables[i] += lot.stages().usable().value();
             }
         }
         WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim, rot);
         Length kerfOfSaw = input.saw().kerf();
         WorkEstimate work = WorkEstimate.of(input.work(), kerfOfSaw, works);
         List<Supply> supply = new ArrayList<>();
-        double usable = 0;
-        double usablePrice = 0;
         for (int i = 0; i < items.size(); i++) {
             Item item = items.get(i);
             supply.add(new Supply(
@@ -284,23 +279,16 @@ public final class Planner {
                     made[i],
                     pieces[i],
                     BoardFeet.tally(tallies[i])));
-            usable += usables[i];
-            if (priced && made[i] > 0) {
-                double needed = Math.min(made[i], need[i]);
-                double counted = (needed + SURPLUS_SHARE * (made[i] - needed)) / made[i];
-                usablePrice += lowestPrice(item) * usables[i] * counted;
-            }
         }
+        LumberWorth worthBought = LumberWorth.of(input, supply, fallDown);
+        double usable = worthBought.usable();
         Optional<JobCost> cost = Optional.empty();
         Optional<BreakEven> breakEven = Optional.empty();
         JobPlan.Prospects prospects = JobPlan.Prospects.none();
         Optional<JobPlan.Ways> ways = Optional.empty();
         JobPlan.Years cashFlow = new JobPlan.Years(Optional.empty(), Optional.empty());
         if (usable > 0) {
-            WorkInputs money = input.work();
-            if (priced && money.find(WorkInput.LUMBER_PRICE).isEmpty()) {
-                money = money.with(WorkInput.LUMBER_PRICE, usablePrice / usable);
-            }
+            WorkInputs money = worthBought.into(input.work());
             JobCost sum = JobCost.of(money, input.currency(), work, BoardFeet.usable(usable));
             cost = Optional.of(sum);
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
@@ -402,18 +390,12 @@ public final class Planner {
 
     /** Worth of one unit of the need: the lowest price among the species that may give it, or its board feet. */
     private double worth(Item item, boolean priced) {
-        return priced ? item.feetPerUnit() * lowestPrice(item) : item.feetPerUnit();
-    }
-
-    /** What a board foot costs at least, of the species that may give it. */
-    private double lowestPrice(Item item) {
-        return input.logs().stream()
-                .map(Log::species)
-                .filter(item.wood()::accepts)
-                .map(species -> input.price(item.priceSize(), species).orElseThrow())
-                .mapToDouble(JobInput.Price::perBoardFoot)
-                .min()
-                .orElse(0);
+        double perBoardFoot = priced
+                ? LumberWorth.lowestPrice(input, item)
+                        .map(JobInput.Price::perBoardFoot)
+                        .orElse(0.0)
+                : 1;
+        return item.feetPerUnit() * perBoardFoot;
     }
 
     private Allocation.Sawyer<Optional<SawingPlan>> sawyer(Map<String, PassCost> costs) {

@@ -110,7 +110,8 @@ final class MissingPrices {
                         && plan.input().work().find(input).isEmpty();
     }
 
-    private static String key(WorkInput input) {
+    /** Where the value of an input is written: its key, or the file of the prices. */
+    static String key(WorkInput input) {
         return input == WorkInput.LUMBER_PRICE ? PRICES : input.keyOfJob();
     }
 

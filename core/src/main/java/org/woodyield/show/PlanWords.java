@@ -20,6 +20,8 @@ final class PlanWords {
 
     static final String NOTHING = "Nothing is sawn, so there is nothing to show here.";
 
+    private static final int VALUE_DIGITS = 6;
+
     private final JobPlan plan;
     private final LengthText lengths;
     private final Set<Source> sources = new LinkedHashSet<>();
@@ -117,14 +119,19 @@ final class PlanWords {
     /** A range in words, empty where there is none. */
     static String range(Distribution spread) {
         if (spread instanceof Distribution.Triangular triangle) {
-            return NumberText.full(triangle.least()) + " to " + NumberText.full(triangle.greatest());
+            return value(triangle.least()) + " to " + value(triangle.greatest());
         }
         if (spread instanceof Distribution.Rectangular even) {
-            return NumberText.full(even.least()) + " to " + NumberText.full(even.greatest());
+            return value(even.least()) + " to " + value(even.greatest());
         }
         if (spread instanceof Distribution.Normal normal) {
-            return NumberText.full(normal.mean()) + " +- " + NumberText.full(normal.standardDeviation());
+            return value(normal.mean()) + " +- " + value(normal.standardDeviation());
         }
         return "";
+    }
+
+    /** A value that was given or computed, without the digits that nobody knows. */
+    static String value(double value) {
+        return NumberText.significant(value, VALUE_DIGITS);
     }
 }

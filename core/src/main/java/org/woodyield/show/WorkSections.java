@@ -4,8 +4,9 @@ import static org.woodyield.show.PlanWords.NOTHING;
 import static org.woodyield.show.PlanWords.feet;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -522,18 +523,18 @@ final class WorkSections {
     String taken(Outlook.Mover mover) {
         String unit = unit(mover.input());
         return mover.input().label() + " (taken: "
-                + (NumberText.full(mover.value().value()) + " " + unit).strip() + ", range "
+                + (PlanWords.value(mover.value().value()) + " " + unit).strip() + ", range "
                 + PlanWords.range(mover.value().spread()) + "; "
                 + mover.value().source().standing().label() + ")";
     }
 
     /** All ranges that the draws are made from. */
     private void ranges(List<Block> blocks) {
-        Set<WorkInput> moving = EnumSet.noneOf(WorkInput.class);
+        Map<WorkInput, InputValue> moving = new EnumMap<>(WorkInput.class);
         Stream.of(plan.prospects().workFree(), plan.prospects().workValued())
                 .flatMap(Optional::stream)
                 .flatMap(outlook -> outlook.movers().stream())
-                .forEach(mover -> moving.add(mover.input()));
+                .forEach(mover -> moving.put(mover.input(), mover.value()));
         PlanTable.Builder table = PlanTable.of(
                         "ranges", words.fromMemory("The ranges that were assumed for interval and probability"))
                 .text("Key", "key")
@@ -544,24 +545,27 @@ final class WorkSections {
                 .text("Law", "law")
                 .text("Standing", "standing")
                 .text("Rests on", "source");
-        for (WorkInput input : moving) {
-            InputValue value = plan.input().work().find(input).orElseThrow();
+        moving.forEach((input, value) -> {
             table.row(
-                    Cell.text(input.keyOfJob()),
+                    Cell.text(MissingPrices.key(input)),
                     Cell.text(input.label()),
-                    Cell.text(NumberText.full(value.value())),
+                    Cell.text(PlanWords.value(value.value())),
                     Cell.text(PlanWords.range(value.spread())),
                     Cell.text(unit(input)),
                     Cell.text(law(value.spread())),
                     Cell.text(value.source().standing().label()),
                     Cell.text(PlanWords.title(value.source())));
-        }
+        });
         blocks.add(new Tabular(table.build()));
-        blocks.add(
-                new Prose(
-                        "Triangle: likeliest at the value taken, falling to nothing at both ends. Even: every value of"
-                                + " the range alike. Normal: the value taken and one standard deviation to either side; values beyond"
-                                + " it happen. A range of your own is written behind the value, such as 3 min (2 min to 5 min)."));
+        blocks.add(new Prose(
+                "Triangle: likeliest at the value taken, falling to nothing at both ends. Even: every value of"
+                        + " the range alike. Normal: the value taken and one standard deviation to either side; values beyond"
+                        + " it happen, but a draw outside the limits of the input is made again."
+                        + " A range of your own is written behind the value, such as 3 min (2 min to 5 min)."
+                        + (moving.containsKey(WorkInput.LUMBER_PRICE)
+                                ? " The prices of lumber move together: where one is at the upper end of its range, all"
+                                        + " are."
+                                : "")));
     }
 
     private String unit(WorkInput input) {

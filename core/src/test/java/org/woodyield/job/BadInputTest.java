@@ -525,8 +525,30 @@ class BadInputTest {
 
     @Test
     void aPriceWithoutUnit() {
-        demo.with(PRICES, "780 per mbf", "780");
+        demo.with(PRICES, "softwood,780 (690 to 880) per mbf", "softwood,780");
         expect(at(PRICES, "any", "price"), "'780'", "18 per bf");
+    }
+
+    @Test
+    void rangesOfPricesOfSeveralKinds() {
+        demo.with(PRICES, "0.98 (0.87 to 1.10) per bf", "0.98 per bf +- 5 %");
+        expect(
+                at(PRICES, "2x8", "price"),
+                "'0.98 per bf +- 5 %'",
+                "as those of the rows before it",
+                "780 per mbf +- 5 %");
+        // Nothing but normal laws, and a price without a range between them.
+        demo.write(
+                PRICES,
+                "size,wood,price\nany,softwood,780 per mbf +- 5 %\nany,hardwood,2.60 per bf\n2x6,softwood,0.92 +- 0.05 per bf\n"
+                        .getBytes(StandardCharsets.UTF_8));
+        assertThat(demo.run("--check").code()).isZero();
+    }
+
+    @Test
+    void aPriceOutsideItsRange() {
+        demo.with(PRICES, "0.92 (0.82 to 1.04) per bf", "0.92 (0.95 to 1.10) per bf");
+        expect(at(PRICES, "2x6", "price"), "a range that holds the value", "such as 6 per bf");
     }
 
     @Test

@@ -162,7 +162,8 @@ class MissingPricesTest {
     @Test
     void oneChoiceAloneIsNotCalledTheCheapest() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).without("prices.csv");
-        job.with(JOB, "money.hire-rate = 0.45 per bf\n", "").with(JOB, "money.log-sale = 0.30 per bf\n", "");
+        job.with(JOB, "money.hire-rate = 0.45 per bf\n", "")
+                .with(JOB, "money.log-sale = 0.30 (0.20 to 0.45) per bf\n", "");
         assertThat(words(job))
                 .contains("Own work not counted: This saw is the only choice that could be costed")
                 .contains("Own work counted: This saw is the only choice that could be costed")

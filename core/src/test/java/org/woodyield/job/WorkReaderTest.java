@@ -35,7 +35,12 @@ class WorkReaderTest {
         "UTILISATION, 70 % +- 0.5 %, 0.7, 0.005",
         "ALTITUDE, 300 m +- 10 m, 300, 10",
         "BITE, 0.6 mm +- 0.1 mm, 0.6, 0.1",
-        "DRAG_SLOPE, -5 deg +- 100 deg, -5, 100"
+        "WAGE, 14 per h +- 7 per h, 14, 7",
+        "WAGE, 14 +- 2 per h, 14, 2",
+        "WAGE, 14 per h +- 10 %, 14, 1.4",
+        "LUMBER_PRICE, 780 per mbf +- 5 %, 0.78, 0.039",
+        "PURCHASE, 1000 +- 20 %, 1000, 200",
+        "DRAG_SLOPE, -5 deg +- 27 deg, -5, 27"
     })
     void aDeviationIsHeldToTheWidthOfTheLimitsAndNotToTheLimits(
             WorkInput input, String text, double value, double deviation) {
@@ -59,6 +64,34 @@ class WorkReaderTest {
         assertThat(problem.value()).isEqualTo(refused);
         assertThat(problem.allowed()).isEqualTo(allowed);
         assertThat(problem.remedy()).contains("one standard deviation");
+    }
+
+    /** A normal law that reaches far beyond the limits, below zero for instance, is none of the value: a range is. */
+    @ParameterizedTest
+    @CsvSource({
+        "WAGE, 14 per h +- 20 per h, 0 to 1000000 in the job's currency per h",
+        "WAGE, 14 per h +- 7.01 per h, 0 to 1000000 in the job's currency per h",
+        "WAGE, 0 per h +- 1 per h, 0 to 1000000 in the job's currency per h",
+        "UTILISATION, 95 % +- 5 %, 0.01 to 1",
+        "DRAG_SLOPE, -5 deg +- 100 deg, -60 to 60 deg"
+    })
+    void aDeviationThatReachesBeyondTheLimitsIsRefused(WorkInput input, String text, String limits) {
+        Problem problem = onlyProblem(input, text);
+        assertThat(problem.value()).isEqualTo(text);
+        assertThat(problem.allowed()).contains("half the distance of the value from its limits", limits);
+        assertThat(problem.remedy()).endsWith("such as " + WorkReader.exampleOfRange(input));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "WAGE, 14 per h +- 60 %, 60 %, 'above 0, up to 50 %'",
+        "WAGE, 14 per h +- 0 %, 0 %, 'above 0, up to 50 %'",
+        "SETTING, 3 min +- 5 %, 5 %, min"
+    })
+    void aShareAsDeviationIsForAmountsAndNotTooGreat(WorkInput input, String text, String refused, String allowed) {
+        Problem problem = onlyProblem(input, text);
+        assertThat(problem.value()).isEqualTo(refused);
+        assertThat(problem.allowed()).contains(allowed);
     }
 
     @ParameterizedTest
