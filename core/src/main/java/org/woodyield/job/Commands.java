@@ -29,6 +29,7 @@ final class Commands {
             new ScaleCommand(),
             new RulesCommand(),
             new CompareRulesCommand(),
+            new TreesCommand(),
             new BuckCommand(),
             new TimberCommand(),
             new SizesCommand(),

@@ -7,12 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import org.woodyield.log.FormClass;
-import org.woodyield.log.FormClassStem;
+import java.util.stream.Stream;
+import org.woodyield.log.BarkRatio;
 import org.woodyield.log.MeasuredStem;
 import org.woodyield.log.StemPoint;
-import org.woodyield.log.StemProfile;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
@@ -31,25 +29,15 @@ final class TimberCommand implements Subcommand {
 
     private static final Answer ANSWER = new Answer("timber", "timber.txt", "timber-trees.csv", "the trees stand in");
     private static final String ID = "id";
-    private static final String BREAST_HEIGHT = "breast-height";
-    private static final String FORM_CLASS = "form-class";
-    private static final String BARK = "bark";
-    private static final String TAPER = "taper";
     private static final String HEIGHT = "height";
     private static final String DIAMETER = "diameter";
-    private static final List<Table.Column> COLUMNS = List.of(
-            Table.Column.required(ID),
-            Table.Column.optional(BREAST_HEIGHT),
-            Table.Column.optional(FORM_CLASS),
-            Table.Column.optional(BARK),
-            Table.Column.optional(TAPER),
-            Table.Column.optional(HEIGHT),
-            Table.Column.optional(DIAMETER));
-    private static final Length HIGHEST = Length.feet(400);
-    private static final Length WIDEST = Length.millimetres(3000);
+    private static final List<Table.Column> COLUMNS = Stream.of(
+                    List.of(Table.Column.required(ID)),
+                    StandingTree.COLUMNS,
+                    List.of(Table.Column.optional(HEIGHT), Table.Column.optional(DIAMETER)))
+            .flatMap(List::stream)
+            .toList();
     private static final Length LONGEST = Length.millimetres(30_000);
-    private static final Domain PERCENT =
-            new Domain("", "%", 40, 100, "inside bark at 17.3 ft, over the diameter at breast height outside bark");
     private static final Domain WANE = new Domain("", "%", 0, 50, "wane of two edges meets at half the side");
 
     @Override
@@ -63,12 +51,11 @@ final class TimberCommand implements Subcommand {
                 .argument("SIZE", "Green size of the timber, such as 8x8 (in inches, full) or '200 mm x 200 mm'.")
                 .argumentIfAny(
                         "TREES",
-                        "Table of trees: " + ID + ", " + BREAST_HEIGHT + " (outside bark), " + FORM_CLASS
-                                + " (78 %%); optional " + BARK + " (on one side at breast height) and " + TAPER
-                                + " (above 17.3 ft, such as 1 in per 8 ft). Or stems measured inside bark: " + ID
+                        "Table of trees: " + ID + ", " + StandingTree.WORDS + ". Or stems measured inside bark: " + ID
                                 + ", " + HEIGHT + ", " + DIAMETER
-                                + ", two rows or more for each from the ground up; the tip may be one, with 0 in. Without"
-                                + " it only what the timber needs is told.")
+                                + ", two rows or more for each from the ground up; the tip may be one, with 0 in; with "
+                                + StandingTree.BARK_RATIO + " a diameter is one outside bark."
+                                + " Without it only what the timber needs is told.")
                 .option(
                         "--length",
                         "LENGTH",
@@ -135,7 +122,11 @@ final class TimberCommand implements Subcommand {
         Map<String, Table.Row> rows = new LinkedHashMap<>();
         List<Tree> trees = new ArrayList<>();
         for (Table.Row row : Sheets.rows(
-                name, COLUMNS, ID + ", " + BREAST_HEIGHT + ", " + FORM_CLASS, "a row for each tree", problems)) {
+                name,
+                COLUMNS,
+                ID + ", " + StandingTree.BREAST_HEIGHT + ", " + StandingTree.FORM_CLASS,
+                "a row for each tree",
+                problems)) {
             Optional<String> id = row.cell(ID).words("a name for the tree");
             if (id.isEmpty()) {
                 continue;
@@ -155,7 +146,7 @@ final class TimberCommand implements Subcommand {
                         .ifPresent(point -> measured.computeIfAbsent(id.get(), key -> new ArrayList<>())
                                 .add(point));
             } else {
-                formClass(row).ifPresent(stem -> trees.add(new Tree(id.get(), stem)));
+                StandingTree.read(row::cell).ifPresent(stem -> trees.add(new Tree(id.get(), stem)));
             }
         }
         measured.forEach((id, points) -> {
@@ -176,38 +167,16 @@ final class TimberCommand implements Subcommand {
     }
 
     private static Optional<StemPoint> place(Table.Row row) {
-        Optional<Length> height = row.cell(HEIGHT).lengthOrNoneUpTo(HIGHEST, "measure from the ground");
-        Optional<Length> wide = row.cell(DIAMETER).lengthOrNoneUpTo(WIDEST, "check the unit");
-        return height.flatMap(up -> wide.map(across -> new StemPoint(up.toFeet(), across.toInches())));
-    }
-
-    private static Optional<StemProfile> formClass(Table.Row row) {
-        Optional<Length> breast = row.cell(BREAST_HEIGHT).lengthUpTo(WIDEST, "check the unit");
-        Optional<Double> percent = row.cell(FORM_CLASS).quantity(Units.PERCENT, PERCENT);
-        Optional<Cell> barkCell = row.cellIfAny(BARK);
-        Optional<Cell> taperCell = row.cellIfAny(TAPER);
-        Optional<Length> bark =
-                barkCell.flatMap(cell -> cell.lengthOrNoneUpTo(Length.millimetres(300), "give it on one side"));
-        Optional<Double> taper = taperCell.flatMap(cell -> cell.slope(0.1));
-        if (breast.isEmpty()
-                || percent.isEmpty()
-                || barkCell.isPresent() != bark.isPresent()
-                || taperCell.isPresent() != taper.isPresent()) {
+        Optional<Length> height = row.cell(HEIGHT).lengthOrNoneUpTo(StandingTree.HIGHEST, "measure from the ground");
+        Optional<Length> wide = row.cell(DIAMETER).lengthOrNoneUpTo(StandingTree.WIDEST, "check the unit");
+        Cell ratio = row.cell(StandingTree.BARK_RATIO);
+        Optional<BarkRatio> bark = StandingTree.barkRatio(ratio);
+        if (height.isEmpty() || wide.isEmpty() || ratio.isEmpty() == bark.isPresent()) {
             return Optional.empty();
         }
-        try {
-            return Optional.of(new FormClassStem(
-                    breast.get().toInches(),
-                    new FormClass(percent.get()),
-                    bark.isPresent() ? OptionalDouble.of(bark.get().toInches()) : OptionalDouble.empty(),
-                    taper.isPresent() ? OptionalDouble.of(12 * taper.get()) : OptionalDouble.empty()));
-        } catch (OutOfDomainException e) {
-            row.cell(
-                            e.parameter().startsWith("bark")
-                                    ? BARK
-                                    : e.parameter().startsWith("taper") ? TAPER : BREAST_HEIGHT)
-                    .refuse(e);
-            return Optional.empty();
-        }
+        double across = wide.get().toInches();
+        return Optional.of(new StemPoint(
+                height.get().toFeet(),
+                bark.isPresent() && across > 0 ? bark.get().inside(across) : across));
     }
 }

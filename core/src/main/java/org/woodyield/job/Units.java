@@ -50,6 +50,9 @@ record Units(Map<String, Double> factors) {
     /** Logs by a scale, in thousands of board feet. */
     static final Units THOUSAND_BOARD_FEET = of(Map.entry("mbf", 1.0), Map.entry("bf", 0.001));
 
+    /** Solid wood, in cubic feet. The foot is 0.3048 m exactly. */
+    static final Units CUBIC_FEET = of(Map.entry("ft3", 1.0), Map.entry("m3", 1 / 0.028316846592));
+
     /** Areas, in square metres. The foot is 0.3048 m exactly. */
     static final Units AREA = of(
             Map.entry("m2", 1.0), Map.entry("ft2", 0.09290304), Map.entry("sq m", 1.0), Map.entry("sq ft", 0.09290304));

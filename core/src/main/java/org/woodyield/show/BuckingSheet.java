@@ -20,9 +20,10 @@ import org.woodyield.show.PlanTable.Cell;
  *
  * @param bucking what was asked
  * @param best the answer
+ * @param diameters where the diameters come from, a sentence
  * @param remarks what a reader should know of the stem, each a sentence without its point; possibly none
  */
-public record BuckingSheet(Bucking bucking, Bucking.Best best, List<String> remarks) {
+public record BuckingSheet(Bucking bucking, Bucking.Best best, String diameters, List<String> remarks) {
 
     /** Keeps an immutable copy. */
     public BuckingSheet {
@@ -138,7 +139,7 @@ public record BuckingSheet(Bucking bucking, Bucking.Best best, List<String> rema
         convention.notes().forEach(basis::add);
         basis.add("Each log is " + shown(bucking.trim()) + " longer than its scaling length; each cut takes "
                 + bucking.kerf().inInches(64, Rounding.HALF_UP) + ".");
-        basis.add("Diameters are inside bark, straight between the places measured.");
+        basis.add(diameters);
         remarks.forEach(words -> basis.add(words + "."));
         return PlanText.of(
                 "Stem " + best.stem().id() + ", cut for most worth",

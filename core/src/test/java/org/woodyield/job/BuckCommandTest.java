@@ -244,4 +244,144 @@ class BuckCommandTest {
                         .err())
                 .contains("a row for each place");
     }
+
+    private Run doyle(String... stem) {
+        return Run.of(Stream.concat(
+                        Stream.of("buck", "--prices", prices, "--rule", "doyle", "--kerf", "0 in", "--trim", "0 in"),
+                        Stream.of(stem))
+                .toArray(String[]::new));
+    }
+
+    @Test
+    void aStandingTreeIsCutByItsFormClass() {
+        // 80 % of 20 in is 16 in at 17.3 ft; straight from there to nothing at 97.3 ft it loses 0.2 in a foot: 13.06 in
+        // at 32 ft. From a stump of 0 ft: Doyle of 16 in and of 13 in by 16 ft, 144 and 81 bf.
+        Run run = doyle(
+                "--breast-height",
+                "20 in",
+                "--form-class",
+                "80 %",
+                "--total-height",
+                "97.3 ft",
+                "--stump",
+                "0 ft",
+                "--lengths",
+                "16 ft",
+                "--working");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("16 x 16", "144", "13 x 16", "81", "t = u / (H - 17.3)");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("by the form class, below 17.3 ft taken as no thicker than there")
+                .contains("above it straight to the tip");
+        assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void aTreeWithoutHeightEndsWhereItsFormClassDoes() {
+        Run run =
+                doyle("--breast-height", "20 in", "--form-class", "80 %", "--lengths", "12 ft", "--bark-ratio", "0.9");
+        assertThat(run.code()).isZero();
+        assertThat(run.err()).contains("Nothing is known of the stem above 17.3 ft");
+        // 18 in inside bark at 4.5 ft, 16 in at 17.3 ft: 16.67 in at 13 ft.
+        assertThat(run.out()).contains("17 x 12");
+    }
+
+    @Test
+    void aCurveIsFittedToTheMeasuredStem() throws IOException {
+        // Places of the parabola d^2 = 400 (1 - h / 80), so that d is 20 in at the ground and nothing at 80 ft.
+        StringBuilder places = new StringBuilder("from-butt,diameter\n");
+        for (int h = 0; h <= 60; h += 12) {
+            places.append(h)
+                    .append(" ft,")
+                    .append(Math.rint(20e4 * Math.sqrt(1 - h / 80.0)) / 1e4)
+                    .append(" in\n");
+        }
+        String stem = table("stem.csv", places.toString());
+        Run run = doyle(
+                stem, "--curve", "one parabola", "--total-height", "80 ft", "--stump", "0 ft", "--lengths", "16 ft");
+        assertThat(run.code()).isZero();
+        // 17.889, 15.492 and 12.649 in at 16, 32 and 48 ft.
+        assertThat(run.out()).contains("18 x 16", "15 x 16", "13 x 16");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("by a taper curve of one parabola that was fitted to your 6 places: b1 ")
+                .contains("Its greatest miss is 0.00 in");
+        Run three = doyle(
+                stem, "--curve", "three parabolas", "--total-height", "80 ft", "--stump", "0 ft", "--lengths", "16 ft");
+        assertThat(three.out()).contains("18 x 16", "15 x 16", "13 x 16", "a1 0.75");
+        assertThat(doyle(stem, "--curve", "one parabola", "--total-height", "50 ft", "--lengths", "16 ft")
+                        .err())
+                .contains("stem.csv: height of the tip is 50 ft", "no lower than the last place, 61 ft");
+        assertThat(doyle(stem, "--curve", "one parabola", "--lengths", "16 ft").err())
+                .contains("--total-height: allowed: a length");
+        assertThat(doyle(
+                                stem,
+                                "--curve",
+                                "one parabola",
+                                "--total-height",
+                                "90 ft",
+                                "--stump",
+                                "5 ft",
+                                "--lengths",
+                                "16 ft")
+                        .err())
+                .contains("below and above breast height, 4.5 ft");
+    }
+
+    @Test
+    void coefficientsOfOnesOwnAreTakenAndNoneAreBuiltIn() {
+        // d^2 = D^2 (1 - z): 20 sqrt(1 - 17/81) = 17.778 in at 17 ft, from a stump of 1 ft.
+        Run run = doyle(
+                "--curve",
+                "b1 -1; b2 0",
+                "--breast-height",
+                "20 in",
+                "--total-height",
+                "81 ft",
+                "--lengths",
+                "16 ft",
+                "--working");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("18 x 16", "with coefficients", "b1 -1, b2 0", "b1 * (z - 1)");
+        assertThat(doyle("--curve", "b1 -1; b7 0", "--breast-height", "20 in", "--total-height", "81 ft")
+                        .err())
+                .contains("'b7 0'", "'one parabola', 'three parabolas', or coefficients as in b1");
+        assertThat(doyle("--curve", "b1 -1", "--breast-height", "20 in", "--total-height", "81 ft")
+                        .err())
+                .contains("b1 and b2 are needed");
+        assertThat(doyle(
+                                "--curve",
+                                "b1 2; b2 -3",
+                                "--breast-height",
+                                "20 in",
+                                "--total-height",
+                                "81 ft",
+                                "--lengths",
+                                "16 ft")
+                        .err())
+                .contains("this curve is no stem there");
+    }
+
+    @Test
+    void diametersOutsideBarkAreTakenInside() throws IOException {
+        String stem = table("stem.csv", "from-butt,diameter\n0 ft,20 in\n16 ft,18 in\n");
+        Run run = doyle(stem, "--bark-ratio", "0.9", "--lengths", "16 ft");
+        // 16.2 in inside bark.
+        assertThat(run.out()).contains("16 x 16").contains("bark ratio given, 0.9");
+        assertThat(doyle(stem, "--bark-ratio", "0.2", "--lengths", "16 ft").err())
+                .contains("--bark-ratio: '0.2'", "0.5 to 1");
+    }
+
+    @Test
+    void nothingGivenIsWithoutEffect() throws IOException {
+        String stem = table("stem.csv", "from-butt,diameter\n0 ft,20 in\n16 ft,18 in\n");
+        assertThat(doyle(stem, "--total-height", "80 ft", "--lengths", "16 ft").err())
+                .contains("--total-height says nothing of a table; leave it out, or add --curve 'one parabola'");
+        assertThat(doyle(stem, "--form-class", "80 %", "--lengths", "16 ft").err())
+                .contains("given twice");
+        assertThat(doyle("--form-class", "80 %", "--curve", "one parabola", "--lengths", "16 ft")
+                        .err())
+                .contains("is fitted to a table of places");
+        assertThat(doyle("--breast-height", "20 in", "--lengths", "16 ft").err())
+                .contains("a stem is needed");
+    }
 }

@@ -90,4 +90,36 @@ class TimberCommandTest {
                         .err())
                 .contains("a row for each tree");
     }
+
+    @Test
+    void theHeightOfATreeStandsInPlaceOfItsTaper() throws IOException {
+        // 80 % of 20 in is 16 in at 17.3 ft; to nothing at 97.3 ft it loses 0.2 in a foot: 15.26 in at 21 ft.
+        String trees = table("""
+                id,breast-height,form-class,total-height,bark-ratio
+                A,20 in,80 %,97.3 ft,
+                B,20 in,80 %,,0.9
+                C,20 in,80 %,97.3 ft,0.7
+                """);
+        Run run = Run.of("timber", "8x8", trees, "--length", "20 ft");
+        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.err()).contains("line 4, bark-ratio: '0.7'", "0 to 2 in");
+        String good = table("""
+                id,breast-height,form-class,total-height,bark-ratio
+                A,20 in,80 %,97.3 ft,
+                B,20 in,80 %,97.3 ft,0.9
+                """);
+        Run both = Run.of("timber", "8x8", good, "--length", "20 ft", "--working");
+        assertThat(both.out()).contains("15.26", "2 of 2 give it with square edges", "t = u / (H - 17.3)");
+        String twice = table("id,breast-height,form-class,total-height,taper\nA,20 in,80 %,97.3 ft,1 in per 8 ft\n");
+        assertThat(Run.of("timber", "8x8", twice).err()).contains("a taper or the total height, not both");
+        String low = table("id,breast-height,form-class,total-height\nA,20 in,80 %,18 ft\n");
+        assertThat(Run.of("timber", "8x8", low).err()).contains("total-height: '18 ft'", "25.3 to 400 ft");
+    }
+
+    @Test
+    void placesMeasuredOverTheBarkAreTakenInside() throws IOException {
+        String trees = table("id,height,diameter,bark-ratio\nA,0 ft,20 in,0.9\nA,40 ft,16 in,0.9\n");
+        // 19 in at 10 ft over the bark, 17.1 in inside.
+        assertThat(Run.of("timber", "8x8", trees, "--length", "9 ft").out()).contains("17.10");
+    }
 }

@@ -180,19 +180,25 @@ class StemTest {
             @ForAll @IntRange(min = 40, max = 90) int percent,
             @ForAll @DoubleRange(min = 0, max = 1) double barkShare,
             @ForAll boolean barkKnown,
-            @ForAll boolean taperKnown) {
+            @ForAll boolean taperKnown,
+            @ForAll boolean heightKnown) {
         double spare = breastHeight * (1 - percent / 100.0) / 2;
         FormClassStem stem = new FormClassStem(
                 breastHeight,
                 new FormClass(percent),
                 barkKnown ? OptionalDouble.of(barkShare * Math.max(0, spare - 2e-6)) : OptionalDouble.empty(),
-                taperKnown ? OptionalDouble.of(0.125) : OptionalDouble.empty());
+                taperKnown && !heightKnown ? OptionalDouble.of(0.125) : OptionalDouble.empty(),
+                heightKnown ? OptionalDouble.of(80) : OptionalDouble.empty());
         double before = Double.MAX_VALUE;
         for (double h = 0; h <= stem.heightFeet().greatest(); h += 0.85) {
             double d = stem.diameterInches(h);
             assertThat(d).isBetween(0.0, before);
             assertThat(stem.working(h).value()).isEqualTo(d);
             before = d;
+        }
+        if (heightKnown) {
+            assertThat(stem.heightFeet().greatest()).isEqualTo(80);
+            assertThat(stem.diameterInches(80)).isCloseTo(0, within(1e-9));
         }
         assertThat(stem.diameterInches(17.3)).isCloseTo(new FormClass(percent).upperInches(breastHeight), within(1e-9));
     }
@@ -207,5 +213,13 @@ class StemTest {
                 .hasMessageContaining("measure again");
         assertThatThrownBy(() -> new FormClassStem(16, new FormClass(78), OptionalDouble.empty(), OptionalDouble.of(0)))
                 .hasMessageContaining("each foot of height");
+        OptionalDouble none = OptionalDouble.empty();
+        for (double height : new double[] {17.3, 23.4, 400.1, Double.NaN}) {
+            assertThatThrownBy(() -> new FormClassStem(16, new FormClass(78), none, none, OptionalDouble.of(height)))
+                    .hasMessageContaining("23.6 to 400 ft");
+        }
+        assertThatThrownBy(() ->
+                        new FormClassStem(16, new FormClass(78), none, OptionalDouble.of(0.125), OptionalDouble.of(80)))
+                .hasMessageContaining("not both");
     }
 }

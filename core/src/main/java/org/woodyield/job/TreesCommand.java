@@ -1,0 +1,253 @@
+package org.woodyield.job;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.woodyield.log.BarkRatio;
+import org.woodyield.log.FormClass;
+import org.woodyield.log.MeasuredTree;
+import org.woodyield.log.StemVolumeEquation;
+import org.woodyield.measure.Domain;
+import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.show.NumberText;
+import org.woodyield.show.TreeSheet;
+import org.woodyield.show.TreeSheet.Tree;
+import org.woodyield.source.Sources;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Tells what standing trees hold: by a printed table, by an equation, inside bark and by form class. */
+final class TreesCommand implements Subcommand {
+
+    private static final Answer ANSWER = new Answer("trees", "trees.txt", "trees.csv", "the trees stand in");
+    private static final String ID = "id";
+    private static final String BREAST_HEIGHT = StandingTree.BREAST_HEIGHT;
+    private static final String FORM_CLASS = StandingTree.FORM_CLASS;
+    private static final String UPPER = "upper-diameter";
+    private static final String BARK_RATIO = StandingTree.BARK_RATIO;
+    private static final String LOGS = "logs";
+    private static final String TOTAL_HEIGHT = StandingTree.TOTAL_HEIGHT;
+    private static final String HEIGHT = "height";
+    private static final String VOLUME = "volume";
+    private static final String OUTSIDE = "outside";
+    private static final String INSIDE = "inside";
+    private static final List<Table.Column> COLUMNS = List.of(
+            Table.Column.required(ID),
+            Table.Column.required(BREAST_HEIGHT),
+            Table.Column.optional(LOGS),
+            Table.Column.optional(TOTAL_HEIGHT),
+            Table.Column.optional(FORM_CLASS),
+            Table.Column.optional(UPPER),
+            Table.Column.optional(BARK_RATIO));
+    private static final List<Table.Column> FELLED_COLUMNS =
+            List.of(Table.Column.required(BREAST_HEIGHT), Table.Column.required(HEIGHT), Table.Column.required(VOLUME));
+    private static final List<Table.Column> BARK_COLUMNS =
+            List.of(Table.Column.required(OUTSIDE), Table.Column.required(INSIDE));
+    private static final Domain COUNT = new Domain("", "", 0.5, 12, "16-ft logs, halves and other parts allowed");
+    private static final Domain VOLUMES = Domain.of("", "ft3", 0.001, 1e5);
+
+    @Override
+    public String name() {
+        return "trees";
+    }
+
+    @Override
+    public CommandSpec spec() {
+        Usage usage = new Usage(
+                        "Tells what standing trees hold: board feet by the printed table of form class 78, cubic feet"
+                                + " by an equation fitted to felled trees, the end of the first log, and the bark.")
+                .argumentIfAny(
+                        "TREES",
+                        "Table of trees: " + ID + ", " + BREAST_HEIGHT + " (diameter at 4.5 ft outside bark); optional "
+                                + LOGS + " (of 16 ft, such as 2.5), " + TOTAL_HEIGHT + ", " + FORM_CLASS
+                                + " (78 %%) or " + UPPER + " (inside bark at 17.3 ft), " + BARK_RATIO
+                                + " (inside over outside bark). In its place the options of the same names for one"
+                                + " tree.");
+        for (String column : List.of(BREAST_HEIGHT, LOGS, TOTAL_HEIGHT, FORM_CLASS, UPPER, BARK_RATIO)) {
+            usage.option("--" + column, "VALUE", "Of one tree, as the column of that name.");
+        }
+        usage.option(
+                        "--felled",
+                        "TABLE",
+                        "Felled trees to fit the equation to: " + BREAST_HEIGHT + ", " + HEIGHT + ", " + VOLUME
+                                + " (of the stem, in ft3 or m3). Without it 31 black cherry trees, as published.")
+                .option(
+                        "--bark",
+                        "TABLE",
+                        "Diameters measured at the same places, " + OUTSIDE + " and " + INSIDE
+                                + " bark: fits the bark ratio of trees that have none of their own.");
+        return ANSWER.options(usage, "Show how each value comes about as well.").spec();
+    }
+
+    @Override
+    public int run(ParseResult given, Terminal terminal) throws IOException {
+        Optional<PlanFolder> folder = ANSWER.folder(given);
+        Problems problems = new Problems();
+        Arguments arguments = new Arguments(name(), given, problems);
+        String table = given.matchedPositionalValue(0, "");
+        Optional<String> option = COLUMNS.stream()
+                .map(column -> "--" + column.name())
+                .filter(name -> !name.equals("--" + ID) && given.hasMatchedOption(name))
+                .findFirst();
+        boolean felledGiven = given.hasMatchedOption("--felled");
+        boolean barkGiven = given.hasMatchedOption("--bark");
+        if (!table.isEmpty() && option.isPresent()) {
+            throw new BadInputException(
+                    option.get() + " is for one tree without a table; leave it out, or make it a column of the table");
+        }
+        if (table.isEmpty() && option.isEmpty() && !felledGiven && !barkGiven) {
+            throw new BadInputException("a tree is needed: a table, or --" + BREAST_HEIGHT + " with --" + LOGS + ", --"
+                    + TOTAL_HEIGHT + " or --" + FORM_CLASS);
+        }
+        List<String> basis = new ArrayList<>();
+        Optional<BarkRatio> bark =
+                barkGiven ? bark(given.matchedOptionValue("--bark", ""), basis, problems) : Optional.empty();
+        List<Tree> trees = new ArrayList<>();
+        if (!table.isEmpty()) {
+            table(table, bark, trees, problems);
+        } else if (option.isPresent()) {
+            tree("1", column -> arguments.cell("--" + column, ""), bark).ifPresent(trees::add);
+        }
+        List<MeasuredTree> felled =
+                felledGiven ? felled(given.matchedOptionValue("--felled", ""), problems) : MeasuredTree.blackCherry();
+        problems.stopIfAny();
+        String words = felledGiven
+                ? felled.size() + " trees of " + Sheets.file(given.matchedOptionValue("--felled", ""))
+                : felled.size() + " black cherry trees felled in the Allegheny National Forest ("
+                        + Sources.get("black-cherry-trees").citation() + ")";
+        TreeSheet sheet = new TreeSheet(trees, felled, words, basis);
+        return ANSWER.give(
+                given, terminal, folder, sheet.text(), sheet.table(), sheet.workings(Sources.get("command-line")));
+    }
+
+    private static void table(String name, Optional<BarkRatio> bark, List<Tree> trees, Problems problems)
+            throws IOException {
+        Map<String, Integer> lines = new LinkedHashMap<>();
+        for (Table.Row row : Sheets.rows(name, COLUMNS, ID + ", " + BREAST_HEIGHT, "a row for each tree", problems)) {
+            Optional<String> id = row.cell(ID).words("a name for the tree");
+            Integer earlier = lines.putIfAbsent(id.orElse(""), row.line());
+            if (id.isPresent() && earlier != null) {
+                row.cell(ID)
+                        .refuse("each tree once", "it stands in line " + earlier + " already; rename one of the two");
+            }
+            Optional<Tree> tree = tree(id.orElse(""), row::cell, bark);
+            if (id.isPresent()) {
+                tree.ifPresent(trees::add);
+            }
+        }
+    }
+
+    private static Optional<Tree> tree(String id, Function<String, Cell> cells, Optional<BarkRatio> bark) {
+        Optional<Length> breast = cells.apply(BREAST_HEIGHT).lengthUpTo(StandingTree.WIDEST, "check the unit");
+        Cell logsCell = cells.apply(LOGS);
+        Cell heightCell = cells.apply(TOTAL_HEIGHT);
+        Cell formCell = cells.apply(FORM_CLASS);
+        Cell upperCell = cells.apply(UPPER);
+        Cell ratioCell = cells.apply(BARK_RATIO);
+        Optional<Double> logs = logsCell.isEmpty() ? Optional.empty() : logsCell.number(COUNT);
+        Optional<Length> height = heightCell.isEmpty()
+                ? Optional.empty()
+                : heightCell.lengthUpTo(StandingTree.HIGHEST, "measure from the ground to the tip");
+        Optional<Double> percent =
+                formCell.isEmpty() ? Optional.empty() : formCell.quantity(Units.PERCENT, StandingTree.PERCENT);
+        Optional<Length> upper =
+                upperCell.isEmpty() ? Optional.empty() : upperCell.lengthUpTo(StandingTree.WIDEST, "check the unit");
+        Optional<BarkRatio> ratio = StandingTree.barkRatio(ratioCell);
+        if (percent.isPresent() && upper.isPresent()) {
+            upperCell.refuse("the form class or the diameter that it comes from", "leave out one of the two");
+            return Optional.empty();
+        }
+        if (breast.isEmpty()
+                || logsCell.isEmpty() == logs.isPresent()
+                || heightCell.isEmpty() == height.isPresent()
+                || formCell.isEmpty() == percent.isPresent()
+                || upperCell.isEmpty() == upper.isPresent()
+                || ratioCell.isEmpty() == ratio.isPresent()) {
+            return Optional.empty();
+        }
+        double inches = breast.get().toInches();
+        Optional<FormClass> form;
+        try {
+            form = percent.map(FormClass::new).or(() -> upper.map(high -> FormClass.of(inches, high.toInches())));
+            // Also that the diameter is one of a tree.
+            form.ifPresent(one -> one.upperInches(inches));
+        } catch (OutOfDomainException e) {
+            (upper.isPresent() ? upperCell : cells.apply(BREAST_HEIGHT)).refuse(e);
+            return Optional.empty();
+        }
+        return Optional.of(new Tree(
+                id,
+                inches,
+                logs.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                height.map(up -> OptionalDouble.of(up.toFeet())).orElse(OptionalDouble.empty()),
+                form,
+                ratio.or(() -> bark)));
+    }
+
+    private static List<MeasuredTree> felled(String name, Problems problems) throws IOException {
+        List<MeasuredTree> felled = new ArrayList<>();
+        String columns = BREAST_HEIGHT + ", " + HEIGHT + ", " + VOLUME;
+        for (Table.Row row : Sheets.rows(name, FELLED_COLUMNS, columns, "a row for each felled tree", problems)) {
+            Optional<Length> breast = row.cell(BREAST_HEIGHT).lengthUpTo(StandingTree.WIDEST, "check the unit");
+            Optional<Length> height = row.cell(HEIGHT).lengthUpTo(StandingTree.HIGHEST, "check the unit");
+            Optional<Double> volume = row.cell(VOLUME).quantity(Units.CUBIC_FEET, VOLUMES);
+            if (breast.isPresent() && height.isPresent() && volume.isPresent()) {
+                try {
+                    felled.add(new MeasuredTree(
+                            breast.get().toInches(), height.get().toFeet(), volume.get()));
+                } catch (OutOfDomainException e) {
+                    row.cell(e.parameter().equals("height") ? HEIGHT : BREAST_HEIGHT)
+                            .refuse(e);
+                }
+            }
+        }
+        if (!felled.isEmpty()) {
+            try {
+                StemVolumeEquation.fit(felled);
+            } catch (OutOfDomainException e) {
+                problems.add(Sheets.file(name), 0, "", e.parameter() + ": " + e.value(), e.limits(), e.remedy());
+            }
+        }
+        return felled;
+    }
+
+    private static Optional<BarkRatio> bark(String name, List<String> basis, Problems problems) throws IOException {
+        List<Double> outside = new ArrayList<>();
+        List<Double> inside = new ArrayList<>();
+        for (Table.Row row :
+                Sheets.rows(name, BARK_COLUMNS, OUTSIDE + ", " + INSIDE, "a row for each place", problems)) {
+            Optional<Length> over = row.cell(OUTSIDE).lengthUpTo(StandingTree.WIDEST, "check the unit");
+            Optional<Length> under = over.flatMap(
+                    most -> row.cell(INSIDE).lengthUpTo(most, "inside bark it is no more than outside; check the two"));
+            if (over.isPresent() && under.isPresent()) {
+                outside.add(over.get().toInches());
+                inside.add(under.get().toInches());
+            }
+        }
+        if (outside.isEmpty()) {
+            return Optional.empty();
+        }
+        BarkRatio ratio;
+        try {
+            ratio = BarkRatio.fit(
+                    outside.stream().mapToDouble(x -> x).toArray(),
+                    inside.stream().mapToDouble(x -> x).toArray());
+        } catch (OutOfDomainException e) {
+            problems.add(Sheets.file(name), 0, "", e.value(), e.limits(), e.remedy());
+            return Optional.empty();
+        }
+        basis.add("Bark: ratio " + NumberText.significant(ratio.ratio(), 4) + ", fitted by least squares to your "
+                + outside.size() + (outside.size() == 1 ? " pair" : " pairs")
+                + " of diameters; of the stem with its bark "
+                + NumberText.fixed(ratio.percentOfStem(), 1) + " % is bark, beside the wood's volume "
+                + NumberText.fixed(ratio.percentOfWood(), 1)
+                + " %. It is taken for trees that have none of their own.");
+        return Optional.of(ratio);
+    }
+}
