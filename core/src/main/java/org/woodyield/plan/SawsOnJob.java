@@ -89,4 +89,13 @@ public record SawsOnJob(List<JobPlan> plans) {
         return plans.get(index).balance().kerf().cubicMetres()
                 - plans.get(0).balance().kerf().cubicMetres();
     }
+
+    /**
+     * What the ranges of the inputs do to the comparison. It draws thousands of times: ask once and keep it.
+     *
+     * @return figures with their intervals, and how often each saw is the cheapest
+     */
+    public SawProspects prospects() {
+        return SawProspects.of(plans);
+    }
 }

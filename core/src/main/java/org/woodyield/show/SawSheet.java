@@ -1,17 +1,22 @@
 package org.woodyield.show;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Money;
+import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.SawProspects;
+import org.woodyield.plan.SawProspects.Figure;
 import org.woodyield.plan.SawsOnJob;
 import org.woodyield.plan.Supply;
-import org.woodyield.show.Block.Figure;
 import org.woodyield.show.Block.Points;
 import org.woodyield.show.Block.Prose;
 import org.woodyield.show.Block.Section;
@@ -23,6 +28,7 @@ import org.woodyield.source.Standing;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.FuelUse;
 import org.woodyield.work.InputValue;
+import org.woodyield.work.SawDraws;
 import org.woodyield.work.SupplyWay;
 import org.woodyield.work.WorkInput;
 
@@ -33,7 +39,8 @@ import org.woodyield.work.WorkInput;
 public final class SawSheet {
 
     /** The names of the tables, in the order of {@link #tables}. */
-    public static final List<String> TABLE_NAMES = List.of("lumber", "work", "money", "crossings", "inputs");
+    public static final List<String> TABLE_NAMES = 
+            List.of("lumber", "work", "money", "crossings", "spread", "cheapest", "ranges", "inputs");
 
     private static final String TITLE_BEFORE = "Saws on one job: ";
     private static final double LEFT = 10;
@@ -45,10 +52,12 @@ public final class SawSheet {
 
     private final SawsOnJob saws;
     private final Source origin;
+    private final SawProspects prospects;
 
     private SawSheet(SawsOnJob saws, Source origin) {
         this.saws = saws;
         this.origin = origin;
+        this.prospects = saws.prospects();
     }
 
     /**
@@ -224,6 +233,166 @@ public final class SawSheet {
         return table.build();
     }
 
+    /** The figures over the ranges, each saw by itself and what the others have more than the first. */
+    private PlanTable spread() {
+        PlanTable.Builder table = PlanTable.of("spread", fromMemory("The spread of the figures, 95 % of the draws"))
+                .text("Figure", "figure")
+                .text("Saw", "saw")
+                .text("Unit", "unit")
+                .number("Value", "value")
+                .number("From", "from")
+                .number("To", "to")
+                .text("Moved most by", "moved-most-by");
+        for (Figure figure : Figure.values()) {
+            for (int i = 0; i < plans().size(); i++) {
+                spread(table, figure, name(i), prospects.of(figure, i), false);
+            }
+            for (int i = 1; i < plans().size(); i++) {
+                spread(table, figure, name(i) + " less " + name(0), prospects.beside(figure, i), true);
+            }
+        }
+        return table.build();
+    }
+
+    private void spread(
+            PlanTable.Builder table, Figure figure, String saw, Optional<SawDraws.Spread> spread, boolean difference) {
+        spread.ifPresent(known -> {
+            Optional<MonteCarlo.Interval> ends = interval(known);
+            int decimals = decimals(figure);
+            table.row(
+                    Cell.text(words(figure)),
+                    Cell.text(saw),
+                    Cell.text(unit(figure)),
+                    Cell.number(known.value(), decimals, 4),
+                    ends.map(some -> Cell.number(some.least(), decimals, 4)).orElse(Cell.NONE),
+                    ends.map(some -> Cell.number(some.greatest(), decimals, 4)).orElse(Cell.NONE),
+                    Cell.text(ends.isEmpty() ? "no input with a range" : movers(known, difference)));
+        });
+    }
+
+    private static Optional<MonteCarlo.Interval> interval(SawDraws.Spread spread) {
+        return spread.drawn().map(drawn -> drawn.interval(SawProspects.COVERAGE));
+    }
+
+    private String movers(SawDraws.Spread spread, boolean named) {
+        return spread.movers().stream()
+                .limit(WorkSections.MOVERS)
+                .map(SawDraws.Mover::range)
+                .map(range -> range.input().label() + (named && !ofAll(range) ? " (" + names(range) + ")" : ""))
+                .collect(Collectors.joining("; "));
+    }
+
+    private boolean ofAll(SawDraws.Range range) {
+        return range.saws().size() == plans().size();
+    }
+
+    private String names(SawDraws.Range range) {
+        return range.saws().stream().map(this::name).collect(Collectors.joining(", "));
+    }
+
+    private static String words(Figure figure) {
+        return switch (figure) {
+            case HOURS -> "hours on site";
+            case DAYS -> "days on site";
+            case FUEL -> "fuel";
+            case RUNNING_FREE -> "running cost, own work not counted";
+            case RUNNING_VALUED -> "running cost, own work counted";
+            case SAVING_FREE -> "saved against buying, own work not counted";
+            case SAVING_VALUED -> "saved against buying, own work counted";
+        };
+    }
+
+    private String unit(Figure figure) {
+        return switch (figure) {
+            case HOURS -> "h";
+            case DAYS -> "days";
+            case FUEL -> "L";
+            case RUNNING_FREE, RUNNING_VALUED -> currency() + "/bf";
+            case SAVING_FREE, SAVING_VALUED -> currency();
+        };
+    }
+
+    private static int decimals(Figure figure) {
+        return switch (figure) {
+            case HOURS, DAYS, FUEL -> 1;
+            case RUNNING_FREE, RUNNING_VALUED -> 2;
+            case SAVING_FREE, SAVING_VALUED -> 0;
+        };
+    }
+
+    private String unit(WorkInput input) {
+        return input.isMoney() ? input.unit().replace("money", currency()) : input.unit();
+    }
+
+    /** Share of the draws in which each saw is the cheapest. */
+    private PlanTable cheapest() {
+        PlanTable.Builder table = PlanTable.of(
+                        "cheapest", fromMemory("In how many of the draws each saw is the cheapest, by volume"))
+                .text("Own work", "own-work")
+                .text("Saw", "saw")
+                .number("Usable bf", "usable-bf")
+                .text("As much as", "as-much-as")
+                .number("Draws, %", "draws-percent");
+        for (boolean valued : new boolean[] {false, true}) {
+            for (SawProspects.AtVolume at : prospects.side(valued).cheapest()) {
+                for (int i = 0; i < plans().size(); i++) {
+                    table.row(
+                            Cell.text(valued ? "counted" : "not counted"),
+                            Cell.text(name(i)),
+                            Cell.number(at.volume().value(), 0, 2),
+                            Cell.text(at.jobs() == 1 ? "this job" : at.jobs() + " such jobs"),
+                            Cell.number(100 * at.shares().get(i), 0, 2));
+                }
+            }
+        }
+        return table.build();
+    }
+
+    /** The ranges of all inputs that move any of the figures, and for which saws each is drawn at once. */
+    private PlanTable ranges() {
+        PlanTable.Builder table = PlanTable.of(
+                        "ranges", fromMemory("The ranges that were assumed for interval and probability"))
+                .text("Key", "key")
+                .text("Input", "input")
+                .text("Saw", "saw")
+                .text("Taken", "taken")
+                .text("Range", "range")
+                .text("Unit", "unit")
+                .text("Law", "law")
+                .text("Standing", "standing");
+        Set<SawDraws.Range> moving = moving();
+        for (SawDraws.Range range : prospects.draws().ranges()) {
+            if (moving.contains(range)) {
+                InputValue value = prospects
+                        .draws()
+                        .inputs()
+                        .get(range.saws().get(0))
+                        .find(range.input())
+                        .orElseThrow();
+                table.row(
+                        Cell.text(range.input().keyOfJob()),
+                        Cell.text(range.input().label()),
+                        Cell.text(ofAll(range) ? "all, drawn once" : names(range)),
+                        Cell.text(NumberText.full(value.value())),
+                        Cell.text(PlanWords.range(value.spread())),
+                        Cell.text(unit(range.input())),
+                        Cell.text(WorkSections.law(value.spread())),
+                        Cell.text(value.source().standing().label()));
+            }
+        }
+        return table.build();
+    }
+
+    private Set<SawDraws.Range> moving() {
+        Set<SawDraws.Range> moving = new HashSet<>();
+        for (Figure figure : Figure.values()) {
+            for (int i = 0; i < plans().size(); i++) {
+                prospects.of(figure, i).ifPresent(known -> known.movers().forEach(mover -> moving.add(mover.range())));
+            }
+        }
+        return moving;
+    }
+
     private PlanTable inputs() {
         PlanTable.Builder table = PlanTable.of("inputs", "What was taken for each saw")
                 .text("Key", "key")
@@ -239,7 +408,7 @@ public final class SawSheet {
                     table.row(
                             Cell.text(input.key()),
                             Cell.text(input.label()),
-                            Cell.text(input.isMoney() ? input.unit().replace("money", currency()) : input.unit()),
+                            Cell.text(unit(input)),
                             Cell.text(name(plan)),
                             Cell.text(value.map(known -> NumberText.full(known.value()))
                                     .orElse("not given")),
@@ -258,7 +427,7 @@ public final class SawSheet {
      * @return a table for each of {@link #TABLE_NAMES}
      */
     public List<PlanTable> tables() {
-        return List.of(lumber(), work(), money(), crossings(), inputs());
+        return List.of(lumber(), work(), money(), crossings(), spread(), cheapest(), ranges(), inputs());
     }
 
     private List<String> differences() {
@@ -301,6 +470,41 @@ public final class SawSheet {
         return lines;
     }
 
+    /** How probable the verdicts are; empty where a price is missing or nothing has a range. */
+    private List<String> probabilities() {
+        List<String> lines = new ArrayList<>();
+        for (boolean valued : new boolean[] {false, true}) {
+            String side = "Own work " + (valued ? "counted" : "not counted") + ": ";
+            SawProspects.Side said = prospects.side(valued);
+            said.best().ifPresent(shares -> {
+                List<String> each = new ArrayList<>();
+                for (int i = 0; i < shares.size(); i++) {
+                    each.add(name(i) + " in " + WorkSections.share(shares.get(i)));
+                }
+                lines.add(side + "of this job's draws, the saw that saves most against buying or loses least is "
+                        + String.join(", ", each) + " of them.");
+            });
+            for (SawProspects.PaysFrom pair : said.paysFrom()) {
+                pair.spread().ifPresent(ends -> lines.add(side + paysFrom(pair, ends)));
+            }
+        }
+        return lines;
+    }
+
+    private String paysFrom(SawProspects.PaysFrom pair, SawProspects.Ends ends) {
+        String saws = name(pair.saw()) + " becomes cheaper than " + name(pair.other());
+        String never = ends.never() > 0 ? "; it never does in " + WorkSections.share(ends.never()) : "";
+        return ends.least()
+                .map(least -> "95 % of " + ends.trials() + " draws put the volume from which on " + saws + " between "
+                        + NumberText.fixed(least, 0) + " bf of usable lumber and "
+                        + ends.greatest()
+                                .map(greatest -> NumberText.fixed(greatest, 0) + " bf")
+                                .orElse("never")
+                        + never + ".")
+                .orElse("in " + WorkSections.share(ends.never()) + " of " + ends.trials() + " draws there is no volume from"
+                        + " which on " + saws + ".");
+    }
+
     private String verdict(int i, boolean valued) {
         Optional<SupplyWay> first = saws.way(0, valued);
         Optional<SupplyWay> other = saws.way(i, valued);
@@ -324,7 +528,8 @@ public final class SawSheet {
     private List<Section> sections(boolean page) {
         List<Block> lumber = new ArrayList<>();
         if (page) {
-            lumber.add(new Figure(svg(), "The saws beside each other, each measure on a scale of its own."));
+            lumber.add(new Block.Figure(svg(), "The saws beside each other, each measure on a scale of its own. A line with two ends across a bar is"
+                            + " where 95 % of the draws lie."));
         }
         lumber.add(new Tabular(lumber()));
         lumber.add(new Points(differences()));
@@ -344,7 +549,8 @@ public final class SawSheet {
         List<Section> sections = new ArrayList<>(List.of(
                 new Section("lumber", "Lumber and kerf", lumber),
                 new Section("work", "Time and fuel", work),
-                new Section("money", "Money", money)));
+                new Section("money", "Money", money),
+                new Section("spread", "How sure this is", sureness())));
         if (page) {
             sections.add(new Section("inputs", "What was taken for each saw", List.of(new Tabular(inputs()))));
         }
@@ -357,6 +563,34 @@ public final class SawSheet {
                                         "A saw that is fast enough is not thereby safe. Keep to its maker's limits and"
                                                 + " protection; what may be built with lumber that no one has graded, the local authority says."))));
         return sections;
+    }
+
+    private List<Block> sureness() {
+        PlanTable ranges = ranges();
+        if (ranges.rows().isEmpty()) {
+            return List.of(new Prose("No input that moves these figures has a range, so there is no interval and no"
+                    + " probability."));
+        }
+        List<Block> blocks = new ArrayList<>(List.of(new Tabular(spread())));
+        List<String> lines = probabilities();
+        if (lines.isEmpty()) {
+            blocks.add(new Prose("No probability is given for the cheapest saw: a price is missing, or no range moves the"
+                    + " saws apart."));
+        } else {
+            blocks.add(new Points(lines));
+        }
+        PlanTable cheapest = cheapest();
+        if (!cheapest.rows().isEmpty()) {
+            blocks.add(new Tabular(cheapest));
+        }
+        blocks.add(new Prose("Each draw takes one value of every range below, all saws at once: what they share, the wood,"
+                + " wages and prices among it, is the same for all of them in one draw, so that an error in it cancels"
+                + " as far as it does them alike. What is named for one saw is drawn for that saw alone. Draws in which"
+                + " two saws are equal count for neither. The cuts stay as planned, so lumber and kerf have no interval"
+                + " here; what has no range is taken as it stands, and none or all of the draws does not mean that it"
+                + " cannot be otherwise."));
+        blocks.add(new Tabular(ranges));
+        return blocks;
     }
 
     private List<Block> preface() {
@@ -398,17 +632,26 @@ public final class SawSheet {
     }
 
     /** What is drawn of each saw; a saw without the figure has no bar. */
-    private record Measure(String name, String unit, int decimals, ToDoubleFunction<JobPlan> value) {}
+    private record Measure(
+            String name, String unit, int decimals, ToDoubleFunction<JobPlan> value, Optional<Figure> figure) {}
 
     private List<Measure> measures() {
         return List.of(
-                new Measure("usable lumber", "bf", 0, plan -> plan.usable().value()),
+                new Measure("usable lumber", "bf", 0, plan -> plan.usable().value(), Optional.empty()),
                 new Measure(
-                        "wood in kerfs", "m3", 3, plan -> plan.balance().kerf().cubicMetres()),
-                new Measure("days on site", "days", 1, plan -> plan.work().days()),
+                        "wood in kerfs",
+                        "m3",
+                        3,
+                        plan -> plan.balance().kerf().cubicMetres(),
+                        Optional.empty()),
+                new Measure("days on site", "days", 1, plan -> plan.work().days(), Optional.of(Figure.DAYS)),
                 new Measure(
-                        "hours in the wood", "h", 1, plan -> plan.work().time().cutting() / 60),
-                new Measure("fuel", "L", 1, plan -> plan.work().use().fuelLitres()),
+                        "hours in the wood",
+                        "h",
+                        1,
+                        plan -> plan.work().time().cutting() / 60,
+                        Optional.empty()),
+                new Measure("fuel", "L", 1, plan -> plan.work().use().fuelLitres(), Optional.of(Figure.FUEL)),
                 new Measure(
                         "outlay less resale",
                         currency(),
@@ -416,8 +659,18 @@ public final class SawSheet {
                         plan -> plan.breakEven()
                                 .flatMap(BreakEven::outlay)
                                 .map(Money::amount)
-                                .orElse(Double.NaN)),
-                new Measure("running cost, own work counted", currency() + "/bf", 2, plan -> running(plan)));
+                                .orElse(Double.NaN),
+                        Optional.empty()),
+                new Measure(
+                        "running cost, own work counted",
+                        currency() + "/bf",
+                        2,
+                        plan -> running(plan),
+                        Optional.of(Figure.RUNNING_VALUED)));
+    }
+
+    private Optional<MonteCarlo.Interval> interval(Measure measure, int saw) {
+        return measure.figure().flatMap(figure -> prospects.of(figure, saw)).flatMap(SawSheet::interval);
     }
 
     private static double running(JobPlan plan) {
@@ -436,8 +689,8 @@ public final class SawSheet {
         double height = legend + measures.size() * (count * STEP + 14) + 10;
         String words = measures.stream()
                 .map(measure -> measure.name() + ": "
-                        + plans().stream()
-                                .map(plan -> name(plan) + " " + shown(measure, plan))
+                        + IntStream.range(0, count)
+                                .mapToObj(saw -> name(saw) + " " + shown(measure, saw))
                                 .collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "));
         Drawing drawing = new Drawing("saws", WIDE, height, "The saws beside each other", words + ".");
@@ -454,8 +707,12 @@ public final class SawSheet {
         double y = legend + 10;
         for (Measure measure : measures) {
             drawing.text(LEFT, y, "start", measure.name());
-            double most = plans().stream()
-                    .mapToDouble(measure.value())
+            double most = IntStream.range(0, count)
+                    .mapToDouble(saw -> Math.max(
+                            measure.value().applyAsDouble(plans().get(saw)),
+                            interval(measure, saw)
+                                    .map(MonteCarlo.Interval::greatest)
+                                    .orElse(0.0)))
                     .filter(value -> value > 0)
                     .max()
                     .orElse(1);
@@ -465,7 +722,12 @@ public final class SawSheet {
                 if (length > 0) {
                     ShareBar.swatch(drawing, BARS, y - 7, length, 14, pattern(i));
                 }
-                drawing.text(BARS + length + 6, y, "start", shown(measure, plans().get(i)));
+                Optional<MonteCarlo.Interval> ends = interval(measure, i);
+                if (ends.isPresent()) {
+                    whisker(drawing, y, ends.get().least() / most * LONGEST, ends.get().greatest() / most * LONGEST);
+                    length = Math.max(length, ends.get().greatest() / most * LONGEST);
+                }
+                drawing.text(BARS + length + 6, y, "start", shown(measure, i));
                 y += STEP;
             }
             y += 14;
@@ -473,9 +735,26 @@ public final class SawSheet {
         return drawing.finish();
     }
 
-    private static String shown(Measure measure, JobPlan plan) {
-        double value = measure.value().applyAsDouble(plan);
-        return Double.isNaN(value) ? "not known" : NumberText.fixed(value, measure.decimals()) + " " + measure.unit();
+    private static void whisker(Drawing drawing, double y, double from, double to) {
+        String least = Drawing.number(BARS + Math.max(0, from));
+        String greatest = Drawing.number(BARS + Math.max(0, to));
+        String top = Drawing.number(y - 4);
+        String bottom = Drawing.number(y + 4);
+        String middle = Drawing.number(y);
+        drawing.leader("M" + least + " " + top + "V" + bottom + "M" + least + " " + middle + "H" + greatest + "M"
+                + greatest + " " + top + "V" + bottom);
+    }
+
+    private String shown(Measure measure, int saw) {
+        double value = measure.value().applyAsDouble(plans().get(saw));
+        if (Double.isNaN(value)) {
+            return "not known";
+        }
+        String ends = interval(measure, saw)
+                .map(some -> " (" + NumberText.fixed(some.least(), measure.decimals()) + " to "
+                        + NumberText.fixed(some.greatest(), measure.decimals()) + ")")
+                .orElse("");
+        return NumberText.fixed(value, measure.decimals()) + ends + " " + measure.unit();
     }
 
     private static String pattern(int index) {

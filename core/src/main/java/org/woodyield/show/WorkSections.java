@@ -512,7 +512,7 @@ final class WorkSections {
     }
 
     /** A share of draws that is none or all says nothing of what cannot happen. */
-    private static String share(double share) {
+    static String share(double share) {
         if (share == 0) {
             return "none";
         }
@@ -572,7 +572,7 @@ final class WorkSections {
         return input.isMoney() ? input.unit().replace("money", plan.input().currency()) : input.unit();
     }
 
-    private static String law(Distribution spread) {
+    static String law(Distribution spread) {
         if (spread instanceof Distribution.Triangular) {
             return "triangle";
         }

@@ -96,11 +96,8 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
         for (Map.Entry<WorkInput, InputValue> entry : open) {
             WorkInput input = entry.getKey();
             InputValue given = entry.getValue();
-            double step = given.spread().standardDeviation();
-            double low = Math.max(given.value() - step, Math.max(given.spread().least(), least(input)));
-            double high = Math.min(
-                    given.value() + step,
-                    Math.min(given.spread().greatest(), input.domain().greatest()));
+            double low = lower(input, given);
+            double high = higher(input, given);
             double[] lower = all.apply(inputs.with(input, InputValue.of(low, given.source())));
             double[] upper = all.apply(inputs.with(input, InputValue.of(high, given.source())));
             for (int i = 0; i < values.length; i++) {
@@ -127,27 +124,46 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
         return least > 0 ? least : 0;
     }
 
+    /** One standard deviation lower, though not outside the range or the limits. */
+    static double lower(WorkInput input, InputValue given) {
+        double low = given.value() - given.spread().standardDeviation();
+        return Math.max(low, Math.max(given.spread().least(), least(input)));
+    }
+
+    /** One standard deviation higher, though not outside the range or the limits. */
+    static double higher(WorkInput input, InputValue given) {
+        double high = given.value() + given.spread().standardDeviation();
+        return Math.min(
+                high, Math.min(given.spread().greatest(), input.domain().greatest()));
+    }
+
     private static WorkInputs draw(WorkInputs inputs, List<Map.Entry<WorkInput, InputValue>> open, Draws draws) {
         EnumMap<WorkInput, InputValue> drawn = new EnumMap<>(WorkInput.class);
         for (Map.Entry<WorkInput, InputValue> entry : open) {
-            Domain domain = entry.getKey().domain();
             InputValue given = entry.getValue();
-            int tries = 0;
-            double value = given.spread().draw(draws);
-            while (!domain.holds(value)) {
-                if (++tries > 1000) {
-                    throw new OutOfDomainException(
-                            "range of " + entry.getKey().label(),
-                            given.spread().toString(),
-                            domain.unit(),
-                            domain.limits(),
-                            "give a range within the limits");
-                }
-                value = given.spread().draw(draws);
-            }
+            double value = draw(entry.getKey(), given, draws);
             drawn.put(entry.getKey(), InputValue.of(value, given.source()));
         }
         return inputs.withAll(drawn);
+    }
+
+    /** A value of the range that the input accepts. */
+    static double draw(WorkInput input, InputValue given, Draws draws) {
+        Domain domain = input.domain();
+        int tries = 0;
+        double value = given.spread().draw(draws);
+        while (!domain.holds(value)) {
+            if (++tries > 1000) {
+                throw new OutOfDomainException(
+                        "range of " + input.label(),
+                        given.spread().toString(),
+                        domain.unit(),
+                        domain.limits(),
+                        "give a range within the limits");
+            }
+            value = given.spread().draw(draws);
+        }
+        return value;
     }
 
     /**

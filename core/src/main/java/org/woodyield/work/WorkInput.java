@@ -213,6 +213,18 @@ public enum WorkInput {
             LOG_SALE,
             TRIP_PRICE);
 
+    /** Of the wood, the fuel and the people, though a saw may have one of its own. */
+    private static final Set<WorkInput> SHARED_WHERE_ALIKE = EnumSet.of(
+            ENERGY_SOFTWOOD,
+            ENERGY_HARDWOOD,
+            LOSS_PER_KILOMETRE,
+            FUEL_DENSITY,
+            CARRYING,
+            TURNING,
+            LOADING,
+            REFUELLING,
+            SHARPENING);
+
     private final String label;
     private final String unit;
     private final double least;
@@ -333,5 +345,14 @@ public enum WorkInput {
      */
     public boolean ofSaw() {
         return !OF_THE_JOB.contains(this);
+    }
+
+    /**
+     * Whether two saws with the same value, range and source of it have it in common: an error in it is then the same for both.
+     *
+     * @return true for what belongs to the wood, the fuel, the air or the people, though a saw may have one of its own
+     */
+    boolean sharedWhereAlike() {
+        return SHARED_WHERE_ALIKE.contains(this);
     }
 }
