@@ -54,7 +54,7 @@ final class CompareSawsCommand implements Subcommand {
         JobFiles files = PlanCommand.files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
         Optional<PlanFolder> folder = Usage.folder(given, FILES);
         JobInput own = JobReader.read(files);
-        List<JobInput> jobs = new ArrayList<>(List.of(own));
+        List<WithSaw> jobs = new ArrayList<>(List.of(new WithSaw(JobFile.JOB.fileName(), own)));
         jobs.addAll(others(own, texts(files, given.matchedOptionValue("--saw", List.of()))));
         SawSheet sheet = SawSheet.of(new SawsOnJob(planned(jobs, terminal)), files.origin());
         int code = terminal.print("comparison", sheet.text());
@@ -87,11 +87,14 @@ final class CompareSawsCommand implements Subcommand {
         return texts;
     }
 
-    private static List<JobInput> others(JobInput own, Map<String, byte[]> texts) {
+    /** The job with a saw, and the file that describes the saw. */
+    private record WithSaw(String file, JobInput job) {}
+
+    private static List<WithSaw> others(JobInput own, Map<String, byte[]> texts) {
         Problems problems = new Problems();
         Map<String, String> fileOfSaw = new LinkedHashMap<>();
         fileOfSaw.put(own.saw().name(), JobFile.JOB.fileName());
-        List<JobInput> others = new ArrayList<>();
+        List<WithSaw> others = new ArrayList<>();
         texts.forEach((file, bytes) -> FileText.decode(file, bytes, problems)
                 .flatMap(text -> SawFile.read(file, text, own, problems))
                 .ifPresent(job -> {
@@ -106,19 +109,19 @@ final class CompareSawsCommand implements Subcommand {
                                 "a name that no other saw has",
                                 "the saw of " + earlier + " is called so; give another saw.name");
                     }
-                    others.add(job);
+                    others.add(new WithSaw(file, job));
                 }));
         problems.stopIfAny();
         return others;
     }
 
-    private static List<JobPlan> planned(List<JobInput> jobs, Terminal terminal) {
+    private static List<JobPlan> planned(List<WithSaw> jobs, Terminal terminal) {
         List<JobPlan> plans = new ArrayList<>();
-        for (JobInput job : jobs) {
-            Progress progress =
-                    Progress.of("planning with " + job.saw().name(), terminal.messages(), Progress.isWatched());
+        for (WithSaw one : jobs) {
+            String name = one.job().saw().name();
+            Progress progress = Progress.of("planning with " + name, terminal.messages(), Progress.isWatched());
             try {
-                plans.add(Outputs.planned(job, " of " + job.saw().name(), progress::reached));
+                plans.add(Outputs.planned(one.job(), " in " + one.file() + ", of " + name, progress::reached));
             } finally {
                 progress.end();
             }

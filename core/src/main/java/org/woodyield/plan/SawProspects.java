@@ -15,7 +15,6 @@ import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
 import org.woodyield.work.SawDraws;
 import org.woodyield.work.WorkEstimate;
-import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
 /**
@@ -235,15 +234,10 @@ public final class SawProspects {
                     .toList();
         }
 
-        /** With what the lumber costs bought, where the plan reckoned it from the prices of the sizes. */
+        /** With what the lumber costs bought, as in the plan. */
         private static WorkInputs inputs(JobPlan plan) {
-            WorkInputs inputs = plan.input().work();
-            Optional<Double> bought = plan.breakEven()
-                    .flatMap(BreakEven::boughtPerBoardFoot)
-                    .map(money -> money.amount());
-            return inputs.find(WorkInput.LUMBER_PRICE).isEmpty() && bought.isPresent()
-                    ? inputs.with(WorkInput.LUMBER_PRICE, bought.get())
-                    : inputs;
+            return LumberWorth.of(plan.input(), plan.supply(), plan.fallDown())
+                    .into(plan.input().work());
         }
 
         private Drawn drawn(int saw, WorkInputs inputs) {

@@ -2,7 +2,9 @@ package org.woodyield.show;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -234,39 +236,44 @@ public final class SawSheet {
     }
 
     /** The figures over the ranges, each saw by itself and what the others have more than the first. */
-    private PlanTable spread() {
+    private PlanTable spread(boolean movers) {
         PlanTable.Builder table = PlanTable.of("spread", fromMemory("The spread of the figures, 95 % of the draws"))
                 .text("Figure", "figure")
                 .text("Saw", "saw")
                 .text("Unit", "unit")
                 .number("Value", "value")
                 .number("From", "from")
-                .number("To", "to")
-                .text("Moved most by", "moved-most-by");
+                .number("To", "to");
+        if (movers) {
+            table.text("Moved most by", "moved-most-by");
+        }
         for (Figure figure : Figure.values()) {
             for (int i = 0; i < plans().size(); i++) {
-                spread(table, figure, name(i), prospects.of(figure, i), false);
+                spread(table, figure, name(i), prospects.of(figure, i), movers);
             }
             for (int i = 1; i < plans().size(); i++) {
-                spread(table, figure, name(i) + " less " + name(0), prospects.beside(figure, i), true);
+                spread(table, figure, name(i) + " less " + name(0), prospects.beside(figure, i), movers);
             }
         }
         return table.build();
     }
 
     private void spread(
-            PlanTable.Builder table, Figure figure, String saw, Optional<SawDraws.Spread> spread, boolean difference) {
+            PlanTable.Builder table, Figure figure, String saw, Optional<SawDraws.Spread> spread, boolean movers) {
         spread.ifPresent(known -> {
             Optional<MonteCarlo.Interval> ends = interval(known);
             int decimals = decimals(figure);
-            table.row(
+            List<Cell> cells = new ArrayList<>(List.of(
                     Cell.text(words(figure)),
                     Cell.text(saw),
                     Cell.text(unit(figure)),
                     Cell.number(known.value(), decimals, 4),
                     ends.map(some -> Cell.number(some.least(), decimals, 4)).orElse(Cell.NONE),
-                    ends.map(some -> Cell.number(some.greatest(), decimals, 4)).orElse(Cell.NONE),
-                    Cell.text(ends.isEmpty() ? "no input with a range" : movers(known, difference)));
+                    ends.map(some -> Cell.number(some.greatest(), decimals, 4)).orElse(Cell.NONE)));
+            if (movers) {
+                cells.add(Cell.text(ends.isEmpty() ? "no input with a range" : movers(known)));
+            }
+            table.row(cells);
         });
     }
 
@@ -274,11 +281,11 @@ public final class SawSheet {
         return spread.drawn().map(drawn -> drawn.interval(SawProspects.COVERAGE));
     }
 
-    private String movers(SawDraws.Spread spread, boolean named) {
+    private String movers(SawDraws.Spread spread) {
         return spread.movers().stream()
                 .limit(WorkSections.MOVERS)
                 .map(SawDraws.Mover::range)
-                .map(range -> range.input().label() + (named && !ofAll(range) ? " (" + names(range) + ")" : ""))
+                .map(range -> range.input().label() + (ofAll(range) ? "" : " (" + names(range.saws()) + ")"))
                 .collect(Collectors.joining("; "));
     }
 
@@ -286,8 +293,8 @@ public final class SawSheet {
         return range.saws().size() == plans().size();
     }
 
-    private String names(SawDraws.Range range) {
-        return range.saws().stream().map(this::name).collect(Collectors.joining(", "));
+    private String names(List<Integer> saws) {
+        return saws.stream().map(this::name).collect(Collectors.joining(", "));
     }
 
     private static String words(Figure figure) {
@@ -349,38 +356,57 @@ public final class SawSheet {
     }
 
     /** The ranges of all inputs that move any of the figures, and for which saws each is drawn at once. */
-    private PlanTable ranges() {
+    private PlanTable ranges(boolean whole) {
         PlanTable.Builder table = PlanTable.of(
-                        "ranges", fromMemory("The ranges that were assumed for interval and probability"))
-                .text("Key", "key")
-                .text("Input", "input")
+                "ranges", fromMemory("The ranges that were assumed for interval and probability"));
+        if (whole) {
+            table.text("Key", "key");
+        }
+        table.text("Input", "input")
                 .text("Saw", "saw")
                 .text("Taken", "taken")
                 .text("Range", "range")
-                .text("Unit", "unit")
-                .text("Law", "law")
-                .text("Standing", "standing");
+                .text("Unit", "unit");
+        if (whole) {
+            table.text("Law", "law");
+        }
+        table.text("Standing", "standing");
         Set<SawDraws.Range> moving = moving();
         for (SawDraws.Range range : prospects.draws().ranges()) {
             if (moving.contains(range)) {
-                InputValue value = prospects
-                        .draws()
-                        .inputs()
-                        .get(range.saws().get(0))
-                        .find(range.input())
-                        .orElseThrow();
-                table.row(
-                        Cell.text(range.input().keyOfJob()),
-                        Cell.text(range.input().label()),
-                        Cell.text(ofAll(range) ? "all, drawn once" : names(range)),
-                        Cell.text(NumberText.full(value.value())),
-                        Cell.text(PlanWords.range(value.spread())),
-                        Cell.text(unit(range.input())),
-                        Cell.text(WorkSections.law(value.spread())),
-                        Cell.text(value.source().standing().label()));
+                Map<InputValue, List<Integer>> alike = new LinkedHashMap<>();
+                for (int saw : range.saws()) {
+                    alike.computeIfAbsent(value(range, saw), value -> new ArrayList<>())
+                            .add(saw);
+                }
+                alike.forEach((value, some) -> table.row(ofRange(range, value, some, whole)));
             }
         }
         return table.build();
+    }
+
+    private InputValue value(SawDraws.Range range, int saw) {
+        return prospects.draws().inputs().get(saw).find(range.input()).orElseThrow();
+    }
+
+    private List<Cell> ofRange(SawDraws.Range range, InputValue value, List<Integer> saws, boolean whole) {
+        List<Cell> cells = new ArrayList<>();
+        if (whole) {
+            cells.add(Cell.text(MissingPrices.key(range.input())));
+        }
+        String names = saws.size() == plans().size()
+                ? "all, drawn once"
+                : names(saws) + (range.saws().size() > saws.size() ? ", moves with the others" : "");
+        cells.add(Cell.text(range.input().label()));
+        cells.add(Cell.text(names));
+        cells.add(Cell.text(PlanWords.value(value.value())));
+        cells.add(Cell.text(PlanWords.range(value.spread())));
+        cells.add(Cell.text(unit(range.input())));
+        if (whole) {
+            cells.add(Cell.text(WorkSections.law(value.spread())));
+        }
+        cells.add(Cell.text(value.source().standing().label()));
+        return cells;
     }
 
     private Set<SawDraws.Range> moving() {
@@ -427,7 +453,7 @@ public final class SawSheet {
      * @return a table for each of {@link #TABLE_NAMES}
      */
     public List<PlanTable> tables() {
-        return List.of(lumber(), work(), money(), crossings(), spread(), cheapest(), ranges(), inputs());
+        return List.of(lumber(), work(), money(), crossings(), spread(true), cheapest(), ranges(true), inputs());
     }
 
     private List<String> differences() {
@@ -479,10 +505,10 @@ public final class SawSheet {
             said.best().ifPresent(shares -> {
                 List<String> each = new ArrayList<>();
                 for (int i = 0; i < shares.size(); i++) {
-                    each.add(name(i) + " in " + WorkSections.share(shares.get(i)));
+                    each.add(name(i) + " in " + WorkSections.share(shares.get(i)) + " of the draws");
                 }
-                lines.add(side + "of this job's draws, the saw that saves most against buying or loses least is "
-                        + String.join(", ", each) + " of them.");
+                lines.add(side + "in this job that saw saves most against buying, or loses least: "
+                        + String.join(", ", each) + ".");
             });
             for (SawProspects.PaysFrom pair : said.paysFrom()) {
                 pair.spread().ifPresent(ends -> lines.add(side + paysFrom(pair, ends)));
@@ -550,7 +576,7 @@ public final class SawSheet {
                 new Section("lumber", "Lumber and kerf", lumber),
                 new Section("work", "Time and fuel", work),
                 new Section("money", "Money", money),
-                new Section("spread", "How sure this is", sureness())));
+                new Section("spread", "How sure this is", sureness(page))));
         if (page) {
             sections.add(new Section("inputs", "What was taken for each saw", List.of(new Tabular(inputs()))));
         }
@@ -565,13 +591,13 @@ public final class SawSheet {
         return sections;
     }
 
-    private List<Block> sureness() {
-        PlanTable ranges = ranges();
+    private List<Block> sureness(boolean page) {
+        PlanTable ranges = ranges(page);
         if (ranges.rows().isEmpty()) {
             return List.of(new Prose("No input that moves these figures has a range, so there is no interval and no"
                     + " probability."));
         }
-        List<Block> blocks = new ArrayList<>(List.of(new Tabular(spread())));
+        List<Block> blocks = new ArrayList<>(List.of(new Tabular(spread(page))));
         List<String> lines = probabilities();
         if (lines.isEmpty()) {
             blocks.add(new Prose("No probability is given for the cheapest saw: a price is missing, or no range moves the"

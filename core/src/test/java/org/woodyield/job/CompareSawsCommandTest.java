@@ -61,6 +61,7 @@ class CompareSawsCommandTest {
         assertThat(number(chain, 1)).isEqualTo(9.525);
         assertThat(number(band, 1)).isEqualTo(1.588);
         assertThat(number(band, 7)).isLessThan(number(chain, 7));
+        assertThat(run.out()).contains("How sure this is", "of the draws", "all, drawn once", "The ranges that were assumed");
         assertThat(Files.readString(out.resolve("saws.html")))
                 .contains("<svg", "MEMORY")
                 .doesNotContain("<script");
@@ -103,6 +104,26 @@ class CompareSawsCommandTest {
             }
         }
         assertThat(compared).isPositive();
+    }
+
+    /** Draws and plan take the same inputs and work: the value without ranges is the one of the other tables. */
+    @Test
+    void theIntervalsStandAroundTheFiguresOfTheOtherTables() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        Path out = folder.resolve("out");
+        assertThat(compared(job, "--out", out.toString()).code()).isZero();
+        int seen = 0;
+        for (String line : Files.readAllLines(out.resolve("saws-spread.csv"))) {
+            String[] cells = line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1);
+            if (cells[0].equals("days on site") && !cells[1].contains(" less ")) {
+                assertThat(number(cells, 3))
+                        .isCloseTo(number(row(out.resolve("saws-work.csv"), cells[1]), 4), within(0.0006));
+                assertThat(number(cells, 3)).isBetween(number(cells, 4), number(cells, 5));
+                seen++;
+            }
+        }
+        assertThat(seen).isEqualTo(2);
+        assertThat(Files.readString(out.resolve("saws-ranges.csv"))).contains("work.feed-limit", "MEMORY");
     }
 
     @Test
@@ -167,6 +188,17 @@ class CompareSawsCommandTest {
                 .contains("wide.properties", "saw.kerf", "45 mm", "stud");
         assertThat(compared(job.without(OTHER)).err()).contains("--saw FILE");
         assertThat(compared(job, "--replace").code()).isEqualTo(Main.INPUT);
+    }
+
+    @Test
+    void aSawTooNarrowForEveryLogIsRefusedWithItsFileAndKey() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        Path narrow = Files.writeString(
+                folder.resolve("narrow.properties"),
+                job.text(OTHER).replace("saw.width-of-cut = 26 in", "saw.width-of-cut = 2 in"));
+        Run run = compared(job, "--saw", narrow.toString());
+        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.err()).contains("saw.width-of-cut in " + narrow, "of small band mill");
     }
 
     @Test

@@ -2,6 +2,8 @@ package org.woodyield.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +13,15 @@ import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.plan.JobInput.Price;
 import org.woodyield.sawing.Saw;
+import org.woodyield.source.Sources;
+import org.woodyield.work.InputValue;
+import org.woodyield.work.SawDraws;
+import org.woodyield.work.WorkInput;
+import org.woodyield.work.WorkInputs;
 
 class SawsOnJobTest {
 
+    private static final InputValue WAGE = InputValue.of(15, Sources.get("user"));
     private static final List<Price> PRICES = List.of(new Price(Optional.empty(), Wood.of(Wood.Kind.SOFTWOOD), 1.2));
     private static final JobPlan FIRST = Planner.plan(PlannerTest.job(PRICES));
     private static final JobPlan OTHER = Planner.plan(withSaw(PlannerTest.job(PRICES), "thin saw"));
@@ -88,5 +96,118 @@ class SawsOnJobTest {
                 copy(job, "USD", job.logs().size(), 0, saw))) {
             refused(List.of(FIRST, Planner.plan(another)), "thin saw", "the same logs, wants and currency");
         }
+    }
+
+    /** The test job with prices of a saw; the wage may have a range, which both saws share. */
+    private static JobPlan priced(JobPlan plan, double purchase, InputValue wage) {
+        JobInput job = plan.input();
+        WorkInputs work = job.work()
+                .with(WorkInput.PURCHASE, purchase)
+                .with(WorkInput.OTHER_OUTLAY, 0)
+                .with(WorkInput.RESALE, 0)
+                .with(WorkInput.BAR_OIL_PRICE, 3)
+                .with(WorkInput.MIX_OIL_PRICE, 9)
+                .with(WorkInput.EDGE_PRICE, 30)
+                .with(WorkInput.LOG_PRICE, 0)
+                .with(WorkInput.WAGE, wage);
+        return withWork(job, work);
+    }
+
+    private static JobPlan withWork(JobInput job, WorkInputs work) {
+        return Planner.plan(new JobInput(
+                job.title(),
+                job.currency(),
+                job.logs(),
+                job.pieces(),
+                job.areas(),
+                job.saw(),
+                job.space(),
+                work,
+                job.planing(),
+                job.undersizePercent(),
+                job.yard(),
+                job.prices(),
+                job.assumptions()));
+    }
+
+    /** No input but the wage has a range. */
+    private static JobPlan fixed(JobPlan plan, double purchase, InputValue wage) {
+        JobPlan priced = priced(plan, purchase, wage);
+        JobInput job = priced.input();
+        WorkInputs work = job.work();
+        for (WorkInput input : work.values().keySet()) {
+            work = input == WorkInput.WAGE ? work : work.with(input, work.get(input));
+        }
+        return withWork(job, work);
+    }
+
+    /** The thin kerf takes less fuel and more passes: what runs for less, by own work, is dear to buy, so that they change places. */
+    private static SawsOnJob changingPlaces(boolean ownWorkValued) {
+        return new SawsOnJob(List.of(
+                priced(FIRST, ownWorkValued ? 2000 : 500, WAGE), priced(OTHER, ownWorkValued ? 500 : 2000, WAGE)));
+    }
+
+    @Test
+    void theVolumeAtItsValueIsTheCrossing() {
+        for (boolean valued : new boolean[] {false, true}) {
+            SawsOnJob saws = changingPlaces(valued);
+            SawProspects.PaysFrom pays =
+                    saws.prospects().side(valued).paysFrom().get(0);
+            assertThat(pays.saw()).as("runs for less").isEqualTo(valued ? 0 : 1);
+            double volume = pays.volume().orElseThrow();
+            assertThat(volume)
+                    .isCloseTo(
+                            saws.crossings(1, valued).orElseThrow().get(0).value(), withinPercentage(1e-9));
+            SawProspects.Ends ends = pays.spread().orElseThrow();
+            assertThat(ends.least().orElseThrow()).isLessThan(volume);
+            assertThat(ends.greatest().filter(most -> most <= volume)).isEmpty();
+        }
+    }
+
+    @Test
+    void sharesOfTheSawsAddUpAndTheDearSawGainsByVolume() {
+        SawProspects prospects = changingPlaces(false).prospects();
+        List<SawProspects.AtVolume> cheapest = prospects.side(false).cheapest();
+        assertThat(cheapest).extracting(SawProspects.AtVolume::jobs).containsExactly(1, 3, 10);
+        double before = 0;
+        for (SawProspects.AtVolume at : cheapest) {
+            assertThat(at.shares().get(0) + at.shares().get(1)).isCloseTo(1, within(1e-9));
+            assertThat(at.shares().get(1)).isGreaterThanOrEqualTo(before);
+            before = at.shares().get(1);
+        }
+        List<Double> best = prospects.side(false).best().orElseThrow();
+        assertThat(best.get(0) + best.get(1)).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void anErrorThatBothSawsShareCancelsInTheirDifference() {
+        InputValue open = InputValue.within(15, 5, 25, Sources.get("user"));
+        SawProspects prospects =
+                new SawsOnJob(List.of(fixed(FIRST, 500, open), fixed(OTHER, 500, open))).prospects();
+        double own = spread(prospects.of(SawProspects.Figure.RUNNING_VALUED, 0));
+        double other = spread(prospects.of(SawProspects.Figure.RUNNING_VALUED, 1));
+        double difference = spread(prospects.beside(SawProspects.Figure.RUNNING_VALUED, 1));
+        assertThat(difference).isCloseTo(Math.abs(own - other), withinPercentage(1e-6));
+        assertThat(prospects.of(SawProspects.Figure.RUNNING_FREE, 0).orElseThrow().drawn())
+                .as("the wage is not in it")
+                .isEmpty();
+        assertThat(prospects.side(false).best()).as("no probability without a range").isEmpty();
+        assertThat(prospects.side(false).cheapest()).isEmpty();
+        assertThat(prospects.side(false).paysFrom().get(0).spread()).isEmpty();
+    }
+
+    private static double spread(Optional<SawDraws.Spread> figure) {
+        return figure.orElseThrow().drawn().orElseThrow().result().standardUncertainty();
+    }
+
+    @Test
+    void whatLacksAPriceHasNoProbability() {
+        SawProspects prospects = new SawsOnJob(List.of(FIRST, OTHER)).prospects();
+        assertThat(prospects.of(SawProspects.Figure.DAYS, 1).orElseThrow().drawn()).isPresent();
+        assertThat(prospects.of(SawProspects.Figure.SAVING_VALUED, 1)).isEmpty();
+        assertThat(prospects.beside(SawProspects.Figure.SAVING_VALUED, 1)).isEmpty();
+        assertThat(prospects.side(true).best()).isEmpty();
+        assertThat(prospects.side(true).cheapest()).isEmpty();
+        assertThat(prospects.side(true).paysFrom()).isEmpty();
     }
 }
