@@ -227,10 +227,12 @@ public final class SawProspects {
 
         private static List<LogWork> works(JobPlan plan) {
             return plan.logs().stream()
-                    .flatMap(log -> log.sawing()
-                            .map(sawing -> LogWork.of(
-                                    log.log().id(), log.log().species(), sawing))
-                            .stream())
+                    .flatMap(log ->
+                            log
+                                    .sawing()
+                                    .map(sawing ->
+                                            LogWork.of(log.log().id(), log.log().species(), sawing))
+                                    .stream())
                     .toList();
         }
 
@@ -248,8 +250,8 @@ public final class SawProspects {
             return new Drawn(
                     work,
                     plan.usable().value() > 0
-                            ? Optional.of(BreakEven.of(
-                                    inputs, currency, JobCost.of(inputs, currency, work, plan.usable())))
+                            ? Optional.of(
+                                    BreakEven.of(inputs, currency, JobCost.of(inputs, currency, work, plan.usable())))
                             : Optional.empty());
         }
 
@@ -278,9 +280,7 @@ public final class SawProspects {
         }
 
         private Optional<Integer> add(Figure figure, int saw) {
-            return known(figure, saw)
-                    ? Optional.of(add(drawn -> value(figure, drawn, saw)))
-                    : Optional.empty();
+            return known(figure, saw) ? Optional.of(add(drawn -> value(figure, drawn, saw))) : Optional.empty();
         }
 
         private Optional<Integer> addDifference(Figure figure, int saw) {
@@ -305,7 +305,8 @@ public final class SawProspects {
         }
 
         /** Where the margins of the saws and the volumes stand among the figures; a list is empty where a price is missing. */
-        private record Places(List<Integer> best, List<List<Integer>> cheapest, List<PaysFrom> pairs, List<Integer> from) {}
+        private record Places(
+                List<Integer> best, List<List<Integer>> cheapest, List<PaysFrom> pairs, List<Integer> from) {}
 
         private Places places(boolean valued) {
             Figure saving = valued ? Figure.SAVING_VALUED : Figure.SAVING_FREE;
@@ -397,8 +398,7 @@ public final class SawProspects {
             List<PaysFrom> pays = new ArrayList<>();
             for (int i = 0; i < places.pairs.size(); i++) {
                 PaysFrom pair = places.pairs.get(i);
-                Optional<Ends> ends =
-                        spreads.get(places.from.get(i)).drawn().map(Maker::ends);
+                Optional<Ends> ends = spreads.get(places.from.get(i)).drawn().map(Maker::ends);
                 pays.add(new PaysFrom(pair.saw, pair.other, pair.volume, ends));
             }
             return new Side(shares(places.best), cheapest, pays);
@@ -406,8 +406,7 @@ public final class SawProspects {
 
         private static Ends ends(MonteCarlo drawn) {
             MonteCarlo.Interval places = drawn.interval(COVERAGE);
-            return new Ends(
-                    volume(places.greatest()), volume(places.least()), 1 - drawn.shareAbove(0), drawn.trials());
+            return new Ends(volume(places.greatest()), volume(places.least()), 1 - drawn.shareAbove(0), drawn.trials());
         }
 
         /** No share where nothing has a range, or where a margin is missing. */

@@ -41,7 +41,7 @@ import org.woodyield.work.WorkInput;
 public final class SawSheet {
 
     /** The names of the tables, in the order of {@link #tables}. */
-    public static final List<String> TABLE_NAMES = 
+    public static final List<String> TABLE_NAMES =
             List.of("lumber", "work", "money", "crossings", "spread", "cheapest", "ranges", "inputs");
 
     private static final String TITLE_BEFORE = "Saws on one job: ";
@@ -357,8 +357,8 @@ public final class SawSheet {
 
     /** The ranges of all inputs that move any of the figures, and for which saws each is drawn at once. */
     private PlanTable ranges(boolean whole) {
-        PlanTable.Builder table = PlanTable.of(
-                "ranges", fromMemory("The ranges that were assumed for interval and probability"));
+        PlanTable.Builder table =
+                PlanTable.of("ranges", fromMemory("The ranges that were assumed for interval and probability"));
         if (whole) {
             table.text("Key", "key");
         }
@@ -527,8 +527,8 @@ public final class SawSheet {
                                 .map(greatest -> NumberText.fixed(greatest, 0) + " bf")
                                 .orElse("never")
                         + never + ".")
-                .orElse("in " + WorkSections.share(ends.never()) + " of " + ends.trials() + " draws there is no volume from"
-                        + " which on " + saws + ".");
+                .orElse("in " + WorkSections.share(ends.never()) + " of " + ends.trials()
+                        + " draws there is no volume from" + " which on " + saws + ".");
     }
 
     private String verdict(int i, boolean valued) {
@@ -554,7 +554,9 @@ public final class SawSheet {
     private List<Section> sections(boolean page) {
         List<Block> lumber = new ArrayList<>();
         if (page) {
-            lumber.add(new Block.Figure(svg(), "The saws beside each other, each measure on a scale of its own. A line with two ends across a bar is"
+            lumber.add(new Block.Figure(
+                    svg(),
+                    "The saws beside each other, each measure on a scale of its own. A line with two ends across a bar is"
                             + " where 95 % of the draws lie."));
         }
         lumber.add(new Tabular(lumber()));
@@ -594,14 +596,15 @@ public final class SawSheet {
     private List<Block> sureness(boolean page) {
         PlanTable ranges = ranges(page);
         if (ranges.rows().isEmpty()) {
-            return List.of(new Prose("No input that moves these figures has a range, so there is no interval and no"
-                    + " probability."));
+            return List.of(new Prose(
+                    "No input that moves these figures has a range, so there is no interval and no" + " probability."));
         }
         List<Block> blocks = new ArrayList<>(List.of(new Tabular(spread(page))));
         List<String> lines = probabilities();
         if (lines.isEmpty()) {
-            blocks.add(new Prose("No probability is given for the cheapest saw: a price is missing, or no range moves the"
-                    + " saws apart."));
+            blocks.add(
+                    new Prose("No probability is given for the cheapest saw: a price is missing, or no range moves the"
+                            + " saws apart."));
         } else {
             blocks.add(new Points(lines));
         }
@@ -609,12 +612,13 @@ public final class SawSheet {
         if (!cheapest.rows().isEmpty()) {
             blocks.add(new Tabular(cheapest));
         }
-        blocks.add(new Prose("Each draw takes one value of every range below, all saws at once: what they share, the wood,"
-                + " wages and prices among it, is the same for all of them in one draw, so that an error in it cancels"
-                + " as far as it does them alike. What is named for one saw is drawn for that saw alone. Draws in which"
-                + " two saws are equal count for neither. The cuts stay as planned, so lumber and kerf have no interval"
-                + " here; what has no range is taken as it stands, and none or all of the draws does not mean that it"
-                + " cannot be otherwise."));
+        blocks.add(
+                new Prose("Each draw takes one value of every range below, all saws at once: what they share, the wood,"
+                        + " wages and prices among it, is the same for all of them in one draw, so that an error in it cancels"
+                        + " as far as it does them alike. What is named for one saw is drawn for that saw alone. Draws in which"
+                        + " two saws are equal count for neither. The cuts stay as planned, so lumber and kerf have no interval"
+                        + " here; what has no range is taken as it stands, and none or all of the draws does not mean that it"
+                        + " cannot be otherwise."));
         blocks.add(new Tabular(ranges));
         return blocks;
     }
@@ -665,18 +669,10 @@ public final class SawSheet {
         return List.of(
                 new Measure("usable lumber", "bf", 0, plan -> plan.usable().value(), Optional.empty()),
                 new Measure(
-                        "wood in kerfs",
-                        "m3",
-                        3,
-                        plan -> plan.balance().kerf().cubicMetres(),
-                        Optional.empty()),
+                        "wood in kerfs", "m3", 3, plan -> plan.balance().kerf().cubicMetres(), Optional.empty()),
                 new Measure("days on site", "days", 1, plan -> plan.work().days(), Optional.of(Figure.DAYS)),
                 new Measure(
-                        "hours in the wood",
-                        "h",
-                        1,
-                        plan -> plan.work().time().cutting() / 60,
-                        Optional.empty()),
+                        "hours in the wood", "h", 1, plan -> plan.work().time().cutting() / 60, Optional.empty()),
                 new Measure("fuel", "L", 1, plan -> plan.work().use().fuelLitres(), Optional.of(Figure.FUEL)),
                 new Measure(
                         "outlay less resale",
@@ -750,7 +746,11 @@ public final class SawSheet {
                 }
                 Optional<MonteCarlo.Interval> ends = interval(measure, i);
                 if (ends.isPresent()) {
-                    whisker(drawing, y, ends.get().least() / most * LONGEST, ends.get().greatest() / most * LONGEST);
+                    whisker(
+                            drawing,
+                            y,
+                            ends.get().least() / most * LONGEST,
+                            ends.get().greatest() / most * LONGEST);
                     length = Math.max(length, ends.get().greatest() / most * LONGEST);
                 }
                 drawing.text(BARS + length + 6, y, "start", shown(measure, i));

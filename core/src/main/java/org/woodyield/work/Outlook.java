@@ -133,8 +133,7 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
     /** One standard deviation higher, though not outside the range or the limits. */
     static double higher(WorkInput input, InputValue given) {
         double high = given.value() + given.spread().standardDeviation();
-        return Math.min(
-                high, Math.min(given.spread().greatest(), input.domain().greatest()));
+        return Math.min(high, Math.min(given.spread().greatest(), input.domain().greatest()));
     }
 
     private static WorkInputs draw(WorkInputs inputs, List<Map.Entry<WorkInput, InputValue>> open, Draws draws) {

@@ -87,8 +87,10 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
         List<Range> ranges = new ArrayList<>();
         for (WorkInput input : WorkInput.values()) {
             List<Integer> open = IntStream.range(0, inputs.size())
-                    .filter(saw ->
-                            inputs.get(saw).find(input).filter(InputValue::hasSpread).isPresent())
+                    .filter(saw -> inputs.get(saw)
+                            .find(input)
+                            .filter(InputValue::hasSpread)
+                            .isPresent())
                     .boxed()
                     .toList();
             List<Integer> left = new ArrayList<>(open);
@@ -122,10 +124,7 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
      *     input
      */
     public <T> List<Spread> spreads(
-            BiFunction<Integer, WorkInputs, T> model,
-            List<ToDoubleFunction<List<T>>> figures,
-            long seed,
-            int trials) {
+            BiFunction<Integer, WorkInputs, T> model, List<ToDoubleFunction<List<T>>> figures, long seed, int trials) {
         List<T> asGiven = computed(model, inputs);
         double[] values = taken(figures, asGiven);
         List<List<Mover>> movers = new ArrayList<>();
@@ -141,8 +140,7 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
         }
         boolean open = movers.stream().anyMatch(some -> !some.isEmpty());
         List<MonteCarlo> drawn = open
-                ? MonteCarlo.runAll(
-                        draws -> taken(figures, computed(model, draw(draws))), values.length, seed, trials)
+                ? MonteCarlo.runAll(draws -> taken(figures, computed(model, draw(draws))), values.length, seed, trials)
                 : List.of();
         List<Spread> spreads = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
@@ -170,8 +168,7 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
     }
 
     /** What is computed of each saw with one input a standard deviation higher or lower; the saws without it stay. */
-    private <T> List<T> moved(
-            BiFunction<Integer, WorkInputs, T> model, List<T> asGiven, Range range, boolean higher) {
+    private <T> List<T> moved(BiFunction<Integer, WorkInputs, T> model, List<T> asGiven, Range range, boolean higher) {
         List<T> results = new ArrayList<>(asGiven);
         for (int saw : range.saws()) {
             InputValue given = inputs.get(saw).required(range.input());

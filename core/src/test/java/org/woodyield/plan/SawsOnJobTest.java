@@ -109,6 +109,7 @@ class SawsOnJobTest {
                 .with(WorkInput.MIX_OIL_PRICE, 9)
                 .with(WorkInput.EDGE_PRICE, 30)
                 .with(WorkInput.LOG_PRICE, 0)
+                .with(WorkInput.REPAIRS, 0)
                 .with(WorkInput.WAGE, wage);
         return withWork(job, work);
     }
@@ -141,23 +142,36 @@ class SawsOnJobTest {
         return withWork(job, work);
     }
 
-    /** The thin kerf takes less fuel and more passes: what runs for less, by own work, is dear to buy, so that they change places. */
-    private static SawsOnJob changingPlaces(boolean ownWorkValued) {
-        return new SawsOnJob(List.of(
-                priced(FIRST, ownWorkValued ? 2000 : 500, WAGE), priced(OTHER, ownWorkValued ? 500 : 2000, WAGE)));
+    private static int runsForLess(boolean ownWorkValued) {
+        SawsOnJob alike = new SawsOnJob(List.of(priced(FIRST, 500, WAGE), priced(OTHER, 500, WAGE)));
+        return alike.way(0, ownWorkValued)
+                                .orElseThrow()
+                                .perBoardFoot()
+                                .compareTo(alike.way(1, ownWorkValued)
+                                        .orElseThrow()
+                                        .perBoardFoot())
+                        < 0
+                ? 0
+                : 1;
+    }
+
+    /** The saw that runs for less is dear to buy, so that the two change places. */
+    private static SawsOnJob changingPlaces(int dear) {
+        return new SawsOnJob(
+                List.of(priced(FIRST, dear == 0 ? 2000 : 500, WAGE), priced(OTHER, dear == 1 ? 2000 : 500, WAGE)));
     }
 
     @Test
     void theVolumeAtItsValueIsTheCrossing() {
         for (boolean valued : new boolean[] {false, true}) {
-            SawsOnJob saws = changingPlaces(valued);
+            int dear = runsForLess(valued);
+            SawsOnJob saws = changingPlaces(dear);
             SawProspects.PaysFrom pays =
                     saws.prospects().side(valued).paysFrom().get(0);
-            assertThat(pays.saw()).as("runs for less").isEqualTo(valued ? 0 : 1);
+            assertThat(pays.saw()).as("runs for less").isEqualTo(dear);
             double volume = pays.volume().orElseThrow();
             assertThat(volume)
-                    .isCloseTo(
-                            saws.crossings(1, valued).orElseThrow().get(0).value(), withinPercentage(1e-9));
+                    .isCloseTo(saws.crossings(1, valued).orElseThrow().get(0).value(), withinPercentage(1e-9));
             SawProspects.Ends ends = pays.spread().orElseThrow();
             assertThat(ends.least().orElseThrow()).isLessThan(volume);
             assertThat(ends.greatest().filter(most -> most <= volume)).isEmpty();
@@ -166,14 +180,15 @@ class SawsOnJobTest {
 
     @Test
     void sharesOfTheSawsAddUpAndTheDearSawGainsByVolume() {
-        SawProspects prospects = changingPlaces(false).prospects();
+        int dear = runsForLess(false);
+        SawProspects prospects = changingPlaces(dear).prospects();
         List<SawProspects.AtVolume> cheapest = prospects.side(false).cheapest();
         assertThat(cheapest).extracting(SawProspects.AtVolume::jobs).containsExactly(1, 3, 10);
         double before = 0;
         for (SawProspects.AtVolume at : cheapest) {
             assertThat(at.shares().get(0) + at.shares().get(1)).isCloseTo(1, within(1e-9));
-            assertThat(at.shares().get(1)).isGreaterThanOrEqualTo(before);
-            before = at.shares().get(1);
+            assertThat(at.shares().get(dear)).isGreaterThanOrEqualTo(before);
+            before = at.shares().get(dear);
         }
         List<Double> best = prospects.side(false).best().orElseThrow();
         assertThat(best.get(0) + best.get(1)).isCloseTo(1, within(1e-9));
@@ -182,16 +197,20 @@ class SawsOnJobTest {
     @Test
     void anErrorThatBothSawsShareCancelsInTheirDifference() {
         InputValue open = InputValue.within(15, 5, 25, Sources.get("user"));
-        SawProspects prospects =
-                new SawsOnJob(List.of(fixed(FIRST, 500, open), fixed(OTHER, 500, open))).prospects();
+        SawProspects prospects = new SawsOnJob(List.of(fixed(FIRST, 500, open), fixed(OTHER, 500, open))).prospects();
         double own = spread(prospects.of(SawProspects.Figure.RUNNING_VALUED, 0));
         double other = spread(prospects.of(SawProspects.Figure.RUNNING_VALUED, 1));
         double difference = spread(prospects.beside(SawProspects.Figure.RUNNING_VALUED, 1));
         assertThat(difference).isCloseTo(Math.abs(own - other), withinPercentage(1e-6));
-        assertThat(prospects.of(SawProspects.Figure.RUNNING_FREE, 0).orElseThrow().drawn())
+        assertThat(prospects
+                        .of(SawProspects.Figure.RUNNING_FREE, 0)
+                        .orElseThrow()
+                        .drawn())
                 .as("the wage is not in it")
                 .isEmpty();
-        assertThat(prospects.side(false).best()).as("no probability without a range").isEmpty();
+        assertThat(prospects.side(false).best())
+                .as("no probability without a range")
+                .isEmpty();
         assertThat(prospects.side(false).cheapest()).isEmpty();
         assertThat(prospects.side(false).paysFrom().get(0).spread()).isEmpty();
     }
@@ -203,7 +222,8 @@ class SawsOnJobTest {
     @Test
     void whatLacksAPriceHasNoProbability() {
         SawProspects prospects = new SawsOnJob(List.of(FIRST, OTHER)).prospects();
-        assertThat(prospects.of(SawProspects.Figure.DAYS, 1).orElseThrow().drawn()).isPresent();
+        assertThat(prospects.of(SawProspects.Figure.DAYS, 1).orElseThrow().drawn())
+                .isPresent();
         assertThat(prospects.of(SawProspects.Figure.SAVING_VALUED, 1)).isEmpty();
         assertThat(prospects.beside(SawProspects.Figure.SAVING_VALUED, 1)).isEmpty();
         assertThat(prospects.side(true).best()).isEmpty();

@@ -48,8 +48,8 @@ class SawDrawsTest {
         assertThat(none.movers()).isEmpty();
         assertThat(none.drawn()).as("nothing moves the two apart").isEmpty();
         // 30 h with one saw and 10 h with the other: the wage moves the difference by 20 h of it.
-        SawDraws.Spread some = spread(
-                List.of(dear, dear), WorkInput.WAGE, wages -> 30 * wages.get(0) - 10 * wages.get(1), 50_000);
+        SawDraws.Spread some =
+                spread(List.of(dear, dear), WorkInput.WAGE, wages -> 30 * wages.get(0) - 10 * wages.get(1), 50_000);
         assertThat(some.drawn().orElseThrow().result().standardUncertainty())
                 .isCloseTo(20 * 5 / Math.sqrt(6), within(0.5));
         assertThat(some.movers().get(0).swing()).isCloseTo(20 * 5 / Math.sqrt(6), within(1e-9));
@@ -88,9 +88,9 @@ class SawDrawsTest {
     void aSharedInputOfTwoRangesHasTheSameRankInBoth() {
         List<WorkInputs> saws =
                 List.of(with(WorkInput.LUMBER_PRICE, 0.8, 1, 1.4), with(WorkInput.LUMBER_PRICE, 1.6, 2, 2.8));
-        assertThat(SawDraws.of(saws).ranges()).containsExactly(new SawDraws.Range(WorkInput.LUMBER_PRICE, List.of(0, 1)));
-        MonteCarlo half = spread(
-                        saws, WorkInput.LUMBER_PRICE, prices -> prices.get(1) / prices.get(0), 1000)
+        assertThat(SawDraws.of(saws).ranges())
+                .containsExactly(new SawDraws.Range(WorkInput.LUMBER_PRICE, List.of(0, 1)));
+        MonteCarlo half = spread(saws, WorkInput.LUMBER_PRICE, prices -> prices.get(1) / prices.get(0), 1000)
                 .drawn()
                 .orElseGet(() -> MonteCarlo.run(draws -> 2, 1, 100));
         assertThat(half.interval(0.999).least()).isCloseTo(2, within(1e-9));
