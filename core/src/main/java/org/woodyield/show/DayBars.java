@@ -31,7 +31,8 @@ final class DayBars {
             Activity.REFUELLING,
             Activity.SHARPENING,
             Activity.REST,
-            Activity.COOL_DOWN);
+            Activity.COOL_DOWN,
+            Activity.GUIDE);
 
     private DayBars() {}
 

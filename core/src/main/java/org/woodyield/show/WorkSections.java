@@ -17,6 +17,7 @@ import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
 import org.woodyield.plan.Supply;
+import org.woodyield.sawing.SawPass;
 import org.woodyield.show.Block.Derivation;
 import org.woodyield.show.Block.Figure;
 import org.woodyield.show.Block.Points;
@@ -89,6 +90,7 @@ final class WorkSections {
         parts.add(part("cutting", all.cutting(), all));
         parts.add(part("warm-up and cool-down", all.warmUp() + all.coolDown(), all));
         parts.add(part("setting and the way back", all.setting(), all));
+        parts.add(part("laying the guide", all.guide(), all));
         parts.add(part("carrying away", all.carrying(), all));
         parts.add(part("turning and clamping", all.turning(), all));
         parts.add(part("log to saw", all.loading(), all));
@@ -116,7 +118,7 @@ final class WorkSections {
                                         SawingWork.of(plan.input().work()).edgesWorn(work.areaSquareMetres()), 1)
                                 + " chains or blades worn out")
                         .orElse("")
-                + "." + oilOfFelling()));
+                + "." + oilOfFelling() + guide()));
         days(blocks);
         widestCuts(blocks);
         blocks.add(new Workings("How power, fuel, oil and wear come about", ofFuelAndWear()));
@@ -173,6 +175,25 @@ final class WorkSections {
         return interval(outlook)
                 .map(ends -> "; 95 % of the draws " + NumberText.fixed(ends.least(), decimals) + " to "
                         + NumberText.fixed(ends.greatest(), decimals) + " " + unit)
+                .orElse("");
+    }
+
+    /** What handling holds beside the passes that come without a guide. */
+    private String guide() {
+        long led = plan.logs().stream()
+                .flatMap(log -> log.sawing().stream())
+                .flatMap(sawing -> sawing.passes().stream())
+                .filter(SawPass::byGuide)
+                .count();
+        return plan.input()
+                .work()
+                .find(WorkInput.GUIDE)
+                .filter(each -> led > 0)
+                .map(each -> " Handling holds setting, carrying, turning, bringing log and saw together, and laying the"
+                        + " guide for each face that it leads: " + led + " times "
+                        + PlanWords.value(each.value()) + " min ("
+                        + each.source().standing().label()
+                        + "), which the choice of patterns does not count.")
                 .orElse("");
     }
 
@@ -233,6 +254,7 @@ final class WorkSections {
         for (int i = 0; i < line.days().size(); i++) {
             TimeLine.Day day = line.days().get(i);
             double handling = day.minutes(Activity.SETTING)
+                    + day.minutes(Activity.GUIDE)
                     + day.minutes(Activity.CARRYING)
                     + day.minutes(Activity.TURNING)
                     + day.minutes(Activity.LOADING);
@@ -305,7 +327,7 @@ final class WorkSections {
     }
 
     private static List<Cell> time(String name, int passes, double area, TimeBreakdown time, FuelUse use) {
-        double handling = time.setting() + time.carrying() + time.turning() + time.loading();
+        double handling = time.setting() + time.guide() + time.carrying() + time.turning() + time.loading();
         return List.of(
                 Cell.text(name),
                 Cell.whole(passes),

@@ -14,8 +14,22 @@ import org.woodyield.wood.Species;
  * @param species its wood
  * @param cuts the passes in order
  * @param turnsBefore for each turning and clamping, the first included, the index of the pass that it comes before; rising
+ * @param guidesBefore for each laying of the guide, the index of the pass that it leads; rising
  */
-public record LogWork(String id, Species species, List<Cut> cuts, List<Integer> turnsBefore) {
+public record LogWork(
+        String id, Species species, List<Cut> cuts, List<Integer> turnsBefore, List<Integer> guidesBefore) {
+
+    /**
+     * A log none of whose passes is led by a guide.
+     *
+     * @param id the log's name
+     * @param species its wood
+     * @param cuts the passes in order
+     * @param turnsBefore for each turning and clamping, the first included, the index of the pass that it comes before; rising
+     */
+    public LogWork(String id, Species species, List<Cut> cuts, List<Integer> turnsBefore) {
+        this(id, species, cuts, turnsBefore, List.of());
+    }
 
     /**
      * A log of which only the count of turns is known; they are taken to come evenly spread over the passes.
@@ -43,7 +57,7 @@ public record LogWork(String id, Species species, List<Cut> cuts, List<Integer> 
 
     /**
      * The work of a sawing plan. The log is turned where a pass asks for another turn than the one before, edges apart: a
-     * flitch is set on edge within the time of setting.
+     * flitch is set on edge within the time of setting. The guide is laid anew for each pass that it leads.
      *
      * @param id the log's name
      * @param species its wood
@@ -52,6 +66,7 @@ public record LogWork(String id, Species species, List<Cut> cuts, List<Integer> 
      */
     public static LogWork of(String id, Species species, SawingPlan plan) {
         List<Integer> turns = new ArrayList<>();
+        List<Integer> guides = new ArrayList<>();
         double lying = Double.NaN;
         for (int i = 0; i < plan.passes().size(); i++) {
             SawPass pass = plan.passes().get(i);
@@ -59,18 +74,28 @@ public record LogWork(String id, Species species, List<Cut> cuts, List<Integer> 
                 turns.add(i);
                 lying = pass.turnDegrees();
             }
+            if (pass.byGuide()) {
+                guides.add(i);
+            }
         }
-        return new LogWork(id, species, plan.passes().stream().map(Cut::of).toList(), turns);
+        return new LogWork(id, species, plan.passes().stream().map(Cut::of).toList(), turns, guides);
     }
 
     /**
      * Keeps immutable copies.
      *
-     * @throws IllegalArgumentException if a turn comes before a pass that is not there
+     * @throws IllegalArgumentException if a turn comes before a pass that is not there, or the guide leads one that is not there
      */
     public LogWork {
         cuts = List.copyOf(cuts);
         turnsBefore = List.copyOf(turnsBefore);
+        guidesBefore = List.copyOf(guidesBefore);
+        for (int index : guidesBefore) {
+            if (index < 0 || index >= cuts.size()) {
+                throw new IllegalArgumentException(
+                        "the guide of " + id + " leads passes " + guidesBefore + "; there are " + cuts.size());
+            }
+        }
         int least = 0;
         for (int index : turnsBefore) {
             if (index < least || index > Math.max(cuts.size() - 1, 0)) {

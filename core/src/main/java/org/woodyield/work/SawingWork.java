@@ -72,6 +72,7 @@ public final class SawingWork {
                         warmUp,
                         coolDown,
                         inputs.get(WorkInput.SETTING),
+                        0,
                         inputs.get(WorkInput.CARRYING),
                         0,
                         0,
@@ -89,6 +90,9 @@ public final class SawingWork {
                         0,
                         0,
                         0,
+                        log.guidesBefore().isEmpty()
+                                ? 0
+                                : log.guidesBefore().size() * inputs.get(WorkInput.GUIDE),
                         0,
                         log.turns() * inputs.get(WorkInput.TURNING),
                         inputs.get(WorkInput.LOADING),

@@ -7,7 +7,8 @@ package org.woodyield.work;
  * @param cutting the saw is in the wood
  * @param warmUp idling before passes
  * @param coolDown idling after passes
- * @param setting setting the saw or guide, and the way back
+ * @param setting setting the saw, and the way back
+ * @param guide laying the guide for the faces that it leads
  * @param carrying carrying away what passes set free
  * @param turning turning and clamping
  * @param loading bringing log and saw together
@@ -20,6 +21,7 @@ public record TimeBreakdown(
         double warmUp,
         double coolDown,
         double setting,
+        double guide,
         double carrying,
         double turning,
         double loading,
@@ -28,7 +30,7 @@ public record TimeBreakdown(
         double rest) {
 
     /** No time at all. */
-    public static final TimeBreakdown ZERO = new TimeBreakdown(0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    public static final TimeBreakdown ZERO = new TimeBreakdown(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     /**
      * The sum, part by part.
@@ -42,6 +44,7 @@ public record TimeBreakdown(
                 warmUp + other.warmUp,
                 coolDown + other.coolDown,
                 setting + other.setting,
+                guide + other.guide,
                 carrying + other.carrying,
                 turning + other.turning,
                 loading + other.loading,
@@ -56,7 +59,7 @@ public record TimeBreakdown(
      * @return all parts but the rest
      */
     public double productive() {
-        return cutting + warmUp + coolDown + setting + carrying + turning + loading + refuelling + sharpening;
+        return cutting + warmUp + coolDown + setting + guide + carrying + turning + loading + refuelling + sharpening;
     }
 
     /**
@@ -99,6 +102,7 @@ public record TimeBreakdown(
                 warmUp,
                 coolDown,
                 setting,
+                guide,
                 carrying,
                 turning,
                 loading,

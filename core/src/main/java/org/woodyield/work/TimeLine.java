@@ -7,7 +7,7 @@ import org.woodyield.measure.Length;
 /**
  * The work of some logs one thing after the other, day by day.
  *
- * <p>A log is brought, and then sawn pass by pass: turn if need be, set, warm up, cut, cool down, carry away. Whole stops
+ * <p>A log is brought, and then sawn pass by pass: turn if need be, lay the guide if it leads the pass, set, warm up, cut, cool down, carry away. Whole stops
  * are made before the pass in which the tank would run dry or the edge would fall due; they replace the averages of {@link
  * WorkEstimate}, from which they differ by less than one stop each. Rest is owed in the measure of the work, and is taken when a
  * quarter of an hour is owed and at the end of a day. A pass is begun only if it and the rest fit into the day, except as the
@@ -26,11 +26,13 @@ public record TimeLine(List<Day> days) {
         LOADING("log to saw"),
         /** Turning and clamping. */
         TURNING("turning and clamping"),
+        /** Laying the guide for a face that it leads. */
+        GUIDE("laying the guide"),
         /** Filling the tank. */
         REFUELLING("refuelling"),
         /** Sharpening or changing the edge. */
         SHARPENING("sharpening"),
-        /** Setting the saw or its guide, with the way back. */
+        /** Setting the saw, with the way back. */
         SETTING("setting and the way back"),
         /** Idling before a pass. */
         WARM_UP("warm-up"),
@@ -188,6 +190,9 @@ public record TimeLine(List<Day> days) {
                     log.turnsBefore().stream()
                             .filter(before -> before == index)
                             .forEach(before -> tasks.add(task(Activity.TURNING, WorkInput.TURNING)));
+                    if (log.guidesBefore().contains(i)) {
+                        tasks.add(task(Activity.GUIDE, WorkInput.GUIDE));
+                    }
                     double tanksAfter = tanks + pass.use().tanks();
                     stops(tasks, tanks, tanksAfter, task(Activity.REFUELLING, WorkInput.REFUELLING));
                     tanks = tanksAfter;

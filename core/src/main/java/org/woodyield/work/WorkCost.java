@@ -8,7 +8,8 @@ import org.woodyield.sawing.Stage;
 
 /**
  * What a pass costs in money: its minutes at the wage, its fuel and oil, and its share of an edge. The saw's own loss of worth
- * is not in it, since one pass more or less does not change the outlay. Turning and loading are not passes.
+ * is not in it, since one pass more or less does not change the outlay. Turning, loading and laying
+ * the guide are not passes.
  *
  * <p>A price that is missing leaves its part out, and {@link #leftOut} names it.
  */

@@ -66,8 +66,10 @@ public enum WorkInput {
     WARM_UP("warm-up before a pass", "min", 0, 120),
     /** Cool-down after every pass. */
     COOL_DOWN("cool-down after a pass", "min", 0, 120),
-    /** Setting the saw or its guide for a pass, and the way back after it. */
+    /** Setting the saw for a pass, and the way back after it. */
     SETTING("setting for a pass, with the way back", "min", 0, 240),
+    /** Laying the guide, a ladder or a board, for a face that no sawn face leads; once for each, beside the setting. */
+    GUIDE("laying the guide for a face that it leads", "min", 0, 240),
     /** Carrying away what a pass sets free. */
     CARRYING("carrying away what a pass sets free", "min", 0, 240),
     /** Turning and clamping the log. */

@@ -122,4 +122,21 @@ class TimeLineTest {
         assertThatThrownBy(() -> new LogWork("1", SawingWorkTest.OAK, one, -1))
                 .isInstanceOf(IllegalArgumentException.class);
     }
+
+    @Test
+    void theGuideIsLaidOnceForEachPassThatItLeads() {
+        List<Cut> cuts = List.of(new Cut(30, 36, 250), new Cut(40, 45, 250), new Cut(42, 47, 250));
+        LogWork free = new LogWork("1", SawingWorkTest.OAK, cuts, List.of(0, 1));
+        LogWork led = new LogWork("1", SawingWorkTest.OAK, cuts, List.of(0, 1), List.of(0, 1));
+        WorkInputs inputs = CuttingRateTest.CHAIN.with(WorkInput.GUIDE, 7).with(WorkInput.UTILISATION, 0.7);
+        TimeBreakdown without = WorkEstimate.of(inputs, KERF, List.of(free)).time();
+        TimeBreakdown with = WorkEstimate.of(inputs, KERF, List.of(led)).time();
+        assertThat(without.guide()).isZero();
+        assertThat(with.guide()).isEqualTo(14);
+        assertThat(with.total() - without.total()).isCloseTo(14 / 0.7, within(1e-9));
+        assertThat(TimeLine.of(inputs, KERF, List.of(led)).minutes(Activity.GUIDE)).isEqualTo(14);
+        assertThatThrownBy(() -> new LogWork("1", SawingWorkTest.OAK, cuts, List.of(0), List.of(3)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("there are 3");
+    }
 }
