@@ -165,6 +165,7 @@ final class TimeStudies {
                                     part("cut", time.cutting(), time),
                                     part("warm-up and cool-down", time.warmUp() + time.coolDown(), time),
                                     part("setting and carrying", time.setting() + time.carrying(), time),
+                                    part("laying the guide", time.guide(), time),
                                     part("turning", time.turning(), time),
                                     part("log to saw", time.loading(), time),
                                     part("tank and edge", time.refuelling() + time.sharpening(), time),

@@ -170,6 +170,7 @@ class TimeStudiesTest {
         List<Double> rates = study("small-log-mill").observed();
         double beechRate = study("beech-band-lumber").observed().get(0);
         double handling = ghana.setting()
+                + ghana.guide()
                 + ghana.carrying()
                 + ghana.warmUp()
                 + ghana.coolDown()
@@ -179,7 +180,7 @@ class TimeStudiesTest {
         Map<String, List<String>> numbers = Map.of(
                 "kenya-chain-time",
                 List.of(
-                        rounded(100 * (kenya.setting() + kenya.carrying()) / kenya.total()),
+                        rounded(100 * (kenya.setting() + kenya.guide() + kenya.carrying()) / kenya.total()),
                         rounded(100 * (kenya.rest() + kenya.warmUp() + kenya.coolDown()) / kenya.total()),
                         rounded(100
                                 * cutAlone("kenya-chain-time")

@@ -90,9 +90,7 @@ public final class SawingWork {
                         0,
                         0,
                         0,
-                        log.guidesBefore().isEmpty()
-                                ? 0
-                                : log.guidesBefore().size() * inputs.get(WorkInput.GUIDE),
+                        log.guidesBefore().isEmpty() ? 0 : log.guidesBefore().size() * inputs.get(WorkInput.GUIDE),
                         0,
                         log.turns() * inputs.get(WorkInput.TURNING),
                         inputs.get(WorkInput.LOADING),

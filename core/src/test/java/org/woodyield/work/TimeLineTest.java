@@ -134,7 +134,8 @@ class TimeLineTest {
         assertThat(without.guide()).isZero();
         assertThat(with.guide()).isEqualTo(14);
         assertThat(with.total() - without.total()).isCloseTo(14 / 0.7, within(1e-9));
-        assertThat(TimeLine.of(inputs, KERF, List.of(led)).minutes(Activity.GUIDE)).isEqualTo(14);
+        assertThat(TimeLine.of(inputs, KERF, List.of(led)).minutes(Activity.GUIDE))
+                .isEqualTo(14);
         assertThatThrownBy(() -> new LogWork("1", SawingWorkTest.OAK, cuts, List.of(0), List.of(3)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("there are 3");
