@@ -54,6 +54,7 @@ final class Keys {
     static final Key PATTERN_GRID = Key.optional("pattern.grid", "1/8 in");
     static final Key PATTERN_FRAMES = Key.optional("pattern.frames", "axis; bark above; bark below; offset 3/4 in");
     static final Key PATTERN_TRIM_START = Key.optional("pattern.trim-start", "1 ft");
+    static final Key PATTERN_OVER_THICK = Key.optional("pattern.over-thick", "1/4 in");
 
     /** The figures of work and money, by key; what lumber costs when bought stands in a table of its own. */
     static final Map<WorkInput, Key> WORK = work();
@@ -98,7 +99,8 @@ final class Keys {
                 PATTERN_CANTS,
                 PATTERN_GRID,
                 PATTERN_FRAMES,
-                PATTERN_TRIM_START));
+                PATTERN_TRIM_START,
+                PATTERN_OVER_THICK));
         all.addAll(WORK.values());
         return List.copyOf(all);
     }

@@ -240,14 +240,24 @@ final class SettingsReader {
                         "1 in to 60 ft",
                         "give the step along the log, such as 1 ft; without the key trims start at the ends only"))
                 .orElse(Optional.of(standard.startStep()));
-        if (turns.isEmpty() || cants.isEmpty() || grid.isEmpty() || framed.isEmpty() || trim.isEmpty()) {
+        Optional<Length> overThick = settings.cell(Keys.PATTERN_OVER_THICK)
+                .map(cell -> cell.lengthOrNoneUpTo(
+                        Length.inches(1), "give how much thicker a piece may be, such as 1/4 in, or leave the line out"))
+                .orElse(Optional.of(standard.overThick()));
+        if (turns.isEmpty()
+                || cants.isEmpty()
+                || grid.isEmpty()
+                || framed.isEmpty()
+                || trim.isEmpty()
+                || overThick.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(framed.get()
                 .withTurns(turns.get())
                 .withCants(cants.get())
                 .withGrid(grid.get())
-                .withStartStep(trim.get()));
+                .withStartStep(trim.get())
+                .withOverThick(overThick.get()));
     }
 
     Optional<WorkInputs> work() {

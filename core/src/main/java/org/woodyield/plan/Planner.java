@@ -153,10 +153,12 @@ public final class Planner {
         return saw.withKerf(saw.kerf().roundedTo(coarse ? quarter : step, Rounding.UP));
     }
 
-    /** The patterns that are tried, on a grid that the saw can be set to. */
+    /** The patterns that are tried, on a grid and by steps of thickness that the saw can be set to. */
     static SearchSpace layoutSpace(JobInput input) {
         Length step = input.saw().settingStep();
-        return input.space().withGrid(Length.max(step, input.space().grid().roundedTo(step, Rounding.HALF_UP)));
+        return input.space()
+                .withGrid(Length.max(step, input.space().grid().roundedTo(step, Rounding.HALF_UP)))
+                .withOverThick(input.space().overThick().roundedTo(step, Rounding.DOWN));
     }
 
     /** All that is wanted. */
@@ -665,6 +667,13 @@ public final class Planner {
                     "The first face is moved in steps of " + space.grid() + ", not of the "
                             + input.space().grid() + " of the job: steps are whole ones of the saw's scale, "
                             + saw.settingStep() + ".",
+                    Sources.get("definition")));
+        }
+        if (!space.overThick().equals(input.space().overThick())) {
+            notes.add(new JobPlan.Note(
+                    "Pieces may be over-thick by " + (space.overThick().isPositive() ? space.overThick() : "nothing")
+                            + ", not by the " + input.space().overThick()
+                            + " of the job: thickness grows by whole steps of the saw's scale, " + saw.settingStep() + ".",
                     Sources.get("definition")));
         }
         if (!saw.kerf().equals(input.saw().kerf())) {

@@ -68,7 +68,7 @@ final class LogSections {
                 "Overrun over " + marked(rule.ruleName(), rule.standing()) + ", %",
                 "overrun-" + rule.ruleId() + "-percent"));
         yield.number("Lumber, ft3 green", "lumber-ft3").number("Solid recovery, %", "solid-recovery-percent");
-        yield.text("Left whole because", "left-whole");
+        yield.text("Left whole", "left-whole");
         List<String> remarks = new ArrayList<>();
         for (LogPlan one : plan.logs()) {
             Log log = one.log();
@@ -100,7 +100,10 @@ final class LogSections {
             row.add(Cell.number(one.solid().cubicFeet(), 2, 6));
             sawn.add(Cell.number(one.lumber().cubicFeet(), 2, 6));
             sawn.add(one.sawing().isPresent() ? Cell.number(one.solidRecoveryPercent(), 1, 4) : Cell.NONE);
-            sawn.add(Cell.text(one.leftWhole()));
+            sawn.add(Cell.text(one.leftWhole().isEmpty() ? "" : "yes"));
+            if (!one.leftWhole().isEmpty()) {
+                remarks.add("Log " + log.id() + " is left whole: " + one.leftWhole() + ".");
+            }
             table.row(row);
             yield.row(sawn);
         }
@@ -141,7 +144,7 @@ final class LogSections {
             blocks.add(new Prose(one.log().species().commonName() + sweep + ", "
                     + sawing.pieces().size() + " pieces in "
                     + sawing.passes().size() + " passes; the log lies "
-                    + frame.lay().words() + ", turned "
+                    + lay(frame) + ", turned "
                     + NumberText.significant(frame.turnDegrees(), 4)
                     + " degrees counter-clockwise seen from the small end. " + proof(sawing.proof())));
             if (limitedByWidthOfCut(sawing)) {
@@ -179,6 +182,15 @@ final class LogSections {
             blocks.add(new Workings("How the scales of log " + id + " come about", workings));
         }
         return new Section("log-" + index, "Log " + id, blocks);
+    }
+
+    private String lay(Frame frame) {
+        if (frame.lay() != Frame.Lay.OFFSET || frame.largeEndLift().equals(Length.ZERO)) {
+            return frame.lay().words();
+        }
+        boolean higher = frame.largeEndLift().isPositive();
+        Length lift = higher ? frame.largeEndLift() : Length.ZERO.minus(frame.largeEndLift());
+        return "with its axis " + words.lengths().near(lift) + (higher ? " higher" : " lower") + " at the large end";
     }
 
     private String proof(Proof proof) {

@@ -332,7 +332,7 @@ final class PlanContent {
                 String unit = entry.getKey().unit();
                 table.row(
                         Cell.text(entry.getKey().label()),
-                        Cell.text((NumberText.full(value.value()) + " " + unit).strip()),
+                        Cell.text((PlanWords.value(value.value()) + " " + unit).strip()),
                         Cell.text(PlanWords.range(value.spread())),
                         Cell.text(value.source().standing().label()),
                         Cell.text(PlanWords.title(value.source())));

@@ -436,7 +436,7 @@ public final class SawSheet {
                             Cell.text(input.label()),
                             Cell.text(unit(input)),
                             Cell.text(name(plan)),
-                            Cell.text(value.map(known -> NumberText.full(known.value()))
+                            Cell.text(value.map(known -> PlanWords.value(known.value()))
                                     .orElse("not given")),
                             Cell.text(
                                     value.map(known -> known.source().standing().label())

@@ -315,7 +315,7 @@ final class WorkSections {
         }
         blocks.add(new Tabular(table.build()));
         blocks.add(new Prose("The least power holds "
-                + NumberText.full(plan.input().work().get(WorkInput.LEAST_FEED))
+                + PlanWords.value(plan.input().work().get(WorkInput.LEAST_FEED))
                 + " m/min, the slowest feed taken to be worth while; slower, an edge rubs more than it cuts. All of it"
                 + " rests on the cutting energy; timed cuts of your own replace that."));
         working.ifPresent(one -> blocks.add(new Workings("How the least power came about", List.of(one))));

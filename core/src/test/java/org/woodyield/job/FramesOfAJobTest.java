@@ -81,9 +81,9 @@ class FramesOfAJobTest {
         "axis, parallel to the axis, 'put 2 in under the small end'",
         "bark above, parallel to the bark on the upper face, 'put 4 in under the small end'",
         "Bark  Below, parallel to the bark on the lower face, 'it lies as planned without a shim'",
-        "offset 3/4 in, offset by a given distance, 'put 1 1/4 in under the small end'",
-        "offset -3/4 in, offset by a given distance, 'put 2 3/4 in under the small end'",
-        "offset 3 in, offset by a given distance, 'put 1 in under the large end'"
+        "offset 3/4 in, with its axis 3/4 in higher at the large end, 'put 1 1/4 in under the small end'",
+        "offset -3/4 in, with its axis 3/4 in lower at the large end, 'put 2 3/4 in under the small end'",
+        "offset 3 in, with its axis 3 in higher at the large end, 'put 1 in under the large end'"
     })
     void thePlanSaysHowTheLogLiesAndOnWhatShim(String frames, String words, String shim) {
         with("pattern.frames = " + frames);
@@ -118,6 +118,22 @@ class FramesOfAJobTest {
         String plan = planned();
         assertThat(plan).contains("starting at multiples of 12 in from the small end or so as to end at the large end");
         assertThat(worth(plan)).isGreaterThan(ends);
+    }
+
+    @Test
+    void aPieceMayBeSawnThickerWhereThatSavesAPass() {
+        with("");
+        double exact = worth(planned());
+        job.with("job.properties", GRID, GRID + "\npattern.over-thick = 3/8 in");
+        String plan = planned();
+        assertThat(plan).contains("up to 3/8 in over-thick.");
+        assertThat(worth(plan)).isGreaterThanOrEqualTo(exact);
+        job.with("job.properties", "pattern.over-thick = 3/8 in", "pattern.over-thick = 1/64 in");
+        String none = planned();
+        assertThat(none).contains("never over-thick on purpose", "Pieces may be over-thick by nothing, not by the 1/64 in");
+        assertThat(worth(none)).isEqualTo(exact);
+        job.with("job.properties", "pattern.over-thick = 1/64 in", "pattern.over-thick = 2 in");
+        assertThat(job.run("--check").err()).contains("pattern.over-thick: '2 in'", "such as 1/4 in");
     }
 
     @Test
