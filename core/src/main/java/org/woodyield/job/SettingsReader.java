@@ -242,7 +242,8 @@ final class SettingsReader {
                 .orElse(Optional.of(standard.startStep()));
         Optional<Length> overThick = settings.cell(Keys.PATTERN_OVER_THICK)
                 .map(cell -> cell.lengthOrNoneUpTo(
-                        Length.inches(1), "give how much thicker a piece may be, such as 1/4 in, or leave the line out"))
+                        Length.inches(1),
+                        "give how much thicker a piece may be, such as 1/4 in, or leave the line out"))
                 .orElse(Optional.of(standard.overThick()));
         if (turns.isEmpty()
                 || cants.isEmpty()

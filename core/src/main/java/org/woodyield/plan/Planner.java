@@ -673,7 +673,8 @@ public final class Planner {
             notes.add(new JobPlan.Note(
                     "Pieces may be over-thick by " + (space.overThick().isPositive() ? space.overThick() : "nothing")
                             + ", not by the " + input.space().overThick()
-                            + " of the job: thickness grows by whole steps of the saw's scale, " + saw.settingStep() + ".",
+                            + " of the job: thickness grows by whole steps of the saw's scale, " + saw.settingStep()
+                            + ".",
                     Sources.get("definition")));
         }
         if (!saw.kerf().equals(input.saw().kerf())) {

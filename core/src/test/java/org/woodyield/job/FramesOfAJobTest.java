@@ -130,7 +130,8 @@ class FramesOfAJobTest {
         assertThat(worth(plan)).isGreaterThanOrEqualTo(exact);
         job.with("job.properties", "pattern.over-thick = 3/8 in", "pattern.over-thick = 1/64 in");
         String none = planned();
-        assertThat(none).contains("never over-thick on purpose", "Pieces may be over-thick by nothing, not by the 1/64 in");
+        assertThat(none)
+                .contains("never over-thick on purpose", "Pieces may be over-thick by nothing, not by the 1/64 in");
         assertThat(worth(none)).isEqualTo(exact);
         job.with("job.properties", "pattern.over-thick = 1/64 in", "pattern.over-thick = 2 in");
         assertThat(job.run("--check").err()).contains("pattern.over-thick: '2 in'", "such as 1/4 in");
