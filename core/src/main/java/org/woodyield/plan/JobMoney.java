@@ -12,6 +12,7 @@ import org.woodyield.work.CashFlow;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
 import org.woodyield.work.Outlook;
+import org.woodyield.work.SupplyChoice;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
@@ -95,10 +96,19 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
         return new Drawn(work, BreakEven.of(some, currency, JobCost.of(some, currency, work, usable)));
     }
 
-    JobPlan.Ways ways(JobCost cost, BoardFeet tally, Optional<BoardFeet> scale) {
-        return new JobPlan.Ways(
-                SupplyWays.of(inputs, currency, cost, tally, scale, false),
-                SupplyWays.of(inputs, currency, cost, tally, scale, true));
+    /** The ways to come by the lumber, all priced from the same draws. */
+    JobPlan.Ways ways(BoardFeet tally, Optional<BoardFeet> scale) {
+        List<SupplyChoice> choices = SupplyChoice.ofAll(
+                inputs,
+                some -> {
+                    JobCost cost = JobCost.of(some, currency, WorkEstimate.of(some, kerf, works), usable);
+                    return List.of(
+                            SupplyWays.of(some, currency, cost, tally, scale, false),
+                            SupplyWays.of(some, currency, cost, tally, scale, true));
+                },
+                SEED,
+                TRIALS);
+        return new JobPlan.Ways(choices.get(0), choices.get(1));
     }
 
     /** The saw's years, each with as many hours on site as are given and as much lumber an hour as in this job. */

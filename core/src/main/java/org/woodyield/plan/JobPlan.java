@@ -14,6 +14,7 @@ import org.woodyield.work.BreakEven;
 import org.woodyield.work.CashFlow;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.Outlook;
+import org.woodyield.work.SupplyChoice;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkEstimate;
@@ -140,12 +141,30 @@ public record JobPlan(
     }
 
     /**
-     * The ways to come by the lumber.
+     * The ways to come by the lumber, over the ranges of the inputs; both share their draws.
      *
-     * @param workFree own work not counted
-     * @param workValued own work counted at its wage
+     * @param free own work not counted
+     * @param valued own work counted at its wage
      */
-    public record Ways(SupplyWays workFree, SupplyWays workValued) {}
+    public record Ways(SupplyChoice free, SupplyChoice valued) {
+        /**
+         * The ways at the values of the inputs, own work not counted.
+         *
+         * @return the ways
+         */
+        public SupplyWays workFree() {
+            return free.ways();
+        }
+
+        /**
+         * The ways at the values of the inputs, own work counted at its wage.
+         *
+         * @return the ways
+         */
+        public SupplyWays workValued() {
+            return valued.ways();
+        }
+    }
 
     /**
      * The saw year by year.

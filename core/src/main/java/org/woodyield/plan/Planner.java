@@ -296,7 +296,7 @@ public final class Planner {
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
             JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, works, BoardFeet.usable(usable));
             prospects = all.prospects();
-            ways = Optional.of(all.ways(sum, BoardFeet.tally(tally), scaleOfSawn(logs)));
+            ways = Optional.of(all.ways(BoardFeet.tally(tally), scaleOfSawn(logs)));
             cashFlow = all.cashFlow(breakEven.get(), work);
         }
         return new JobPlan(

@@ -36,6 +36,7 @@ import org.woodyield.work.JobCost;
 import org.woodyield.work.Outlook;
 import org.woodyield.work.SawingWork;
 import org.woodyield.work.Suitability;
+import org.woodyield.work.SupplyChoice;
 import org.woodyield.work.SupplyWay;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeBreakdown;
@@ -397,6 +398,7 @@ final class WorkSections {
         blocks.add(new Points(lines));
         prospects(blocks);
         plan.ways().ifPresent(ways -> ways(blocks, ways));
+        ranges(blocks);
         cashFlow(blocks);
         return new Section("money", "Money", blocks);
     }
@@ -509,7 +511,6 @@ final class WorkSections {
                             + " the probability come from seeded draws of all ranges together, taken as independent; what has no"
                             + " range is taken as it stands, and the cuts stay as planned. None or all of the draws does not mean"
                             + " that it cannot be otherwise: the prices have no range unless the job gives them one."));
-            ranges(blocks);
         }
     }
 
@@ -553,10 +554,17 @@ final class WorkSections {
     /** All ranges that the draws are made from. */
     private void ranges(List<Block> blocks) {
         Map<WorkInput, InputValue> moving = new EnumMap<>(WorkInput.class);
-        Stream.of(plan.prospects().workFree(), plan.prospects().workValued())
-                .flatMap(Optional::stream)
+        Stream.concat(
+                        Stream.of(plan.prospects().workFree(), plan.prospects().workValued())
+                                .flatMap(Optional::stream),
+                        plan.ways().stream()
+                                .flatMap(ways -> Stream.of(ways.free(), ways.valued()))
+                                .flatMap(choice -> choice.costs().stream()))
                 .flatMap(outlook -> outlook.movers().stream())
                 .forEach(mover -> moving.put(mover.input(), mover.value()));
+        if (moving.isEmpty()) {
+            return;
+        }
         PlanTable.Builder table = PlanTable.of(
                         "ranges", words.fromMemory("The ranges that were assumed for interval and probability"))
                 .text("Key", "key")
@@ -613,27 +621,42 @@ final class WorkSections {
                 .number("At least", "least")
                 .number("Per usable bf", "per-usable-bf")
                 .number("This job", "this-job")
+                .number("From", "from")
+                .number("To", "to")
+                .number("Cheapest in, %", "cheapest-percent")
                 .text("Not counted for want of a price", "not-counted");
         PlanTable.Builder places = PlanTable.of("crossings", "Each two ways, and where they change places")
                 .text("Own work", "own-work")
                 .text("Cheaper of small volumes", "way")
                 .text("Other way", "other-way")
-                .text("Change places at bf usable", "at-bf");
+                .text("Change places at bf usable", "at-bf")
+                .text("Range of that", "at-bf-range");
         boolean cross = false;
         List<String> lines = new ArrayList<>();
         for (boolean valued : new boolean[] {false, true}) {
-            SupplyWays side = valued ? ways.workValued() : ways.workFree();
+            SupplyChoice choice = valued ? ways.valued() : ways.free();
+            SupplyWays side = choice.ways();
             String work = valued ? "counted" : "not counted";
-            for (SupplyWay way : side.ways()) {
+            for (int i = 0; i < side.ways().size(); i++) {
+                SupplyWay way = side.ways().get(i);
+                Optional<MonteCarlo.Interval> ends =
+                        interval(Optional.of(choice.costs().get(i)));
                 table.row(
                         Cell.text(work),
                         Cell.text(way.name()),
                         money(way.fixed().plus(way.least())),
                         perFoot(way.perBoardFoot().plus(way.rate())),
                         money(way.cost(side.usable())),
+                        ends.map(found -> Cell.number(found.least(), 2, 4)).orElse(Cell.NONE),
+                        ends.map(found -> Cell.number(found.greatest(), 2, 4)).orElse(Cell.NONE),
+                        choice.cheapestShare(i)
+                                .map(share -> Cell.number(100 * share, 1, 2))
+                                .orElse(Cell.NONE),
                         Cell.text(String.join("; ", way.notCounted())));
             }
-            for (SupplyWays.Crossing crossing : side.crossings()) {
+            List<SupplyWays.Crossing> crossings = side.crossings();
+            for (int i = 0; i < crossings.size(); i++) {
+                SupplyWays.Crossing crossing = crossings.get(i);
                 cross = true;
                 places.row(
                         Cell.text(work),
@@ -644,9 +667,16 @@ final class WorkSections {
                                         ? "never"
                                         : crossing.volumes().stream()
                                                 .map(volume -> NumberText.fixed(volume.value(), 0))
-                                                .collect(Collectors.joining(", "))));
+                                                .collect(Collectors.joining(", "))),
+                        Cell.text(choice.crossings()
+                                .get(i)
+                                .map(volumes -> NumberText.fixed(volumes.least(), 0) + " to "
+                                        + volumes.greatest()
+                                                .map(greatest -> NumberText.fixed(greatest, 0))
+                                                .orElse("never"))
+                                .orElse("")));
             }
-            cheapest(side).ifPresent(best -> lines.add("Own work " + work + ": " + best));
+            cheapest(choice).ifPresent(best -> lines.add("Own work " + work + ": " + best));
         }
         for (SupplyWays.LeftOut out : ways.workValued().leftOut()) {
             boolean always = ways.workFree().leftOut().stream()
@@ -669,22 +699,77 @@ final class WorkSections {
         blocks.add(new Prose(
                 "Like for like: beside what the verdict above counts, sawn lumber bears here what it takes to dry and"
                         + " plane it and to have it graded, or the loss of serving only where no grade is asked for. Whether ungraded"
-                        + " lumber is accepted, the local authority says."));
+                        + " lumber is accepted, the local authority says."
+                        + (Stream.of(ways.free(), ways.valued())
+                                        .flatMap(choice -> choice.costs().stream())
+                                        .allMatch(cost -> cost.drawn().isEmpty())
+                                ? ""
+                                : " From and to hold 95 % of the draws of the cost of this job; one draw of all ranges"
+                                        + " prices every way, so that an error which they share cancels between them.")));
         if (cross) {
             blocks.add(new Tabular(places.build()));
+            blocks.add(new Prose("No range stands where no input that moves the volume has one, or where two ways change"
+                    + " places more than once, or the other way round, in some draws."));
         }
         blocks.add(new Points(lines));
+        choiceMovers(blocks, ways);
     }
 
-    /** Which way is the cheapest can be said where two or more have a figure. */
-    private static Optional<String> cheapest(SupplyWays ways) {
+    /** What moves the lead of the cheapest way over the next. */
+    private void choiceMovers(List<Block> blocks, JobPlan.Ways ways) {
+        PlanTable.Builder table = PlanTable.of(
+                        "choice-movers", words.fromMemory("What moves the choice most, each input by itself"))
+                .text("Own work", "own-work")
+                .text("Cheapest way", "way")
+                .text("Input", "input")
+                .text("Range", "range")
+                .text("Standing", "standing")
+                .number("Lead, input lower", "lead-lower")
+                .number("Lead, input higher", "lead-higher");
+        boolean any = false;
+        for (boolean valued : new boolean[] {false, true}) {
+            SupplyChoice choice = valued ? ways.valued() : ways.free();
+            Optional<Integer> best = choice.cheapest();
+            for (Outlook.Mover mover : best.map(index -> choice.leads().get(index).movers()).orElse(List.of()).stream()
+                    .limit(MOVERS)
+                    .toList()) {
+                any = true;
+                words.sources().add(mover.value().source());
+                table.row(
+                        Cell.text(valued ? "counted" : "not counted"),
+                        Cell.text(choice.ways().ways().get(best.orElseThrow()).name()),
+                        Cell.text(mover.input().label()),
+                        Cell.text((PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
+                        Cell.text(mover.value().source().standing().label()),
+                        money(new Money(mover.lower(), plan.input().currency())),
+                        money(new Money(mover.upper(), plan.input().currency())));
+            }
+        }
+        if (any) {
+            blocks.add(new Tabular(table.build()));
+            blocks.add(new Prose("The lead is what the cheapest way costs less than the next one; below zero another way is"
+                    + " the cheaper."));
+        }
+    }
+
+    /** Which way is the cheapest can be said where two or more have a figure, and how often where a range moves it. */
+    private static Optional<String> cheapest(SupplyChoice choice) {
+        SupplyWays ways = choice.ways();
         boolean alone = ways.ways().stream().map(SupplyWay::kind).distinct().count() == 1;
         return ways.cheapest(ways.usable())
                 .map(way -> alone
                         ? way(way.kind())
                                 + " is the only choice that could be costed; whether it is the cheapest cannot"
                                 + " be said."
-                        : "of the choices that could be costed the cheapest for this job is to " + way.name() + ".");
+                        : "of the choices that could be costed the cheapest for this job is to " + way.name()
+                                + choice.trials()
+                                        .map(trials -> ", and so it is in "
+                                                + share(choice.cheapestShare(
+                                                                choice.cheapest().orElseThrow())
+                                                        .orElseThrow())
+                                                + " of " + trials + " draws.")
+                                        .orElse(". No input that moves the choice has a range, so there is no"
+                                                + " probability."));
     }
 
     /** The choices like for like, in a sentence or two for the head of a plan; empty where none has a figure. */
@@ -693,8 +778,8 @@ final class WorkSections {
             StringBuilder text =
                     new StringBuilder("These verdicts set the saw alone against buying. Like for like, drying,"
                             + " planing and grading are counted too, as far as they have a price.");
-            Optional<String> free = cheapest(ways.workFree());
-            Optional<String> valued = cheapest(ways.workValued());
+            Optional<String> free = cheapest(ways.free());
+            Optional<String> valued = cheapest(ways.valued());
             if (free.equals(valued)) {
                 free.ifPresent(best -> text.append(" Own work counted or not: ").append(best));
             } else {

@@ -229,7 +229,10 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
 
         private void hiredSawyer(BoardFeet tally) {
             Set<WorkInput> missing = lacking(WorkInput.HIRE_RATE, WorkInput.LOG_PRICE);
-            boolean helps = orNothing(WorkInput.HIRE_HELP) > 0;
+            // A range that begins at nothing helps in the draws: what they need is missing from the first.
+            boolean helps = inputs.find(WorkInput.HIRE_HELP)
+                    .filter(hours -> hours.value() > 0 || hours.hasSpread())
+                    .isPresent();
             if (ownWorkValued && helps) {
                 missing.addAll(lacking(WorkInput.WAGE));
             }

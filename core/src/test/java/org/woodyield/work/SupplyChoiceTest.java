@@ -1,0 +1,132 @@
+package org.woodyield.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.woodyield.measure.BoardFeet;
+import org.woodyield.source.Sources;
+
+class SupplyChoiceTest {
+
+    private static final BoardFeet USABLE = BoardFeet.usable(100);
+
+    private static WorkInputs fixed() {
+        WorkInputs fixed = MoneyTest.PRICED.with(WorkInput.LOG_PRICE, 0.1).with(WorkInput.LUMBER_PRICE, 20);
+        for (WorkInput input : fixed.values().keySet()) {
+            fixed = fixed.with(input, fixed.get(input));
+        }
+        return fixed;
+    }
+
+    private static WorkInputs ranged(WorkInputs inputs, WorkInput input, double least, double value, double greatest) {
+        return inputs.with(input, InputValue.within(value, least, greatest, Sources.get("user")));
+    }
+
+    private static List<SupplyWays> model(WorkInputs some) {
+        JobCost cost = JobCost.of(some, "USD", MoneyTest.WORK, USABLE);
+        Optional<BoardFeet> scale = Optional.of(BoardFeet.scale(80));
+        return List.of(
+                SupplyWays.of(some, "USD", cost, BoardFeet.tally(125), scale, false),
+                SupplyWays.of(some, "USD", cost, BoardFeet.tally(125), scale, true));
+    }
+
+    private static SupplyChoice choice(WorkInputs inputs) {
+        return SupplyChoice.ofAll(inputs, SupplyChoiceTest::model, 1, 2000).get(0);
+    }
+
+    private static int place(SupplyChoice choice, SupplyWay.Kind kind) {
+        List<SupplyWay.Kind> kinds =
+                choice.ways().ways().stream().map(SupplyWay::kind).toList();
+        return kinds.indexOf(kind);
+    }
+
+    @Test
+    void withoutARangeThereIsNeitherIntervalNorProbability() {
+        SupplyChoice choice = choice(fixed());
+        assertThat(choice.trials()).isEmpty();
+        assertThat(choice.costs()).hasSizeGreaterThan(1).allMatch(cost -> cost.drawn()
+                .isEmpty());
+        assertThat(choice.cheapestShare(0)).isEmpty();
+        assertThat(choice.crossings()).isNotEmpty().allMatch(Optional::isEmpty);
+        assertThat(choice.cheapest()).isPresent();
+    }
+
+    /** Selling the logs is the cheaper by the same sum whatever lumber costs, though the intervals of the two overlap. */
+    @Test
+    void anErrorThatTwoWaysShareCancels() {
+        WorkInputs inputs = ranged(
+                fixed().with(WorkInput.LOG_SALE, 0.5).without(WorkInput.PURCHASE), WorkInput.LUMBER_PRICE, 10, 20, 30);
+        SupplyChoice choice = choice(inputs);
+        int buy = place(choice, SupplyWay.Kind.BUY);
+        int sell = place(choice, SupplyWay.Kind.SELL_AND_BUY);
+        assertThat(choice.ways().ways()).hasSize(2);
+        assertThat(choice.costs().get(sell).drawn().orElseThrow().interval(0.95).greatest())
+                .isGreaterThan(
+                        choice.costs().get(buy).drawn().orElseThrow().interval(0.95).least());
+        assertThat(choice.leads().get(sell).value()).isCloseTo(40, within(1e-9));
+        assertThat(choice.cheapest()).contains(sell);
+    }
+
+    @Test
+    void sharesAddUpAndFollowTheRange() {
+        // Buying and selling the logs first cost the same where the logs fetch nothing: the first of equals is the cheapest.
+        double running = model(fixed()).get(0).ways().stream()
+                .filter(way -> way.kind() == SupplyWay.Kind.OWN_SAW)
+                .mapToDouble(way -> way.cost(USABLE).amount() / USABLE.value())
+                .findFirst()
+                .orElseThrow();
+        WorkInputs inputs = ranged(
+                fixed().with(WorkInput.LOG_SALE, 0), WorkInput.LUMBER_PRICE, running - 5, running, running + 5);
+        SupplyChoice choice = choice(inputs);
+        double sum = 0;
+        for (int i = 0; i < choice.ways().ways().size(); i++) {
+            sum += choice.cheapestShare(i).orElseThrow();
+        }
+        assertThat(sum).isCloseTo(1, within(1e-9));
+        assertThat(choice.cheapestShare(place(choice, SupplyWay.Kind.BUY)).orElseThrow())
+                .isCloseTo(0.5, within(0.05));
+        assertThat(choice.cheapestShare(place(choice, SupplyWay.Kind.SELL_AND_BUY)))
+                .contains(0.0);
+        assertThat(choice.trials()).contains(2000);
+    }
+
+    /** The volume from which the saw is cheaper falls with the price of lumber, so the ends are those of the price. */
+    @Test
+    void theIntervalOfACrossingIsThatOfThePriceTurnedRound() {
+        WorkInputs inputs = ranged(fixed(), WorkInput.LUMBER_PRICE, 18, 20, 23);
+        SupplyChoice choice = choice(inputs);
+        JobCost cost = JobCost.of(inputs, "USD", MoneyTest.WORK, USABLE);
+        double running = cost.perBoardFoot(cost.running(false)).amount();
+        double perFoot = USABLE.value();
+        Outlook buying = choice.costs().get(place(choice, SupplyWay.Kind.BUY));
+        double low = buying.drawn().orElseThrow().interval(0.95).least() / perFoot;
+        double high = buying.drawn().orElseThrow().interval(0.95).greatest() / perFoot;
+        SupplyChoice.Volumes volumes = choice.crossings().get(0).orElseThrow();
+        assertThat(volumes.least()).isCloseTo(BreakEven.volume(1600, running, high), within(0.5));
+        assertThat(volumes.greatest().orElseThrow())
+                .isCloseTo(BreakEven.volume(1600, running, low), within(0.5));
+        WorkInputs sometimes = ranged(fixed(), WorkInput.LUMBER_PRICE, 0, 20, 23);
+        assertThat(choice(sometimes).crossings().get(0).orElseThrow().greatest())
+                .as("a price that may lie below the running cost")
+                .matches(greatest -> greatest.isEmpty() || running < 2);
+    }
+
+    @Test
+    void theSameSeedGivesTheSameShares() {
+        WorkInputs inputs = ranged(fixed(), WorkInput.LUMBER_PRICE, 10, 20, 30);
+        assertThat(choice(inputs).cheapestShare(0)).isEqualTo(choice(inputs).cheapestShare(0));
+    }
+
+    /** Hours that may be none may also be some, and these want a wage. */
+    @Test
+    void helpThatMayBeNoneWantsAWage() {
+        WorkInputs inputs = ranged(
+                fixed().with(WorkInput.HIRE_RATE, 0.4).without(WorkInput.WAGE), WorkInput.HIRE_HELP, 0, 0, 8);
+        List<SupplyChoice> both = SupplyChoice.ofAll(inputs, SupplyChoiceTest::model, 1, 100);
+        assertThat(both.get(0).ways().ways()).extracting(SupplyWay::kind).contains(SupplyWay.Kind.HIRED_SAWYER);
+        assertThat(both.get(1).ways().ways()).extracting(SupplyWay::kind).doesNotContain(SupplyWay.Kind.HIRED_SAWYER);
+    }
+}
