@@ -116,6 +116,15 @@ public final class MonteCarlo {
     }
 
     /**
+     * All results.
+     *
+     * @return the least and the greatest of them, with a coverage of 1
+     */
+    public Interval range() {
+        return new Interval(sorted[0], sorted[sorted.length - 1], 1);
+    }
+
+    /**
      * An interval that holds a share of the results.
      *
      * @param least its lower end

@@ -705,7 +705,8 @@ final class WorkSections {
                                         .allMatch(cost -> cost.drawn().isEmpty())
                                 ? ""
                                 : " From and to hold 95 % of the draws of the cost of this job; one draw of all ranges"
-                                        + " prices every way, so that an error which they share cancels between them.")));
+                                        + " prices every way, so that an error which they share cancels between them."
+                                        + " Where they are missing, no range moves that cost.")));
         if (cross) {
             blocks.add(new Tabular(places.build()));
             blocks.add(new Prose("No range stands where no input that moves the volume has one, or where two ways change"

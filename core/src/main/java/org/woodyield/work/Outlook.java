@@ -19,10 +19,14 @@ import org.woodyield.measure.OutOfDomainException;
  * <p>The inputs are taken as independent. A draw outside the limits of an input is drawn again.
  *
  * @param value the figure at the values of the inputs
- * @param drawn the figure over the ranges; empty where no input has a range, and then there is no interval and no probability
- * @param movers inputs with a range, the one that moves the figure most first
+ * @param drawn the figure over the ranges; empty where no range moves it, and then there is no interval and no probability
+ * @param movers inputs that move the figure by themselves within one standard deviation, the one that moves it most first; it
+ *     may be drawn without any, where a least charge holds until several move together
  */
 public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> movers) {
+
+    /** A difference of less than this share of a figure is one of rounding. */
+    private static final double ROUNDING = 1e-9;
 
     /**
      * An input that moves the figure.
@@ -101,22 +105,32 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
             double[] lower = all.apply(inputs.with(input, InputValue.of(low, given.source())));
             double[] upper = all.apply(inputs.with(input, InputValue.of(high, given.source())));
             for (int i = 0; i < values.length; i++) {
-                if (lower[i] != upper[i]) {
+                if (differ(lower[i], upper[i])) {
                     movers.get(i).add(new Mover(input, given, lower[i], upper[i]));
                 }
             }
         }
-        boolean moved = movers.stream().anyMatch(some -> !some.isEmpty());
-        List<MonteCarlo> drawn = moved
-                ? MonteCarlo.runAll(draws -> all.apply(draw(inputs, open, draws)), values.length, seed, trials)
-                : List.of();
+        List<MonteCarlo> drawn = open.isEmpty()
+                ? List.of()
+                : MonteCarlo.runAll(draws -> all.apply(draw(inputs, open, draws)), values.length, seed, trials);
         List<Outlook> outlooks = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             List<Mover> some = movers.get(i);
             some.sort(Comparator.comparingDouble(Mover::swing).reversed().thenComparing(Mover::input));
-            outlooks.add(new Outlook(values[i], some.isEmpty() ? Optional.empty() : Optional.of(drawn.get(i)), some));
+            outlooks.add(new Outlook(values[i], drawn.isEmpty() ? Optional.empty() : varying(drawn.get(i)), some));
         }
         return outlooks;
+    }
+
+    /** Whether two figures differ by more than rounding. */
+    static boolean differ(double one, double other) {
+        return Math.abs(one - other) > ROUNDING * Math.max(Math.abs(one), Math.abs(other));
+    }
+
+    /** The draws of a figure; empty where all are the same. */
+    static Optional<MonteCarlo> varying(MonteCarlo drawn) {
+        MonteCarlo.Interval all = drawn.range();
+        return differ(all.least(), all.greatest()) ? Optional.of(drawn) : Optional.empty();
     }
 
     private static double least(WorkInput input) {

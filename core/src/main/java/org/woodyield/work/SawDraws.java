@@ -61,8 +61,8 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
      * A figure and what the ranges do to it.
      *
      * @param value the figure at the values of the inputs
-     * @param drawn the figure over the ranges; empty where no input that moves it has a range
-     * @param movers inputs that move it, the one that moves it most first
+     * @param drawn the figure over the ranges; empty where no range moves it
+     * @param movers inputs that move it by themselves within one standard deviation, the one that moves it most first
      */
     public record Spread(double value, Optional<MonteCarlo> drawn, List<Mover> movers) {
         /** Keeps an immutable copy. */
@@ -133,22 +133,22 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
             double[] lower = taken(figures, moved(model, asGiven, range, false));
             double[] upper = taken(figures, moved(model, asGiven, range, true));
             for (int i = 0; i < values.length; i++) {
-                if (lower[i] != upper[i]) {
+                if (Outlook.differ(lower[i], upper[i])) {
                     movers.get(i).add(new Mover(range, lower[i], upper[i]));
                 }
             }
         }
-        boolean open = movers.stream().anyMatch(some -> !some.isEmpty());
-        List<MonteCarlo> drawn = open
-                ? MonteCarlo.runAll(draws -> taken(figures, computed(model, draw(draws))), values.length, seed, trials)
-                : List.of();
+        List<MonteCarlo> drawn = ranges.isEmpty()
+                ? List.of()
+                : MonteCarlo.runAll(draws -> taken(figures, computed(model, draw(draws))), values.length, seed, trials);
         List<Spread> spreads = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             List<Mover> some = movers.get(i);
             some.sort(Comparator.comparingDouble(Mover::swing)
                     .reversed()
                     .thenComparing(mover -> mover.range().input()));
-            spreads.add(new Spread(values[i], some.isEmpty() ? Optional.empty() : Optional.of(drawn.get(i)), some));
+            spreads.add(new Spread(
+                    values[i], drawn.isEmpty() ? Optional.empty() : Outlook.varying(drawn.get(i)), some));
         }
         return spreads;
     }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Propagation;
@@ -69,6 +70,29 @@ class OutlookTest {
                 Math.round(500 * both.get(0).probabilityAbove(-alone.value()).orElseThrow());
         long above = Math.round(500 * alone.probabilityAbove(alone.value()).orElseThrow());
         assertThat(below + above).isEqualTo(500);
+    }
+
+    /** One standard deviation of this wage is 2, less than what lifts the charge over its least amount. */
+    @Test
+    void aLeastChargeThatOnlyWideDrawsExceedIsDrawnWithoutAMover() {
+        WorkInputs ranged =
+                CuttingRateTest.CHAIN.with(WorkInput.WAGE, new InputValue(15, new Distribution.Normal(15, 2), Sources.get("given")));
+        Outlook outlook = Outlook.of(ranged, inputs -> Math.max(18, inputs.get(WorkInput.WAGE)), 1, 500);
+        assertThat(outlook.movers()).isEmpty();
+        assertThat(outlook.probabilityAbove(18).orElseThrow()).isBetween(0.03, 0.11);
+        assertThat(outlook.drawn().orElseThrow().range().least()).isEqualTo(18);
+    }
+
+    @Test
+    void whatVariesByRoundingAloneHasNoProbability() {
+        Outlook outlook = Outlook.of(
+                CuttingRateTest.CHAIN.with(WorkInput.WAGE, new InputValue(15, new Distribution.Normal(15, 2), Sources.get("given"))),
+                inputs -> (inputs.get(WorkInput.WAGE) + 0.1) - inputs.get(WorkInput.WAGE),
+                1,
+                500);
+        assertThat(outlook.value()).isCloseTo(0.1, within(1e-9));
+        assertThat(outlook.movers()).isEmpty();
+        assertThat(outlook.drawn()).isEmpty();
     }
 
     @Test
