@@ -491,14 +491,7 @@ final class WorkSections {
                     .limit(MOVERS)
                     .toList()) {
                 any = true;
-                words.sources().add(mover.value().source());
-                table.row(
-                        Cell.text(work),
-                        Cell.text(mover.input().label()),
-                        Cell.text((PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
-                        Cell.text(mover.value().source().standing().label()),
-                        money(new Money(mover.lower(), plan.input().currency())),
-                        money(new Money(mover.upper(), plan.input().currency())));
+                table.row(moved(mover, Cell.text(work)));
             }
         }
         if (!lines.isEmpty()) {
@@ -512,6 +505,21 @@ final class WorkSections {
                             + " range is taken as it stands, and the cuts stay as planned. None or all of the draws does not mean"
                             + " that it cannot be otherwise: the prices have no range unless the job gives them one."));
         }
+    }
+
+    /** A row of an input with its range and what it does to a sum of money. */
+    private Cell[] moved(Outlook.Mover mover, Cell... before) {
+        words.sources().add(mover.value().source());
+        return Stream.concat(
+                        Stream.of(before),
+                        Stream.of(
+                                Cell.text(mover.input().label()),
+                                Cell.text(
+                                        (PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
+                                Cell.text(mover.value().source().standing().label()),
+                                money(new Money(mover.lower(), plan.input().currency())),
+                                money(new Money(mover.upper(), plan.input().currency()))))
+                .toArray(Cell[]::new);
     }
 
     /** What it saves or loses against buying, and what the ranges make of that; no probability where there is no range. */
@@ -735,15 +743,10 @@ final class WorkSections {
                     .limit(MOVERS)
                     .toList()) {
                 any = true;
-                words.sources().add(mover.value().source());
-                table.row(
+                table.row(moved(
+                        mover,
                         Cell.text(valued ? "counted" : "not counted"),
-                        Cell.text(choice.ways().ways().get(best.orElseThrow()).name()),
-                        Cell.text(mover.input().label()),
-                        Cell.text((PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
-                        Cell.text(mover.value().source().standing().label()),
-                        money(new Money(mover.lower(), plan.input().currency())),
-                        money(new Money(mover.upper(), plan.input().currency())));
+                        Cell.text(choice.ways().ways().get(best.orElseThrow()).name())));
             }
         }
         if (any) {
