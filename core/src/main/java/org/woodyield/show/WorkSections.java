@@ -717,8 +717,9 @@ final class WorkSections {
                                         + " Where they are missing, no range moves that cost.")));
         if (cross) {
             blocks.add(new Tabular(places.build()));
-            blocks.add(new Prose("No range stands where no input that moves the volume has one, or where two ways change"
-                    + " places more than once, or the other way round, in some draws."));
+            blocks.add(
+                    new Prose("No range stands where no input that moves the volume has one, or where two ways change"
+                            + " places more than once, or the other way round, in some draws."));
         }
         blocks.add(new Points(lines));
         choiceMovers(blocks, ways);
@@ -739,7 +740,10 @@ final class WorkSections {
         for (boolean valued : new boolean[] {false, true}) {
             SupplyChoice choice = valued ? ways.valued() : ways.free();
             Optional<Integer> best = choice.cheapest();
-            for (Outlook.Mover mover : best.map(index -> choice.leads().get(index).movers()).orElse(List.of()).stream()
+            for (Outlook.Mover mover : best
+                    .map(index -> choice.leads().get(index).movers())
+                    .orElse(List.of())
+                    .stream()
                     .limit(MOVERS)
                     .toList()) {
                 any = true;
@@ -751,8 +755,9 @@ final class WorkSections {
         }
         if (any) {
             blocks.add(new Tabular(table.build()));
-            blocks.add(new Prose("The lead is what the cheapest way costs less than the next one; below zero another way is"
-                    + " the cheaper."));
+            blocks.add(new Prose(
+                    "The lead is what the cheapest way costs less than the next one; below zero another way is"
+                            + " the cheaper."));
         }
     }
 
@@ -768,8 +773,8 @@ final class WorkSections {
                         : "of the choices that could be costed the cheapest for this job is to " + way.name()
                                 + choice.trials()
                                         .map(trials -> ", and so it is in "
-                                                + share(choice.cheapestShare(
-                                                                choice.cheapest().orElseThrow())
+                                                + share(choice.cheapestShare(choice.cheapest()
+                                                                .orElseThrow())
                                                         .orElseThrow())
                                                 + " of " + trials + " draws.")
                                         .orElse(". No input that moves the choice has a range, so there is no"

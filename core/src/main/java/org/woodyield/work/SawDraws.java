@@ -147,8 +147,8 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
             some.sort(Comparator.comparingDouble(Mover::swing)
                     .reversed()
                     .thenComparing(mover -> mover.range().input()));
-            spreads.add(new Spread(
-                    values[i], drawn.isEmpty() ? Optional.empty() : Outlook.varying(drawn.get(i)), some));
+            spreads.add(
+                    new Spread(values[i], drawn.isEmpty() ? Optional.empty() : Outlook.varying(drawn.get(i)), some));
         }
         return spreads;
     }

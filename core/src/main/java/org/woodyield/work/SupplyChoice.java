@@ -134,8 +134,9 @@ public record SupplyChoice(
             SupplyWays.Crossing crossing = crossings.get(i);
             boolean alike = crossing.volumes().size() <= 1
                     && crossing.one().name().equals(pairs.get(i).one().name());
-            double reciprocal =
-                    crossing.volumes().isEmpty() ? 0 : 1 / crossing.volumes().get(0).value();
+            double reciprocal = crossing.volumes().isEmpty()
+                    ? 0
+                    : 1 / crossing.volumes().get(0).value();
             perVolume.add(alike ? reciprocal : SEVERAL);
         }
         return new Drawn(costs, perVolume);

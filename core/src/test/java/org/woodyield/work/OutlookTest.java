@@ -75,8 +75,8 @@ class OutlookTest {
     /** One standard deviation of this wage is 2, less than what lifts the charge over its least amount. */
     @Test
     void aLeastChargeThatOnlyWideDrawsExceedIsDrawnWithoutAMover() {
-        WorkInputs ranged =
-                CuttingRateTest.CHAIN.with(WorkInput.WAGE, new InputValue(15, new Distribution.Normal(15, 2), Sources.get("given")));
+        WorkInputs ranged = CuttingRateTest.CHAIN.with(
+                WorkInput.WAGE, new InputValue(15, new Distribution.Normal(15, 2), Sources.get("given")));
         Outlook outlook = Outlook.of(ranged, inputs -> Math.max(18, inputs.get(WorkInput.WAGE)), 1, 500);
         assertThat(outlook.movers()).isEmpty();
         assertThat(outlook.probabilityAbove(18).orElseThrow()).isBetween(0.03, 0.11);
@@ -86,7 +86,8 @@ class OutlookTest {
     @Test
     void whatVariesByRoundingAloneHasNoProbability() {
         Outlook outlook = Outlook.of(
-                CuttingRateTest.CHAIN.with(WorkInput.WAGE, new InputValue(15, new Distribution.Normal(15, 2), Sources.get("given"))),
+                CuttingRateTest.CHAIN.with(
+                        WorkInput.WAGE, new InputValue(15, new Distribution.Normal(15, 2), Sources.get("given"))),
                 inputs -> (inputs.get(WorkInput.WAGE) + 0.1) - inputs.get(WorkInput.WAGE),
                 1,
                 500);

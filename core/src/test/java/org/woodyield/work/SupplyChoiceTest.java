@@ -47,8 +47,9 @@ class SupplyChoiceTest {
     void withoutARangeThereIsNeitherIntervalNorProbability() {
         SupplyChoice choice = choice(fixed());
         assertThat(choice.trials()).isEmpty();
-        assertThat(choice.costs()).hasSizeGreaterThan(1).allMatch(cost -> cost.drawn()
-                .isEmpty());
+        assertThat(choice.costs())
+                .hasSizeGreaterThan(1)
+                .allMatch(cost -> cost.drawn().isEmpty());
         assertThat(choice.cheapestShare(0)).isEmpty();
         assertThat(choice.crossings()).isNotEmpty().allMatch(Optional::isEmpty);
         assertThat(choice.cheapest()).isPresent();
@@ -64,22 +65,27 @@ class SupplyChoiceTest {
         int sell = place(choice, SupplyWay.Kind.SELL_AND_BUY);
         assertThat(choice.ways().ways()).hasSize(2);
         assertThat(choice.costs().get(sell).drawn().orElseThrow().interval(0.95).greatest())
-                .isGreaterThan(
-                        choice.costs().get(buy).drawn().orElseThrow().interval(0.95).least());
+                .isGreaterThan(choice.costs()
+                        .get(buy)
+                        .drawn()
+                        .orElseThrow()
+                        .interval(0.95)
+                        .least());
         assertThat(choice.leads().get(sell).value()).isCloseTo(40, within(1e-9));
         assertThat(choice.cheapest()).contains(sell);
     }
 
     @Test
     void sharesAddUpAndFollowTheRange() {
-        // Buying and selling the logs first cost the same where the logs fetch nothing: the first of equals is the cheapest.
+        // Buying and selling the logs first cost the same where the logs fetch nothing: the first of equals is the
+        // cheapest.
         double running = model(fixed()).get(0).ways().stream()
                 .filter(way -> way.kind() == SupplyWay.Kind.OWN_SAW)
                 .mapToDouble(way -> way.cost(USABLE).amount() / USABLE.value())
                 .findFirst()
                 .orElseThrow();
-        WorkInputs inputs = ranged(
-                fixed().with(WorkInput.LOG_SALE, 0), WorkInput.LUMBER_PRICE, running - 5, running, running + 5);
+        WorkInputs inputs =
+                ranged(fixed().with(WorkInput.LOG_SALE, 0), WorkInput.LUMBER_PRICE, running - 5, running, running + 5);
         SupplyChoice choice = choice(inputs);
         double sum = 0;
         for (int i = 0; i < choice.ways().ways().size(); i++) {
@@ -106,8 +112,7 @@ class SupplyChoiceTest {
         double high = buying.drawn().orElseThrow().interval(0.95).greatest() / perFoot;
         SupplyChoice.Volumes volumes = choice.crossings().get(0).orElseThrow();
         assertThat(volumes.least()).isCloseTo(BreakEven.volume(1600, running, high), within(0.5));
-        assertThat(volumes.greatest().orElseThrow())
-                .isCloseTo(BreakEven.volume(1600, running, low), within(0.5));
+        assertThat(volumes.greatest().orElseThrow()).isCloseTo(BreakEven.volume(1600, running, low), within(0.5));
         WorkInputs sometimes = ranged(fixed(), WorkInput.LUMBER_PRICE, 0, 20, 23);
         assertThat(choice(sometimes).crossings().get(0).orElseThrow().greatest())
                 .as("a price that may lie below the running cost")
@@ -123,8 +128,8 @@ class SupplyChoiceTest {
     /** Hours that may be none may also be some, and these want a wage. */
     @Test
     void helpThatMayBeNoneWantsAWage() {
-        WorkInputs inputs = ranged(
-                fixed().with(WorkInput.HIRE_RATE, 0.4).without(WorkInput.WAGE), WorkInput.HIRE_HELP, 0, 0, 8);
+        WorkInputs inputs =
+                ranged(fixed().with(WorkInput.HIRE_RATE, 0.4).without(WorkInput.WAGE), WorkInput.HIRE_HELP, 0, 0, 8);
         List<SupplyChoice> both = SupplyChoice.ofAll(inputs, SupplyChoiceTest::model, 1, 100);
         assertThat(both.get(0).ways().ways()).extracting(SupplyWay::kind).contains(SupplyWay.Kind.HIRED_SAWYER);
         assertThat(both.get(1).ways().ways()).extracting(SupplyWay::kind).doesNotContain(SupplyWay.Kind.HIRED_SAWYER);
