@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A table in plain text: columns aligned by spaces, a ruled header, no line over the given width. The widest text
- * columns are wrapped when the table is too wide; numbers never are.
+ * A table in plain text: columns aligned by spaces, a ruled header, no line over the given width. When it is too wide, text
+ * and headers are wrapped where that adds the fewest lines; numbers never are.
  */
 final class TextTable {
 
     static final int WIDTH = 100;
 
     private static final String GAP = "  ";
-    private static final int NARROWEST = 8;
 
     private record Column(String header, boolean right) {}
 
@@ -73,53 +72,15 @@ final class TextTable {
     }
 
     private int[] widths() {
-        int[] widths = new int[columns.size()];
-        int[] least = new int[columns.size()];
-        for (int i = 0; i < widths.length; i++) {
+        List<ColumnWidth> widths = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
             int column = i;
-            least[i] = longestWord(columns.get(i).header);
-            widths[i] = columns.get(i).header.length();
-            for (List<String> row : rows) {
-                widths[i] = Math.max(widths[i], row.get(column).length());
-            }
-            if (columns.get(i).right) {
-                // A header above numbers may wrap; the numbers may not.
-                int numbers = rows.stream()
-                        .mapToInt(row -> row.get(column).length())
-                        .max()
-                        .orElse(0);
-                least[i] = Math.max(least[i], numbers);
-            } else {
-                least[i] = Math.max(least[i], Math.min(NARROWEST, widths[i]));
-            }
+            widths.add(ColumnWidth.of(
+                    columns.get(i).header,
+                    rows.stream().map(row -> row.get(column)).toList(),
+                    columns.get(i).right));
         }
-        int allowed = WIDTH - indent.length() - GAP.length() * (widths.length - 1);
-        int total = 0;
-        for (int width : widths) {
-            total += width;
-        }
-        while (total > allowed) {
-            int widest = -1;
-            for (int i = 0; i < widths.length; i++) {
-                if (widths[i] > least[i] && (widest < 0 || widths[i] > widths[widest])) {
-                    widest = i;
-                }
-            }
-            if (widest < 0) {
-                return widths;
-            }
-            widths[widest]--;
-            total--;
-        }
-        return widths;
-    }
-
-    private static int longestWord(String text) {
-        int longest = 0;
-        for (String word : text.split(" ", -1)) {
-            longest = Math.max(longest, word.length());
-        }
-        return longest;
+        return ColumnWidth.fit(widths, WIDTH - indent.length() - GAP.length() * (columns.size() - 1));
     }
 
     private void write(List<String> cells, int[] widths, StringBuilder out) {

@@ -51,7 +51,7 @@ class DryingCommandTest {
                 .doesNotContain("left out;");
         // 7 boards of 6 in with gaps of 1 in fit into 48 in; 4 rows of 2 3/4 in; 72 in / 16 in, up to a whole one, and
         // one.
-        assertThat(run.out()).containsPattern("these +northern +24 +7 +4 +6 +24 +11\\.0 ");
+        assertThat(run.out()).containsPattern("these boards +northern +24 +7 +4 +6 +24 +11\\.0 ");
         // Half a cubic foot of red oak, gravity 0.56: 0.0141584 x 560 x 0.7 = 5.55 kg of water.
         assertThat(run.out()).containsPattern("one board .* 5\\.6 +12\\.2 ");
         assertThat(run.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(100);
