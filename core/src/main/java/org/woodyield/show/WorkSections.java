@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.woodyield.measure.Distribution;
@@ -169,6 +170,13 @@ final class WorkSections {
 
     private static Optional<MonteCarlo.Interval> interval(Optional<Outlook> outlook) {
         return outlook.flatMap(Outlook::drawn).map(drawn -> drawn.interval(COVERAGE));
+    }
+
+    /** One end of what a number of things costs, by the interval of one. */
+    private static Cell end(
+            Optional<MonteCarlo.Interval> ofOne, ToDoubleFunction<MonteCarlo.Interval> end, double number) {
+        return ofOne.map(found -> Cell.number(end.applyAsDouble(found) * number, 2, 4))
+                .orElse(Cell.NONE);
     }
 
     /** Both ends, to stand behind a figure; empty where it has no range. */
@@ -412,7 +420,13 @@ final class WorkSections {
                 .number("Pieces sawn", "pieces-sawn")
                 .number("Board feet of one", "piece-bf")
                 .number("Own work not counted", "work-not-counted")
-                .number("Own work counted", "work-counted");
+                .number("From", "work-not-counted-from")
+                .number("To", "work-not-counted-to")
+                .number("Own work counted", "work-counted")
+                .number("From", "work-counted-from")
+                .number("To", "work-counted-to");
+        Optional<MonteCarlo.Interval> free = interval(plan.prospects().runningFree());
+        Optional<MonteCarlo.Interval> counted = interval(plan.prospects().runningValued());
         List<Derivation> workings = new ArrayList<>();
         for (Supply supply : plan.supply()) {
             if (supply.pieces() > 0) {
@@ -423,7 +437,11 @@ final class WorkSections {
                         Cell.whole(supply.pieces()),
                         Cell.number(feet, 2, 4),
                         ofPiece(cost, feet, false),
-                        ofPiece(cost, feet, true));
+                        end(free, MonteCarlo.Interval::least, feet),
+                        end(free, MonteCarlo.Interval::greatest, feet),
+                        ofPiece(cost, feet, true),
+                        end(counted, MonteCarlo.Interval::least, feet),
+                        end(counted, MonteCarlo.Interval::greatest, feet));
                 if (workings.isEmpty()) {
                     for (boolean valued : new boolean[] {false, true}) {
                         if (cost.leftOutOfRunning(valued).isEmpty()) {
@@ -441,7 +459,10 @@ final class WorkSections {
                     new Prose(
                             "Its board feet at the running cost of a usable board foot, in "
                                     + plan.input().currency()
-                                    + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."));
+                                    + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."
+                                    + (free.isPresent() || counted.isPresent()
+                                            ? " From and to hold 95 % of the draws of that cost."
+                                            : "")));
         }
         for (boolean valued : new boolean[] {false, true}) {
             if (!cost.leftOutOfRunning(valued).isEmpty()) {
@@ -563,7 +584,11 @@ final class WorkSections {
     private void ranges(List<Block> blocks) {
         Map<WorkInput, InputValue> moving = new EnumMap<>(WorkInput.class);
         Stream.concat(
-                        Stream.of(plan.prospects().workFree(), plan.prospects().workValued())
+                        Stream.of(
+                                        plan.prospects().workFree(),
+                                        plan.prospects().workValued(),
+                                        plan.prospects().runningFree(),
+                                        plan.prospects().runningValued())
                                 .flatMap(Optional::stream),
                         plan.ways().stream()
                                 .flatMap(ways -> Stream.of(ways.free(), ways.valued()))
@@ -655,8 +680,8 @@ final class WorkSections {
                         money(way.fixed().plus(way.least())),
                         perFoot(way.perBoardFoot().plus(way.rate())),
                         money(way.cost(side.usable())),
-                        ends.map(found -> Cell.number(found.least(), 2, 4)).orElse(Cell.NONE),
-                        ends.map(found -> Cell.number(found.greatest(), 2, 4)).orElse(Cell.NONE),
+                        end(ends, MonteCarlo.Interval::least, 1),
+                        end(ends, MonteCarlo.Interval::greatest, 1),
                         choice.cheapestShare(i)
                                 .map(share -> Cell.number(100 * share, 1, 2))
                                 .orElse(Cell.NONE),

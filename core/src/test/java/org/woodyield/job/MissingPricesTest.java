@@ -184,6 +184,24 @@ class MissingPricesTest {
     }
 
     @Test
+    void theCostOfAPieceLiesInItsInterval() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        money(job);
+        List<String> pieces = Files.readAllLines(folder.resolve("out").resolve("plan-piece-costs.csv"));
+        List<String> head = List.of(pieces.get(0).split(",", -1));
+        assertThat(pieces.subList(1, pieces.size())).isNotEmpty().allSatisfy(row -> {
+            List<String> cells = List.of(row.split(",", -1));
+            for (String work : List.of("work-not-counted", "work-counted")) {
+                // The cells before may hold commas of their own, so the place is told from the end.
+                int place = cells.size() - head.size() + head.indexOf(work);
+                double cost = Double.parseDouble(cells.get(place));
+                assertThat(Double.parseDouble(cells.get(place + 1))).isPositive().isLessThan(cost);
+                assertThat(Double.parseDouble(cells.get(place + 2))).isGreaterThan(cost);
+            }
+        });
+    }
+
+    @Test
     void theVerdictHasItsIntervalItsProbabilityAndTheRangesBesideIt() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job"));
         assertThat(words(job))
