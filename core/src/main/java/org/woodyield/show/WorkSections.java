@@ -455,14 +455,12 @@ final class WorkSections {
         if (cost.leftOutOfRunning(false).isEmpty()
                 || cost.leftOutOfRunning(true).isEmpty()) {
             blocks.add(new Tabular(table.build()));
-            blocks.add(
-                    new Prose(
-                            "Its board feet at the running cost of a usable board foot, in "
-                                    + plan.input().currency()
-                                    + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."
-                                    + (free.isPresent() || counted.isPresent()
-                                            ? " From and to hold 95 % of the draws of that cost."
-                                            : "")));
+            blocks.add(new Prose("Its board feet at the running cost of a usable board foot, in "
+                    + plan.input().currency()
+                    + ": the pieces lost on the way are borne by those that are used. Boards of an area are a mean of their widths."
+                    + (free.isPresent() || counted.isPresent()
+                            ? " From and to hold 95 % of the draws of that cost."
+                            : "")));
         }
         for (boolean valued : new boolean[] {false, true}) {
             if (!cost.leftOutOfRunning(valued).isEmpty()) {

@@ -195,7 +195,9 @@ class MissingPricesTest {
                 // The cells before may hold commas of their own, so the place is told from the end.
                 int place = cells.size() - head.size() + head.indexOf(work);
                 double cost = Double.parseDouble(cells.get(place));
-                assertThat(Double.parseDouble(cells.get(place + 1))).isPositive().isLessThan(cost);
+                assertThat(Double.parseDouble(cells.get(place + 1)))
+                        .isPositive()
+                        .isLessThan(cost);
                 assertThat(Double.parseDouble(cells.get(place + 2))).isGreaterThan(cost);
             }
         });
