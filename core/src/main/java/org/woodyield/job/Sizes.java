@@ -111,9 +111,11 @@ final class Sizes {
             return Optional.of(size.finished(surface));
         } catch (OutOfDomainException e) {
             boolean rough = surface == Surface.ROUGH;
+            // The table of rough sizes may lack one that is sawn all the same; a measured size does without the table.
+            boolean mayBeMeasured = rough && size.nominal();
             cell.refuse(
                     e.limits() + (rough ? ", for rough lumber" : ""),
-                    e.remedy().startsWith("give the exact rough size")
+                    mayBeMeasured
                             ? "it is the " + e.parameter() + " that the table lacks; write " + size.thickness() + " x "
                                     + size.width() + " to " + e.remedy()
                             : e.remedy());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
@@ -19,8 +20,10 @@ import org.woodyield.lumber.Tally;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
+import org.woodyield.show.PlanTable;
 import org.woodyield.show.TallySheet;
 import org.woodyield.source.Sources;
+import org.woodyield.wood.SpeciesCatalogue;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -126,6 +129,7 @@ final class TallyCommand implements Subcommand {
         }
         String working = worked ? "\n" + sheet.get().working(Sources.get("command-line")) : "";
         int code = terminal.print("tally", sheet.get().text() + working);
+        unknown(named(sheet.get())).forEach(terminal::say);
         int counted = sheet.get().count();
         terminal.say(table.count() + (table.count() == 1 ? " row: " : " rows: ") + counted + " counted, "
                 + (table.count() - counted) + " refused");
@@ -138,6 +142,32 @@ final class TallyCommand implements Subcommand {
                         REFUSED,
                         table.refusedTable()))));
         return code;
+    }
+
+    private static Set<String> named(TallySheet sheet) {
+        PlanTable rows = sheet.rows();
+        List<String> keys = rows.columns().stream().map(PlanTable.Column::key).toList();
+        int place = keys.indexOf(SPECIES);
+        Set<String> names = new TreeSet<>();
+        if (place >= 0) {
+            rows.rows().forEach(row -> names.add(row.get(place).shown()));
+        }
+        names.remove("");
+        return names;
+    }
+
+    /** What is said of species that the tables do not have: they are summed as they stand. */
+    private static List<String> unknown(Set<String> names) {
+        List<String> said = new ArrayList<>();
+        for (String name : names) {
+            try {
+                SpeciesCatalogue.published().find(name);
+            } catch (OutOfDomainException e) {
+                said.add("species '" + name + "' is not in the tables and is summed as a name of its own; "
+                        + (e.remedy().isEmpty() ? "'species' lists the names" : e.remedy()));
+            }
+        }
+        return said;
     }
 
     private static Optional<KilnNet> custom(Cell cell) {

@@ -18,7 +18,8 @@ import org.woodyield.working.Working;
  *
  * <p>A log is scaled in one part or, where the convention divides it, in several; a defect counts in the part where it
  * lies. Each is reckoned from the gross scale of its part and rounded to the step, an exact half up; the deductions of a part
- * are added, from the least, and are together never more than its gross scale. So the order in which defects are named does
+ * are added, from the least, and are together never more than its gross scale. The source of the rounding says which way a
+ * fraction goes, not whether each deduction is rounded or their sum; here it is each, and the working says what the sum would be. So the order in which defects are named does
  * not matter. Where it is known where they lie, what overlaps is counted once: see {@link #of(Scale, List)}.
  *
  * @param rule the rule
@@ -214,6 +215,15 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
                 .toArray();
     }
 
+    private double roundedOnce(Part part) {
+        double gross = gross(rule, part);
+        double[] each = part.defects().stream()
+                .mapToDouble(defect -> defect.boardFeet(
+                        gross, part.segment().diameterInches(), part.segment().lengthFeet()))
+                .toArray();
+        return Math.min(gross, Rounding.HALF_UP.toStep(sum(each), deductionStepBoardFeet));
+    }
+
     /** From the least, so that the sum has the same bits in whatever order the defects stand. */
     static double sum(double[] deductions) {
         double[] rising = deductions.clone();
@@ -358,6 +368,12 @@ public record NetScale(LogRule rule, List<Part> parts, double deductionStepBoard
                             deductionStepBoardFeet,
                             "bf",
                             Sources.get("fsh-2409-11-1985"));
+        }
+        if (part.defects().size() > 1) {
+            working.note(
+                    "Each deduction is rounded on its own; the source says which way a fraction goes, not whether of"
+                            + " each or of the sum. Rounded once, the deductions" + ofPart + " would be "
+                            + PublishedRule.literal(roundedOnce(part)) + " bf.");
         }
         return working.step(
                         "T",

@@ -316,7 +316,20 @@ public final class RuleComparison {
                 "0.9",
                 "stroke-dasharray",
                 "4 3");
-        drawing.path(curve(rule, x, y), "fill", "none", "stroke", "currentColor", "stroke-width", "2");
+        String curve = curve(rule, x, y);
+        if (curve.isEmpty()) {
+            drawing.text(x + PANEL / 2.0, y + HEIGHT / 2.0, "middle", why(rule));
+        } else {
+            drawing.path(curve, "fill", "none", "stroke", "currentColor", "stroke-width", "2");
+        }
+    }
+
+    /** Why a rule has no curve. */
+    private String why(LogRule rule) {
+        return rule.lengthFeet().holds(lengthFeet)
+                ? "not for these diameters"
+                : "for " + NumberText.full(rule.lengthFeet().least()) + " to "
+                        + NumberText.full(rule.lengthFeet().greatest()) + " ft only";
     }
 
     private static double y(double top, double share) {

@@ -386,7 +386,9 @@ public final class TallySheet {
         List<String> notes = new ArrayList<>();
         notes.add("In all " + NumberText.fixed(wholeFeet, 0)
                 + " bf by surface measure, each bundle of one counted thickness, species and grade to the whole foot ("
-                + end.label() + "). Where the tally by the ends differs, this one holds.");
+                + end.label()
+                + "). Where the tally by the ends differs, this one holds; it takes each width to the whole"
+                + " inch first, an exact half alternately.");
         notes.add("Exact half feet of a bundle go up and down alternately [MEMORY], the first "
                 + (firstHalf == Rounding.HALF_UP ? "up" : "down")
                 + ": what one row gets depends on its place, what a bundle gets does not.");
