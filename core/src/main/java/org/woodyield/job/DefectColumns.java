@@ -47,8 +47,9 @@ final class DefectColumns {
                     + " What overlaps is counted once where the places are given; without a place, defects are taken to lie"
                     + " apart, and sectors may be 360 degrees together. What lies in the trim counts nothing. Sweep counts in"
                     + " logs scaled as 8 to 16 ft, and in longer ones only by a law whose parts are of such lengths, shared out"
-                    + " as an even bend; elsewhere there is no net: enter the log as logs of 8 to 16 ft, each with its own sweep, or give the sweep as a"
-                    + " crook over the bent length, from which no allowance is taken, or as a length cut. Each deduction is rounded"
+                    + " as an even bend; elsewhere there is no net: enter the log as logs of 8 to 16 ft, each with its own sweep, or"
+                    + " give the sweep as a crook over the whole length, from which no allowance is taken, or as a length cut. Each"
+                    + " deduction is rounded"
                     + " on its own, an exact half up, before they are added: the source says which way a fraction goes, not"
                     + " whether of each or of the sum";
 

@@ -60,6 +60,7 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
     private static final double UPPER_JOIN = 0.75;
 
     private static final double LOWER_JOIN = 0.1;
+    private static final String JOINS = " The joins a1 and a2, shares of the height, are common practice, no source.";
     private static final double STEP_FEET = 0.25;
 
     /** Keeps an immutable copy. */
@@ -358,7 +359,8 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                         from,
                         to,
                         "Diameters are inside bark by a taper curve of " + curve + " that was fitted to your "
-                                + points.size() + " places: " + words(fit) + "." + misses(fit, points) + bark,
+                                + points.size() + " places: " + words(fit) + "." + (curve.equals(THREE) ? JOINS : "")
+                                + misses(fit, points) + bark,
                         List.of())
                 .graded(prices, stretches);
     }

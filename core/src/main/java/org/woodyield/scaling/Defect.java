@@ -466,10 +466,10 @@ public sealed interface Defect {
                             16,
                             "the allowance was recalled at 8, 12 and 16 ft and is taken in between, not beyond; "
                                     + (lengthFeet < 8
-                                            ? "of a shorter log give it as a crook over the bent length, which takes off no less, or as a"
-                                                    + " length cut"
-                                            : "enter the log as logs of 8 to 16 ft, each with its own sweep, or give it as a"
-                                                    + " crook over the bent length, which takes off no less"))
+                                            ? "of a shorter log give it as a crook over the whole length, which takes off no"
+                                                    + " less, or as a length cut"
+                                            : "enter the log as logs of 8 to 16 ft, each with its own sweep, or give it as"
+                                                    + " a crook over the whole length, which takes off no less"))
                     .require(lengthFeet);
             double s = inches("sweep", departure, 12 * lengthFeet);
             return gross * Math.min(1, Math.max(0, s - lengthFeet / 8) / diameterInches);

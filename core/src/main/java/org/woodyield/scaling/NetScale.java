@@ -19,8 +19,9 @@ import org.woodyield.working.Working;
  * <p>A log is scaled in one part or, where the convention divides it, in several; a defect counts in the part where it
  * lies. Each is reckoned from the gross scale of its part and rounded to the step, an exact half up; the deductions of a part
  * are added, from the least, and are together never more than its gross scale. The source of the rounding says which way a
- * fraction goes, not whether each deduction is rounded or their sum; here it is each, and the working says what the sum would be. So the order in which defects are named does
- * not matter. Where it is known where they lie, what overlaps is counted once: see {@link #of(Scale, List)}.
+ * fraction goes, not whether each deduction is rounded or their sum; here it is each, and the working says what the sum
+ * would be. So the order in which defects are named does not matter. Where it is known where they lie, what overlaps is
+ * counted once: see {@link #of(Scale, List)}.
  *
  * @param rule the rule
  * @param parts the parts that are scaled as one, from the small end, with the defects of each

@@ -362,6 +362,6 @@ public final class RuleComparison {
                         .append(Drawing.number(up));
             }
         }
-        return d.isEmpty() ? "M0 0" : d.toString();
+        return d.toString();
     }
 }

@@ -42,6 +42,14 @@ class CompareRulesCommandTest {
     }
 
     @Test
+    void aPanelWithoutACurveSaysWhy() throws IOException {
+        Path out = folder.resolve("empty");
+        // The statute has one section of up to 12 ft.
+        Run.of("compare-rules", "--rules", "vermont,doyle", "--length", "20 ft", "--out", out.toString());
+        assertThat(Files.readString(out.resolve("rules.html"))).containsPattern(">for \\d+ to \\d+ ft only<");
+    }
+
+    @Test
     void aRuleThatAnswersAtOneDiameterOnlyIsDrawnAsACross() throws IOException {
         Path out = folder.resolve("lone");
         // The table of the diagram rule ends at 44 in.

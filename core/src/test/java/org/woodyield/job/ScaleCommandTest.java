@@ -114,7 +114,7 @@ class ScaleCommandTest {
         assertThat(shortLog.out())
                 .contains(
                         "recalled at 8, 12 and 16 ft and is taken in between, not beyond",
-                        "of a shorter log give it as a crook over the bent length");
+                        "of a shorter log give it as a crook over the whole length");
         assertThat(Run.of("scale", table("id,small-end,length,sweep\na,14 in,6 ft,\n"), rules[0], rules[1])
                         .out())
                 .contains("1 of 1");

@@ -81,6 +81,17 @@ class TallyCommandTest {
     }
 
     @Test
+    void aSpeciesThatNoTableHasIsSaidAndSummedAllTheSame() throws IOException {
+        Run run = Run.of("tally", table("size,length,species\n2x4,8 ft,white oak\n2x4,8 ft,whit oak\n2x4,8 ft,\n"));
+        assertThat(run.code()).isZero();
+        assertThat(run.err())
+                .contains(
+                        "species 'whit oak' is not in the tables and is summed as a name of its own; nearest: white-oak")
+                .doesNotContain("species 'white oak'", "species ''");
+        assertThat(run.out()).containsPattern("whit oak +1 ");
+    }
+
+    @Test
     void eachWorkingSaysWhatItIsOf() throws IOException {
         assertThat(Run.of(
                                 "tally",

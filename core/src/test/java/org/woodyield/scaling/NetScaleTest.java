@@ -15,6 +15,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
@@ -529,5 +530,27 @@ class NetScaleTest {
                 .contains("deduction 1, sector", "deduction 2, crook");
         assertThat(net.working().notes()).anyMatch(note -> note.startsWith("Deduction 2, crook: "));
         assertThat(new Defect.Interior(inches(1), inches(1), feet(3)).stretch()).contains(feet(3));
+    }
+
+    /** A quarter of 4 ft of the 16 that scale 100 takes 6.25, so does the next: 6 + 6 each by itself, 12.5 and so 13 together. */
+    @Test
+    void theWorkingSaysWhatTheDeductionsWouldBeIfTheirSumWereRounded() {
+        NetScale net = NetScale.of(
+                hundred(), List.of(at(new Defect.Sector(feet(4), 90), 0), at(new Defect.Sector(feet(4), 90), 4)));
+        assertThat(net.boardFeet().value()).isEqualTo(100 - 12);
+        assertThat(net.working().notes())
+                .anyMatch(note -> note.contains("Rounded once, the deductions would be 13 bf"));
+    }
+
+    /** A crook over the whole length of a log stands in for a sweep where no allowance was read. */
+    @Property
+    void aCrookOverTheWholeLengthTakesNoLessThanASweep(
+            @ForAll @DoubleRange(min = 0, max = 20) double departure,
+            @ForAll @DoubleRange(min = 8, max = 16) double lengthFeet,
+            @ForAll @DoubleRange(min = 6, max = 40) double diameterInches) {
+        Length bend = inches(departure);
+        double crook = new Defect.Crook(bend, feet(lengthFeet)).boardFeet(100, diameterInches, lengthFeet);
+        double sweep = new Defect.Sweep(bend).boardFeet(100, diameterInches, lengthFeet);
+        assertThat(crook).isGreaterThanOrEqualTo(sweep - 1e-6);
     }
 }
