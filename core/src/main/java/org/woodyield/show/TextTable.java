@@ -104,7 +104,7 @@ final class TextTable {
         }
     }
 
-    /** Breaks at spaces and keeps the first line's indent; a word longer than the width is cut. */
+    /** Breaks at spaces and keeps the first line's indent; a word longer than the width is cut, behind a mark if it has one. */
     static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         String stripped = text.stripLeading();
@@ -117,14 +117,24 @@ final class TextTable {
                 line.setLength(0);
             }
             while (rest.length() > width) {
-                lines.add(rest.substring(0, width));
-                rest = rest.substring(width);
+                int end = cut(rest, width);
+                lines.add(rest.substring(0, end));
+                rest = rest.substring(end);
             }
             line.append(first || line.isEmpty() ? "" : " ").append(rest);
             first = false;
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    private static int cut(String word, int width) {
+        for (int end = width; end > width / 2; end--) {
+            if ("-./_".indexOf(word.charAt(end - 1)) >= 0) {
+                return end;
+            }
+        }
+        return width;
     }
 
     /** A paragraph within the width, first line and the others with their own indent. */

@@ -88,6 +88,12 @@ class TextTableTest {
     }
 
     @Test
+    void aWordThatIsTooLongIsCutBehindAMarkWhereItHasOne() {
+        assertThat(TextTable.wrap("work.share-at-cut", 13)).containsExactly("work.share-", "at-cut");
+        assertThat(TextTable.wrap("standardization", 10)).containsExactly("standardiz", "ation");
+    }
+
+    @Test
     void escapeSequencesOfATerminalAreTakenOut() {
         assertThat(TextTable.oneLine("a\u001b[31mred\nb")).isEqualTo("a\uFFFD[31mred b");
     }
