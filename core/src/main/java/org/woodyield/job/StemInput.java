@@ -60,7 +60,8 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
     private static final double UPPER_JOIN = 0.75;
 
     private static final double LOWER_JOIN = 0.1;
-    private static final String JOINS = " The joins a1 and a2, shares of the height, are common practice, no source.";
+    private static final String JOINS = " Three parabolas join at " + NumberText.full(UPPER_JOIN) + " and "
+            + NumberText.full(LOWER_JOIN) + " of the height (common practice, no source).";
     private static final double STEP_FEET = 0.25;
 
     /** Keeps an immutable copy. */
@@ -87,7 +88,8 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                         CURVE,
                         "CURVE",
                         "'" + ONE + "' or '" + THREE + "': a taper curve fitted to the places of the table, its tip by "
-                                + TOTAL + ". Or your own coefficients from a publication for the species, in place of a"
+                                + TOTAL + "." + JOINS
+                                + " Or your own coefficients from a publication for the species, in place of a"
                                 + " table, with " + BREAST + " and " + TOTAL + ": '" + COEFFICIENTS
                                 + "' (invented). None are built in, for none that was read could be trusted.");
     }

@@ -65,8 +65,8 @@ public record TaperCurve(
      *
      * @param breastHeightInches D
      * @param totalHeightFeet H
-     * @param a1 relative height of the upper join; about 0.75 is usual
-     * @param a2 relative height of the lower join; about 0.1 is usual
+     * @param a1 relative height of the upper join; about 0.75 is common practice, no source
+     * @param a2 relative height of the lower join; about 0.1 is common practice, no source
      * @param points four or more, above and below both joins
      * @return the curve
      * @throws OutOfDomainException if the places are too few or too much alike

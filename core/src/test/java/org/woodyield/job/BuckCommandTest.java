@@ -308,6 +308,10 @@ class BuckCommandTest {
         Run three = doyle(
                 stem, "--curve", "three parabolas", "--total-height", "80 ft", "--stump", "0 ft", "--lengths", "16 ft");
         assertThat(three.out()).contains("18 x 16", "15 x 16", "13 x 16", "a1 0.75");
+        String joins = "Three parabolas join at 0.75 and 0.1 of the height (common practice, no source).";
+        assertThat(three.out().replaceAll("\\s+", " ")).contains(joins);
+        assertThat(run.out().replaceAll("\\s+", " ")).doesNotContain(joins);
+        assertThat(Run.of("buck", "--help").out().replaceAll("\\s+", " ")).contains(joins);
         assertThat(doyle(stem, "--curve", "one parabola", "--total-height", "50 ft", "--lengths", "16 ft")
                         .err())
                 .contains("stem.csv: height of the tip is 50 ft", "no lower than the last place, 61 ft");

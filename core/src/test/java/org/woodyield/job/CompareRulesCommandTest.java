@@ -47,6 +47,19 @@ class CompareRulesCommandTest {
         // The statute has one section of up to 12 ft.
         Run.of("compare-rules", "--rules", "vermont,doyle", "--length", "20 ft", "--out", out.toString());
         assertThat(Files.readString(out.resolve("rules.html"))).containsPattern(">for \\d+ to \\d+ ft only<");
+        Path thick = folder.resolve("thick");
+        // The table of the diagram rule ends at 44 in.
+        Run.of(
+                "compare-rules",
+                "--rules",
+                "scribner-diagram,doyle",
+                "--from",
+                "50 in",
+                "--to",
+                "60 in",
+                "--out",
+                thick.toString());
+        assertThat(Files.readString(thick.resolve("rules.html"))).contains(">not for these diameters<");
     }
 
     @Test
