@@ -102,7 +102,7 @@ public final class MonteCarlo {
     }
 
     /**
-     * An interval with as many results below as above it (7.7).
+     * An interval with as many results below as above it, to within one (7.7).
      *
      * @param coverage share of the results in it, 0.01 to 0.999
      * @return its ends

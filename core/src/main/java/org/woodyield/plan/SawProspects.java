@@ -13,6 +13,7 @@ import org.woodyield.measure.MonteCarlo;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
+import org.woodyield.work.Outlook;
 import org.woodyield.work.SawDraws;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInputs;
@@ -59,8 +60,8 @@ public final class SawProspects {
      * With own work counted or not.
      *
      * @param best share of the draws in which each saw saves most against buying, or loses least, in this job; empty where a
-     *     price is missing or nothing has a range. Draws in which two are equal count for neither
-     * @param cheapest how often each saw is the cheapest, by volume; empty where a price is missing or nothing has a range
+     *     price is missing or no range moves the choice. Draws in which two are equal count for neither
+     * @param cheapest how often each saw is the cheapest, by volume; empty where a price is missing or no range moves the choice
      * @param paysFrom for each saw from the second on, beside the first, from which volume one is cheaper; empty where a price is
      *     missing
      */
@@ -92,7 +93,7 @@ public final class SawProspects {
      *
      * @param saw the one whose running cost is the lower, by index
      * @param other the other
-     * @param volume usable board feet, zero where it is cheaper from the first; empty where it never is
+     * @param volume usable board feet, zero where it is cheaper from the first; empty where there is none
      * @param spread the interval that holds {@link #COVERAGE} of the draws; empty where no input that moves it has a range
      */
     public record PaysFrom(int saw, int other, Optional<Double> volume, Optional<Ends> spread) {}
@@ -101,8 +102,8 @@ public final class SawProspects {
      * A range of volumes of which the upper end may be that there is none.
      *
      * @param least usable board feet; empty where even that is never
-     * @param greatest usable board feet; empty where the saw is never the cheaper
-     * @param never share of the draws in which it never is
+     * @param greatest usable board feet; empty where there is no volume beyond which the saw is the cheaper
+     * @param never share of the draws in which there is none, those among them in which it is cheaper only up to a volume
      * @param trials how many draws
      */
     public record Ends(Optional<Double> least, Optional<Double> greatest, double never, int trials) {}
@@ -285,7 +286,7 @@ public final class SawProspects {
 
         private Optional<Integer> addDifference(Figure figure, int saw) {
             return known(figure, 0) && known(figure, saw)
-                    ? Optional.of(add(drawn -> value(figure, drawn, saw) - value(figure, drawn, 0)))
+                    ? Optional.of(add(drawn -> Outlook.difference(value(figure, drawn, saw), value(figure, drawn, 0))))
                     : Optional.empty();
         }
 
@@ -353,12 +354,13 @@ public final class SawProspects {
             List<Integer> margins = new ArrayList<>();
             for (int saw = 0; saw < plans.size(); saw++) {
                 int one = saw;
-                margins.add(add(drawn -> good.in(drawn, one)
-                        - IntStream.range(0, plans.size())
+                margins.add(add(drawn -> Outlook.difference(
+                        good.in(drawn, one),
+                        IntStream.range(0, plans.size())
                                 .filter(other -> other != one)
                                 .mapToDouble(other -> good.in(drawn, other))
                                 .max()
-                                .orElseThrow()));
+                                .orElseThrow())));
             }
             return margins;
         }
@@ -374,9 +376,9 @@ public final class SawProspects {
         private static double place(Figure running, List<Drawn> drawn, int saw, int other) {
             double outlay = outlay(drawn.get(saw)).orElseThrow()
                     - outlay(drawn.get(other)).orElseThrow();
-            double gain = value(running, drawn, other) - value(running, drawn, saw);
+            double gain = Outlook.difference(value(running, drawn, other), value(running, drawn, saw));
             if (outlay <= 0) {
-                return gain >= 0 ? 1 : 0;
+                return gain > 0 || (gain == 0 && outlay < 0) ? 1 : 0;
             }
             return gain > 0 ? MIDDLE / (MIDDLE + outlay / gain) : 0;
         }
@@ -409,13 +411,16 @@ public final class SawProspects {
             return new Ends(volume(places.greatest()), volume(places.least()), 1 - drawn.shareAbove(0), drawn.trials());
         }
 
-        /** No share where nothing has a range, or where a margin is missing. */
+        /** No share where no margin varies, or where they are missing; one that does not vary is all or none. */
         private Optional<List<Double>> shares(List<Integer> margins) {
-            List<Double> shares = new ArrayList<>();
-            for (int place : margins) {
-                spreads.get(place).drawn().ifPresent(drawn -> shares.add(drawn.shareAbove(0)));
+            List<SawDraws.Spread> all = margins.stream().map(spreads::get).toList();
+            if (all.stream().allMatch(spread -> spread.drawn().isEmpty())) {
+                return Optional.empty();
             }
-            return shares.isEmpty() || shares.size() < margins.size() ? Optional.empty() : Optional.of(shares);
+            return Optional.of(all.stream()
+                    .map(spread ->
+                            spread.drawn().map(drawn -> drawn.shareAbove(0)).orElse(spread.value() > 0 ? 1.0 : 0.0))
+                    .toList());
         }
     }
 }

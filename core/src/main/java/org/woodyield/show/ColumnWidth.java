@@ -58,7 +58,11 @@ final class ColumnWidth {
      * that is gained; of equals the widest. What cannot be narrowed stays too wide.
      */
     static int[] fit(List<ColumnWidth> columns, int allowed) {
-        int[] widths = columns.stream().mapToInt(column -> column.full).toArray();
+        // What the others leave at the least is the most for each, and spares a long text the widths beyond it.
+        int leasts = columns.stream().mapToInt(column -> column.least).sum();
+        int[] widths = columns.stream()
+                .mapToInt(column -> Math.max(column.least, Math.min(column.full, allowed - leasts + column.least)))
+                .toArray();
         int[][] lines = new int[widths.length][];
         int[][][] known = new int[widths.length][][];
         for (int i = 0; i < widths.length; i++) {
@@ -73,9 +77,8 @@ final class ColumnWidth {
                 ColumnWidth column = columns.get(i);
                 int[] beside = beside(lines, i);
                 for (int width = widths[i] - 1; width >= Math.max(column.least, widths[i] - over); width--) {
-                    double cost = added(lines[i], column.lines(width, known[i]), beside)
+                    double each = added(lines[i], column.lines(width, known[i]), beside) / (widths[i] - width)
                             + (width < column.whole ? LAST_RESORT : 0);
-                    double each = cost / (widths[i] - width);
                     if (each < least || (each == least && narrowed >= 0 && widths[i] > widths[narrowed])) {
                         least = each;
                         narrowed = i;

@@ -1,6 +1,7 @@
 package org.woodyield.show;
 
 import java.util.List;
+import org.woodyield.log.FormulaErrors;
 import org.woodyield.log.SolidVolume;
 import org.woodyield.measure.Rounding;
 import org.woodyield.scaling.CubicRule;
@@ -207,7 +208,7 @@ public final class RuleText {
     }
 
     /**
-     * One formula for the solid volume.
+     * One formula for the solid volume, and on which solids it and the others are exact.
      *
      * @param formula the formula
      * @return lines of no more than 100 characters, each with its line end
@@ -219,7 +220,9 @@ public final class RuleText {
                 + line("Gives the solid volume, V = " + formula.formula()
                         + ", of the small end a, the middle m, the large end c and the length L in one unit.")
                 + line("Source, " + formula.source().standing().label() + ": "
-                        + formula.source().citation());
+                        + formula.source().citation())
+                + "\n"
+                + FormulaErrorsText.plain(FormulaErrors.of(1, 1.25, 16), "ft");
     }
 
     private static String line(String words) {

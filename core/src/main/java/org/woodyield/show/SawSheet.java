@@ -519,7 +519,7 @@ public final class SawSheet {
 
     private String paysFrom(SawProspects.PaysFrom pair, SawProspects.Ends ends) {
         String saws = name(pair.saw()) + " becomes cheaper than " + name(pair.other());
-        String never = ends.never() > 0 ? "; it never does in " + WorkSections.share(ends.never()) : "";
+        String never = ends.never() > 0 ? "; in " + WorkSections.share(ends.never()) + " there is none" : "";
         return ends.least()
                 .map(least -> "95 % of " + ends.trials() + " draws put the volume from which on " + saws + " between "
                         + NumberText.fixed(least, 0) + " bf of usable lumber and "
@@ -528,7 +528,7 @@ public final class SawSheet {
                                 .orElse("never")
                         + never + ".")
                 .orElse("in " + WorkSections.share(ends.never()) + " of " + ends.trials()
-                        + " draws there is no volume from" + " which on " + saws + ".");
+                        + " draws there is no volume from which on " + saws + ".");
     }
 
     private String verdict(int i, boolean valued) {

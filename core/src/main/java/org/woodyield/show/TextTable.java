@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * A table in plain text: columns aligned by spaces, a ruled header, no line over the given width. When it is too wide, text
- * and headers are wrapped where that adds the fewest lines; numbers never are.
+ * and headers are wrapped where that adds few lines; numbers never are.
  */
 final class TextTable {
 

@@ -625,7 +625,8 @@ final class WorkSections {
                         + " A range of your own is written behind the value, such as 3 min (2 min to 5 min)."
                         + (moving.containsKey(WorkInput.LUMBER_PRICE)
                                 ? " The prices of lumber move together: where one is at the upper end of its range, all"
-                                        + " are."
+                                        + " are. Triangles of several shapes are taken for one between the sums of their"
+                                        + " ends."
                                 : "")));
     }
 

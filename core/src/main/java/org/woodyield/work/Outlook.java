@@ -127,6 +127,18 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
         return Math.abs(one - other) > ROUNDING * Math.max(Math.abs(one), Math.abs(other));
     }
 
+    /**
+     * A difference that is zero where its terms are the same but for rounding, so that equals that were computed in two ways
+     * show no draws and no probability.
+     *
+     * @param one a figure
+     * @param other what is taken from it
+     * @return one less other; zero where they differ by no more than 1e-9 of the greater
+     */
+    public static double difference(double one, double other) {
+        return differ(one, other) ? one - other : 0;
+    }
+
     /** The draws of a figure; empty where all are the same. */
     static Optional<MonteCarlo> varying(MonteCarlo drawn) {
         MonteCarlo.Interval all = drawn.range();

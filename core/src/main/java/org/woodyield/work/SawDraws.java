@@ -19,7 +19,8 @@ import org.woodyield.measure.OutOfDomainException;
  *
  * <p>Shared are the inputs of the job ({@link WorkInput#ofSaw} is false). Those of the wood, the fuel and the people that a saw
  * may have of its own are shared by the saws for which they have the same value, range and source. All others are drawn for each
- * saw apart. A shared input whose range differs from saw to saw has the same rank in each.
+ * saw apart. A shared input whose range differs from saw to saw has the same rank in each, where its laws
+ * are of one kind and no draw beyond a limit was made again.
  *
  * @param inputs of each saw
  * @param ranges what is drawn, in the order of {@link WorkInput}

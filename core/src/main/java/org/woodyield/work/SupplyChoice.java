@@ -111,7 +111,7 @@ public record SupplyChoice(
         double lead = Double.POSITIVE_INFINITY;
         for (int other = 0; other < costs.size(); other++) {
             if (other != way) {
-                double gap = costs.get(other) - costs.get(way);
+                double gap = Outlook.difference(costs.get(other), costs.get(way));
                 // The first of equals is the cheapest, as without draws.
                 lead = Math.min(lead, gap == 0 && way < other ? Double.MIN_VALUE : gap);
             }

@@ -502,6 +502,14 @@ class ScaleCommandTest {
     }
 
     @Test
+    void aVolumeFormulaIsDescribedWithTheSolidsOnWhichEachIsExact() {
+        // Of a cone with ends of 1 and 1.25: (1 + 1.5625) / 2 over (1 + 1.25 + 1.5625) / 3 is 1.0082.
+        assertThat(Run.of("rules", "smalian").out())
+                .containsPattern("Smalian +exact +exact +\\+0\\.82 % ")
+                .containsPattern("Newton \\(prismoidal\\) +exact +exact +exact +exact");
+    }
+
+    @Test
     void aMiddleDiameterIsTheOneGivenOrIsSaidToBeAssumed() {
         assertThat(Run.of("rules", "huber", "14 in", "16 ft").out())
                 .contains("1.1666666666666667^2 * 16")

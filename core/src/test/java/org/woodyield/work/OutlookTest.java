@@ -97,6 +97,21 @@ class OutlookTest {
     }
 
     @Test
+    void aDifferenceOfEqualsComputedInTwoWaysIsNone() {
+        assertThat(Outlook.difference(0.1 + 0.2, 0.3)).isZero();
+        assertThat(Outlook.difference(1e9, 1e9 + 0.5)).isZero();
+        assertThat(Outlook.difference(3, 2.9)).isCloseTo(0.1, within(1e-12));
+        Outlook outlook = Outlook.of(
+                CuttingRateTest.CHAIN.with(
+                        WorkInput.WAGE, new InputValue(15, new Distribution.Rectangular(10, 20), Sources.get("given"))),
+                inputs -> Outlook.difference((inputs.get(WorkInput.WAGE) + 0.1) - 0.1, inputs.get(WorkInput.WAGE)),
+                1,
+                500);
+        assertThat(outlook.drawn()).isEmpty();
+        assertThat(outlook.movers()).isEmpty();
+    }
+
+    @Test
     void whereNoRangeIsGivenThereIsNoProbability() {
         WorkInputs fixed = CuttingRateTest.CHAIN;
         for (WorkInput input : fixed.values().keySet()) {

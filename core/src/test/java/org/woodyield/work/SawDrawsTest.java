@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
-import org.woodyield.measure.MonteCarlo;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 
@@ -90,11 +89,9 @@ class SawDrawsTest {
                 List.of(with(WorkInput.LUMBER_PRICE, 0.8, 1, 1.4), with(WorkInput.LUMBER_PRICE, 1.6, 2, 2.8));
         assertThat(SawDraws.of(saws).ranges())
                 .containsExactly(new SawDraws.Range(WorkInput.LUMBER_PRICE, List.of(0, 1)));
-        MonteCarlo half = spread(saws, WorkInput.LUMBER_PRICE, prices -> prices.get(1) / prices.get(0), 1000)
-                .drawn()
-                .orElseGet(() -> MonteCarlo.run(draws -> 2, 1, 100));
-        assertThat(half.interval(0.999).least()).isCloseTo(2, within(1e-9));
-        assertThat(half.interval(0.999).greatest()).isCloseTo(2, within(1e-9));
+        SawDraws.Spread ratio = spread(saws, WorkInput.LUMBER_PRICE, prices -> prices.get(1) / prices.get(0), 1000);
+        assertThat(ratio.value()).isEqualTo(2);
+        assertThat(ratio.drawn()).as("twice as much in every draw").isEmpty();
     }
 
     @Test
