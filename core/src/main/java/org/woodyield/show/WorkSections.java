@@ -657,7 +657,8 @@ final class WorkSections {
                 .number("To", "to")
                 .number("Cheapest in, %", "cheapest-percent")
                 .text("Not counted for want of a price", "not-counted");
-        PlanTable.Builder places = PlanTable.of("crossings", "Each two ways, and where they change places")
+        PlanTable.Builder places = PlanTable.of(
+                        "crossings", words.fromMemory("Each two ways, and where they change places"))
                 .text("Own work", "own-work")
                 .text("Cheaper of small volumes", "way")
                 .text("Other way", "other-way")
