@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.woodyield.show.PlanTable;
 import picocli.CommandLine.ParseResult;
 
@@ -34,23 +35,25 @@ record Answer(String what, String textFile, String tableFile, String stands) {
         return Usage.folder(given, Set.of(textFile, tableFile, WORKING_FILE));
     }
 
-    /** Gives the answer and the exit code. */
+    /** Gives the answer and the exit code; table and working are made only where they are asked for. */
     int give(
             ParseResult given,
             Terminal terminal,
             Optional<PlanFolder> folder,
             String text,
-            PlanTable table,
-            String working) {
-        int code = terminal.print(what, text + (given.matchedOptionValue(WORKING, false) ? "\n" + working : ""));
+            Supplier<PlanTable> table,
+            Supplier<String> working) {
+        boolean asked = given.matchedOptionValue(WORKING, false);
+        String worked = asked || folder.isPresent() ? working.get() : "";
+        int code = terminal.print(what, text + (asked ? "\n" + worked : ""));
         folder.ifPresent(target -> terminal.say(stands + " "
                 + target.write(Map.of(
                         textFile,
                         text.getBytes(StandardCharsets.UTF_8),
                         tableFile,
-                        Outputs.csv(table),
+                        Outputs.csv(table.get()),
                         WORKING_FILE,
-                        working.getBytes(StandardCharsets.UTF_8)))));
+                        worked.getBytes(StandardCharsets.UTF_8)))));
         return code;
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -49,6 +50,16 @@ final class Cell {
 
     boolean isEmpty() {
         return text.isEmpty();
+    }
+
+    /** What stands here, read; nothing where nothing stands. */
+    <T> Optional<T> ifAny(Function<Cell, Optional<T>> reading) {
+        return isEmpty() ? Optional.empty() : reading.apply(this);
+    }
+
+    /** Whether something stands here of which nothing came. */
+    boolean isUnread(Optional<?> value) {
+        return !isEmpty() && value.isEmpty();
     }
 
     String text() {

@@ -47,7 +47,16 @@ final class StandingTree {
 
     /** The ratio in a cell, or a problem; nothing where nothing stands. */
     static Optional<BarkRatio> barkRatio(Cell cell) {
-        return cell.isEmpty() ? Optional.empty() : cell.number(RATIO).map(BarkRatio::new);
+        return cell.ifAny(one -> one.number(RATIO).map(BarkRatio::new));
+    }
+
+    /** The total height in a cell, or a problem; nothing where nothing stands. */
+    static Optional<Length> totalHeight(Cell cell) {
+        return cell.ifAny(one -> one.lengthUpTo(HIGHEST, "measure from the ground to the tip"));
+    }
+
+    static OptionalDouble ifKnown(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 
     /** The options of one tree. */
@@ -83,24 +92,21 @@ final class StandingTree {
         Cell ratioCell = cells.apply(BARK_RATIO);
         Cell taperCell = cells.apply(TAPER);
         Cell heightCell = cells.apply(TOTAL_HEIGHT);
-        Optional<Length> bark = barkCell.isEmpty()
-                ? Optional.empty()
-                : barkCell.lengthOrNoneUpTo(Length.millimetres(300), "give it on one side");
+        Optional<Length> bark =
+                barkCell.ifAny(cell -> cell.lengthOrNoneUpTo(Length.millimetres(300), "give it on one side"));
         Optional<BarkRatio> ratio = barkRatio(ratioCell);
         if (bark.isPresent() && ratio.isPresent()) {
             ratioCell.refuse("the bark once", "leave out " + BARK + " or " + BARK_RATIO);
             return Optional.empty();
         }
-        Optional<Double> taper = taperCell.isEmpty() ? Optional.empty() : taperCell.slope(0.1);
-        Optional<Length> height = heightCell.isEmpty()
-                ? Optional.empty()
-                : heightCell.lengthUpTo(HIGHEST, "measure from the ground to the tip");
+        Optional<Double> taper = taperCell.ifAny(cell -> cell.slope(0.1));
+        Optional<Length> height = totalHeight(heightCell);
         if (breast.isEmpty()
                 || percent.isEmpty()
-                || barkCell.isEmpty() == bark.isPresent()
-                || ratioCell.isEmpty() == ratio.isPresent()
-                || taperCell.isEmpty() == taper.isPresent()
-                || heightCell.isEmpty() == height.isPresent()) {
+                || barkCell.isUnread(bark)
+                || ratioCell.isUnread(ratio)
+                || taperCell.isUnread(taper)
+                || heightCell.isUnread(height)) {
             return Optional.empty();
         }
         double outside = breast.get().toInches();
@@ -109,9 +115,9 @@ final class StandingTree {
             return Optional.of(new FormClassStem(
                     outside,
                     new FormClass(percent.get()),
-                    thick.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                    taper.map(slope -> OptionalDouble.of(12 * slope)).orElse(OptionalDouble.empty()),
-                    height.map(Length::toFeet).map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+                    ifKnown(thick),
+                    ifKnown(taper.map(slope -> 12 * slope)),
+                    ifKnown(height.map(Length::toFeet))));
         } catch (OutOfDomainException e) {
             String name = named(e.parameter());
             cells.apply(name.equals(BARK) && bark.isEmpty() ? BARK_RATIO : name).refuse(e);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
@@ -20,7 +19,6 @@ import org.woodyield.lumber.Tally;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
-import org.woodyield.show.PlanTable;
 import org.woodyield.show.TallySheet;
 import org.woodyield.source.Sources;
 import org.woodyield.wood.SpeciesCatalogue;
@@ -129,7 +127,7 @@ final class TallyCommand implements Subcommand {
         }
         String working = worked ? "\n" + sheet.get().working(Sources.get("command-line")) : "";
         int code = terminal.print("tally", sheet.get().text() + working);
-        unknown(named(sheet.get())).forEach(terminal::say);
+        unknown(sheet.get().species()).forEach(terminal::say);
         int counted = sheet.get().count();
         terminal.say(table.count() + (table.count() == 1 ? " row: " : " rows: ") + counted + " counted, "
                 + (table.count() - counted) + " refused");
@@ -142,18 +140,6 @@ final class TallyCommand implements Subcommand {
                         REFUSED,
                         table.refusedTable()))));
         return code;
-    }
-
-    private static Set<String> named(TallySheet sheet) {
-        PlanTable rows = sheet.rows();
-        List<String> keys = rows.columns().stream().map(PlanTable.Column::key).toList();
-        int place = keys.indexOf(SPECIES);
-        Set<String> names = new TreeSet<>();
-        if (place >= 0) {
-            rows.rows().forEach(row -> names.add(row.get(place).shown()));
-        }
-        names.remove("");
-        return names;
     }
 
     /** What is said of species that the tables do not have: they are summed as they stand. */

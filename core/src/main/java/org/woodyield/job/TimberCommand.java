@@ -111,9 +111,13 @@ final class TimberCommand implements Subcommand {
             basis.add(refusals.size() + (refusals.size() == 1 ? " tree" : " trees")
                     + " of the table could not be asked; the messages say why.");
         }
-        String text = sheet.text(basis);
-        String working = sheet.workings(Sources.get("command-line"));
-        return ANSWER.give(given, terminal, folder, text, sheet.table(), working);
+        return ANSWER.give(
+                given,
+                terminal,
+                folder,
+                sheet.text(basis),
+                sheet::table,
+                () -> sheet.workings(Sources.get("command-line")));
     }
 
     /** By form class, or measured at several heights; in the order in which they first stand. */
@@ -171,7 +175,7 @@ final class TimberCommand implements Subcommand {
         Optional<Length> wide = row.cell(DIAMETER).lengthOrNoneUpTo(StandingTree.WIDEST, "check the unit");
         Cell ratio = row.cell(StandingTree.BARK_RATIO);
         Optional<BarkRatio> bark = StandingTree.barkRatio(ratio);
-        if (height.isEmpty() || wide.isEmpty() || ratio.isEmpty() == bark.isPresent()) {
+        if (height.isEmpty() || wide.isEmpty() || ratio.isUnread(bark)) {
             return Optional.empty();
         }
         double across = wide.get().toInches();

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.woodyield.log.BarkRatio;
 import org.woodyield.log.FormClass;
@@ -123,7 +122,7 @@ final class TreesCommand implements Subcommand {
                         + Sources.get("black-cherry-trees").citation() + ")";
         TreeSheet sheet = new TreeSheet(trees, felled, words, basis);
         return ANSWER.give(
-                given, terminal, folder, sheet.text(), sheet.table(), sheet.workings(Sources.get("command-line")));
+                given, terminal, folder, sheet.text(), sheet::table, () -> sheet.workings(Sources.get("command-line")));
     }
 
     private static void table(String name, Optional<BarkRatio> bark, List<Tree> trees, Problems problems)
@@ -150,25 +149,21 @@ final class TreesCommand implements Subcommand {
         Cell formCell = cells.apply(FORM_CLASS);
         Cell upperCell = cells.apply(UPPER);
         Cell ratioCell = cells.apply(BARK_RATIO);
-        Optional<Double> logs = logsCell.isEmpty() ? Optional.empty() : logsCell.number(COUNT);
-        Optional<Length> height = heightCell.isEmpty()
-                ? Optional.empty()
-                : heightCell.lengthUpTo(StandingTree.HIGHEST, "measure from the ground to the tip");
-        Optional<Double> percent =
-                formCell.isEmpty() ? Optional.empty() : formCell.quantity(Units.PERCENT, StandingTree.PERCENT);
-        Optional<Length> upper =
-                upperCell.isEmpty() ? Optional.empty() : upperCell.lengthUpTo(StandingTree.WIDEST, "check the unit");
+        Optional<Double> logs = logsCell.ifAny(cell -> cell.number(COUNT));
+        Optional<Length> height = StandingTree.totalHeight(heightCell);
+        Optional<Double> percent = formCell.ifAny(cell -> cell.quantity(Units.PERCENT, StandingTree.PERCENT));
+        Optional<Length> upper = upperCell.ifAny(cell -> cell.lengthUpTo(StandingTree.WIDEST, "check the unit"));
         Optional<BarkRatio> ratio = StandingTree.barkRatio(ratioCell);
         if (percent.isPresent() && upper.isPresent()) {
             upperCell.refuse("the form class or the diameter that it comes from", "leave out one of the two");
             return Optional.empty();
         }
         if (breast.isEmpty()
-                || logsCell.isEmpty() == logs.isPresent()
-                || heightCell.isEmpty() == height.isPresent()
-                || formCell.isEmpty() == percent.isPresent()
-                || upperCell.isEmpty() == upper.isPresent()
-                || ratioCell.isEmpty() == ratio.isPresent()) {
+                || logsCell.isUnread(logs)
+                || heightCell.isUnread(height)
+                || formCell.isUnread(percent)
+                || upperCell.isUnread(upper)
+                || ratioCell.isUnread(ratio)) {
             return Optional.empty();
         }
         double inches = breast.get().toInches();
@@ -184,8 +179,8 @@ final class TreesCommand implements Subcommand {
         return Optional.of(new Tree(
                 id,
                 inches,
-                logs.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                height.map(up -> OptionalDouble.of(up.toFeet())).orElse(OptionalDouble.empty()),
+                StandingTree.ifKnown(logs),
+                StandingTree.ifKnown(height.map(Length::toFeet)),
                 form,
                 ratio.or(() -> bark)));
     }

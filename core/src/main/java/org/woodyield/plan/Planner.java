@@ -261,10 +261,8 @@ public final class Planner {
             throw tooNarrow(tooNarrow);
         }
         List<JobPlan.Lot> fallDown = new ArrayList<>();
-        for (int i = 0; i < items.size(); i++) {
-            for (JobPlan.Lot lot : lots(items.get(i), lots)) {
-                fallDown.add(lot);
-            }
+        for (Item item : items) {
+            fallDown.addAll(lots(item, lots));
         }
         WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim, rot);
         Length kerfOfSaw = input.saw().kerf();

@@ -10,7 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.woodyield.lumber.BoardMeasure;
@@ -623,6 +625,18 @@ public final class TallySheet {
      */
     public int count() {
         return rows.size();
+    }
+
+    /**
+     * The species that the rows name.
+     *
+     * @return in the order of their letters; rows without one have none here
+     */
+    public Set<String> species() {
+        return rows.stream()
+                .map(Part::species)
+                .filter(name -> !name.isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.log.BarkRatio;
 import org.woodyield.log.FormClass;
 import org.woodyield.log.MeasuredTree;
@@ -61,6 +63,26 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
         }
     }
 
+    /** What is told of a tree. */
+    private record Told(Tree tree, Found insideBark, Found firstLog, Found boardFeet, Found cubicFeet) {
+
+        static Told of(Tree tree, StemVolumeEquation equation) {
+            return new Told(
+                    tree,
+                    TreeSheet.insideBark(tree),
+                    TreeSheet.firstLog(tree),
+                    TreeSheet.boardFeet(tree),
+                    TreeSheet.cubicFeet(tree, equation));
+        }
+
+        String remarks() {
+            return Stream.of(boardFeet, cubicFeet)
+                    .map(Found::reason)
+                    .filter(reason -> !reason.isEmpty())
+                    .collect(Collectors.joining("; "));
+        }
+    }
+
     /** Keeps immutable copies. */
     public TreeSheet {
         trees = List.copyOf(trees);
@@ -70,6 +92,10 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
 
     private StemVolumeEquation equation() {
         return StemVolumeEquation.fit(felled);
+    }
+
+    private List<Told> told(StemVolumeEquation equation) {
+        return trees.stream().map(tree -> Told.of(tree, equation)).toList();
     }
 
     /** Diameters are told in whole inches by the table; halves go up. */
@@ -122,16 +148,14 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
                 : "";
     }
 
-    private Found cubicFeet(Tree tree) {
+    private static Found cubicFeet(Tree tree, StemVolumeEquation equation) {
         if (tree.totalHeightFeet().isEmpty()) {
             return Found.NOT_ASKED;
         }
         try {
             return new Found(
-                    Optional.of(equation()
-                            .working(
-                                    tree.breastHeightInches(),
-                                    tree.totalHeightFeet().getAsDouble())),
+                    Optional.of(equation.working(
+                            tree.breastHeightInches(), tree.totalHeightFeet().getAsDouble())),
                     "");
         } catch (OutOfDomainException e) {
             return new Found(Optional.empty(), "no volume by the equation: " + e.getMessage());
@@ -146,26 +170,16 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
         return new Found(tree.barkRatio().map(ratio -> ratio.insideWorking(tree.breastHeightInches(), "in")), "");
     }
 
-    private String remarks(Tree tree) {
-        List<String> remarks = new ArrayList<>();
-        for (Found found : List.of(boardFeet(tree), cubicFeet(tree))) {
-            if (!found.reason().isEmpty()) {
-                remarks.add(found.reason());
-            }
-        }
-        return String.join("; ", remarks);
-    }
-
     /**
      * The trees in their order.
      *
      * @return a row for each
      */
     public PlanTable table() {
-        return table(true);
+        return table(told(equation()), true);
     }
 
-    private PlanTable table(boolean inFile) {
+    private static PlanTable table(List<Told> trees, boolean inFile) {
         PlanTable.Builder table = PlanTable.of("trees", "The trees")
                 .text("Tree", "tree")
                 .number("Breast height, in", "breast-height-in")
@@ -179,23 +193,24 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
         if (inFile) {
             table.text("Remark", "remark");
         }
-        for (Tree tree : trees) {
+        for (Told told : trees) {
+            Tree tree = told.tree();
             List<Cell> row = new ArrayList<>(List.of(
                     Cell.text(tree.id()),
                     Cell.number(tree.breastHeightInches(), 1, 4),
-                    insideBark(tree).cell(1, 4),
+                    told.insideBark().cell(1, 4),
                     tree.formClass()
                             .map(form -> Cell.number(form.percent(), 1, 4))
                             .orElse(Cell.NONE),
-                    firstLog(tree).cell(1, 4),
+                    told.firstLog().cell(1, 4),
                     tree.logs().isPresent() ? Cell.number(tree.logs().getAsDouble(), 2) : Cell.NONE,
-                    boardFeet(tree).cell(0, 4),
+                    told.boardFeet().cell(0, 4),
                     tree.totalHeightFeet().isPresent()
                             ? Cell.number(tree.totalHeightFeet().getAsDouble(), 1, 4)
                             : Cell.NONE,
-                    cubicFeet(tree).cell(1, 4)));
+                    told.cubicFeet().cell(1, 4)));
             if (inFile) {
-                row.add(Cell.text(remarks(tree)));
+                row.add(Cell.text(told.remarks()));
             }
             table.row(row);
         }
@@ -219,22 +234,23 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
      * @return lines of no more than 100 characters unless the table cannot be narrower, each with its line end
      */
     public String text() {
+        StemVolumeEquation equation = equation();
         List<Section> sections = new ArrayList<>();
         if (!trees.isEmpty()) {
+            List<Told> all = told(equation);
             List<String> said = new ArrayList<>();
-            for (Tree tree : trees) {
-                String remarks = remarks(tree);
+            for (Told told : all) {
+                String remarks = told.remarks();
                 if (!remarks.isEmpty()) {
-                    said.add("Tree " + tree.id() + ": " + remarks + ".");
+                    said.add("Tree " + told.tree().id() + ": " + remarks + ".");
                 }
             }
-            List<Block> blocks = new ArrayList<>(List.of(new Tabular(table(false))));
+            List<Block> blocks = new ArrayList<>(List.of(new Tabular(table(all, false))));
             if (!said.isEmpty()) {
                 blocks.add(new Points(said));
             }
             sections.add(new Section("trees", "What they hold", blocks));
         }
-        StemVolumeEquation equation = equation();
         double spread = spread(equation);
         List<String> rests = new ArrayList<>();
         rests.add("Board feet: " + TABLE.source().citation() + ". Gross scale of a whole tree of form class "
@@ -268,13 +284,14 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
      */
     public String workings(Source origin) {
         StringBuilder text = new StringBuilder();
-        for (Tree tree : trees) {
-            for (Found found : List.of(insideBark(tree), firstLog(tree), boardFeet(tree), cubicFeet(tree))) {
+        for (Told told : told(equation())) {
+            for (Found found : List.of(told.insideBark(), told.firstLog(), told.boardFeet(), told.cubicFeet())) {
                 found.working()
                         .ifPresent(working -> text.append(text.isEmpty() ? "" : "\n")
                                 .append(WorkingText.plain(working.givenBy(origin))));
             }
-            tree.barkRatio()
+            told.tree()
+                    .barkRatio()
                     .ifPresent(ratio -> text.append('\n')
                             .append(WorkingText.plain(
                                     ratio.percentOfStemWorking().givenBy(origin))));

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.MonteCarlo;
 import org.woodyield.measure.OutOfDomainException;
 
@@ -79,11 +80,14 @@ public record SupplyChoice(
                 figures.add(drawn -> drawn.get(choice).perVolume().get(pair));
             }
         }
+        List<Set<String>> names = given.stream()
+                .map(side -> side.ways().stream().map(SupplyWay::name).collect(Collectors.toSet()))
+                .toList();
         Function<WorkInputs, List<Drawn>> drawing = some -> {
             List<SupplyWays> all = model.apply(some);
             List<Drawn> drawn = new ArrayList<>();
             for (int i = 0; i < given.size(); i++) {
-                drawn.add(drawn(given.get(i), pairs.get(i), all.get(i)));
+                drawn.add(drawn(given.get(i).usable(), names.get(i), pairs.get(i), all.get(i)));
             }
             return drawn;
         };
@@ -119,15 +123,14 @@ public record SupplyChoice(
         return lead;
     }
 
-    private static Drawn drawn(SupplyWays given, List<SupplyWays.Crossing> pairs, SupplyWays some) {
-        Set<String> names = given.ways().stream().map(SupplyWay::name).collect(Collectors.toSet());
+    /** The ways of a draw that stand among those at the values too. */
+    private static Drawn drawn(BoardFeet usable, Set<String> names, List<SupplyWays.Crossing> pairs, SupplyWays some) {
         SupplyWays same = new SupplyWays(
-                given.usable(),
+                usable,
                 some.ways().stream().filter(way -> names.contains(way.name())).toList(),
                 List.of());
-        List<Double> costs = same.ways().stream()
-                .map(way -> way.cost(given.usable()).amount())
-                .toList();
+        List<Double> costs =
+                same.ways().stream().map(way -> way.cost(usable).amount()).toList();
         List<SupplyWays.Crossing> crossings = same.crossings();
         List<Double> perVolume = new ArrayList<>();
         for (int i = 0; i < pairs.size(); i++) {

@@ -512,14 +512,16 @@ class ScaleCommandTest {
     @Test
     void aMiddleDiameterIsTheOneGivenOrIsSaidToBeAssumed() {
         assertThat(Run.of("rules", "huber", "14 in", "16 ft").out())
-                .contains("1.1666666666666667^2 * 16")
+                .contains("1.1666666666666667^2 * 16", "mid-length")
                 .containsPattern("m +diameter at( mid-length)? +1\\.1666666666666667 +ft +Given on the command line")
                 .doesNotContain("Assumed");
         for (String formula : new String[] {"huber", "newton"}) {
             assertThat(Run.of("rules", formula, "12 in", "16 ft", "16 in").out())
+                    .contains("mid-length")
                     .containsPattern("m +diameter at( mid-length)? +1\\.16\\d+ +ft +Assumed, not measured");
             assertThat(Run.of("rules", formula, "12 in", "16 ft", "16 in", "--middle", "13.5 in")
                             .out())
+                    .contains("mid-length")
                     .containsPattern("m +diameter at( mid-length)? +1\\.125 +ft +Given on the command line")
                     .doesNotContain("Assumed");
         }
