@@ -4,6 +4,7 @@ import static org.woodyield.checks.Examples.inches;
 import static org.woodyield.checks.Examples.pine;
 
 import java.util.List;
+import java.util.Set;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Money;
 import org.woodyield.work.BreakEven;
@@ -129,12 +130,15 @@ final class WorkExamples {
                 .example(
                         "work.way-cost",
                         x -> new SupplyWay(
-                                        SupplyWay.Kind.OTHER_SAW,
+                                        SupplyWay.Kind.HIRED_SAWYER,
+                                        SupplyWay.Use.AS_IT_IS,
                                         "a travelling sawyer",
                                         usd(x[0]),
                                         usd(x[1]),
                                         usd(0),
                                         usd(0),
+                                        Set.of(),
+                                        Set.of(),
                                         List.of())
                                 .costWorking(BoardFeet.usable(x[2])),
                         100,

@@ -53,7 +53,8 @@ final class CompareSawsCommand implements Subcommand {
     public int run(ParseResult given, Terminal terminal) throws IOException {
         JobFiles files = PlanCommand.files(Optional.ofNullable(given.matchedPositionalValue(0, null)));
         Optional<PlanFolder> folder = Usage.folder(given, FILES);
-        JobInput own = JobReader.read(files);
+        // The other saw is set beside it here, not chosen in its plan.
+        JobInput own = JobReader.read(files).withOtherSaw(Optional.empty());
         List<WithSaw> jobs = new ArrayList<>(List.of(new WithSaw(JobFile.JOB.fileName(), own)));
         jobs.addAll(others(own, texts(files, given.matchedOptionValue("--saw", List.of()))));
         SawSheet sheet = SawSheet.of(new SawsOnJob(planned(jobs, terminal)), files.origin());
@@ -101,13 +102,7 @@ final class CompareSawsCommand implements Subcommand {
                     String name = job.saw().name();
                     String earlier = fileOfSaw.putIfAbsent(name, file);
                     if (earlier != null) {
-                        problems.add(
-                                file,
-                                0,
-                                Keys.SAW_NAME.text(),
-                                name,
-                                "a name that no other saw has",
-                                "the saw of " + earlier + " is called so; give another saw.name");
+                        SawFile.refuseName(file, name, earlier, problems);
                     }
                     others.add(new WithSaw(file, job));
                 }));

@@ -22,7 +22,7 @@ enum JobFile {
     PROFILES("profiles.csv", false),
     /** Cuts that the user timed. */
     TIMED_CUTS("timed-cuts.csv", false),
-    /** Another saw to compare with. */
+    /** Another saw that could be bought. */
     OTHER_SAW("other-saw.properties", false);
 
     private final String fileName;

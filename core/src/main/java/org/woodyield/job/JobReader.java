@@ -71,14 +71,14 @@ final class JobReader {
             requireSense(settings, saw, fallDown.orElse(FallDown.NONE), logs, wanted, areas, naturalEdges);
             work = Optional.of(timed.into(work.orElseThrow(), saw.orElseThrow(), problems));
         }
-        // Not planned with here, but what is wrong with it is told with the rest.
+        // What is wrong with it by itself is told with the rest; it is read when there is a job to read it for.
         SawFile.check(JobFile.OTHER_SAW.fileName(), Optional.ofNullable(texts.get(JobFile.OTHER_SAW)), problems);
         problems.stopIfAny();
         List<Assumption> assumptions = new ArrayList<>(settings.assumptions());
         assumptions.addAll(logs.assumptions());
         assumptions.addAll(areas.assumptions());
         assumptions.addAll(timed.assumptions());
-        return new JobInput(
+        JobInput job = new JobInput(
                 title.orElseThrow(),
                 currency.orElseThrow(),
                 logs.logs(),
@@ -93,7 +93,17 @@ final class JobReader {
                 undersize.orElseThrow(),
                 yard.orElseThrow(),
                 prices,
+                Optional.empty(),
                 assumptions);
+        Optional<JobInput> withOther = Optional.ofNullable(texts.get(JobFile.OTHER_SAW))
+                .flatMap(text -> SawFile.read(JobFile.OTHER_SAW.fileName(), text, job, problems));
+        withOther
+                .map(other -> other.saw().name())
+                .filter(job.saw().name()::equals)
+                .ifPresent(name ->
+                        SawFile.refuseName(JobFile.OTHER_SAW.fileName(), name, JobFile.JOB.fileName(), problems));
+        problems.stopIfAny();
+        return job.withOtherSaw(withOther.map(other -> new JobInput.OtherSaw(other.saw(), other.work())));
     }
 
     /** What holds between values that are each right by themselves. */

@@ -37,6 +37,17 @@ final class SawFile {
         return saw.isPresent() && work.isPresent() ? Optional.of(job.withSaw(saw.get(), work.get())) : Optional.empty();
     }
 
+    /** Notes that another saw is called so. */
+    static void refuseName(String file, String name, String earlierFile, Problems problems) {
+        problems.add(
+                file,
+                0,
+                Keys.SAW_NAME.text(),
+                name,
+                "a name that no other saw has",
+                "the saw of " + earlierFile + " is called so; give another saw.name");
+    }
+
     private static SettingsReader reader(String file, String text, Problems problems) {
         return new SettingsReader(Settings.read(file, text, Keys.ofSaw(), problems));
     }

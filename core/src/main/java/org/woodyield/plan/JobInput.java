@@ -39,6 +39,7 @@ import org.woodyield.working.Working;
  * @param yard how the lumber is dried and what that loses
  * @param prices what bought lumber costs; possibly empty, and then what rests on it is left out. Their ranges are of one law, and
  *     they move together: where one is at its upper end, all are
+ * @param otherSaw another saw that stands among the ways to come by the lumber; its name is not that of the saw
  * @param assumptions what nobody gave and was taken instead, work and money left aside, whose sources stand in {@code work}
  */
 public record JobInput(
@@ -56,13 +57,22 @@ public record JobInput(
         double undersizePercent,
         DryingYard yard,
         List<Price> prices,
+        Optional<OtherSaw> otherSaw,
         List<Assumption> assumptions) {
+
+    /**
+     * Another saw that the same logs could be sawn with.
+     *
+     * @param saw the saw
+     * @param work time, fuel and money with it
+     */
+    public record OtherSaw(Saw saw, WorkInputs work) {}
 
     /**
      * Keeps immutable copies.
      *
-     * @throws OutOfDomainException if there is no log, nothing is wanted, two logs or two things wanted share an id, or prices
-     *     have ranges of several laws
+     * @throws OutOfDomainException if there is no log, nothing is wanted, two logs or two things wanted share an id, prices have
+     *     ranges of several laws, or both saws share a name
      */
     public JobInput {
         logs = List.copyOf(logs);
@@ -78,6 +88,11 @@ public record JobInput(
                     "",
                     "one law for all prices with a range, since they move together",
                     "give each as a triangle, each as an even range or each as a normal law");
+        }
+        String name = saw.name();
+        if (otherSaw.filter(other -> other.saw().name().equals(name)).isPresent()) {
+            throw new OutOfDomainException(
+                    "other saw", name, "", "another name than the saw's", "rename one of the two");
         }
         assumptions = List.copyOf(assumptions);
         require("logs", logs.stream().map(Log::id).toList());
@@ -138,6 +153,7 @@ public record JobInput(
                 undersizePercent,
                 yard,
                 prices,
+                Optional.empty(),
                 assumptions);
     }
 
@@ -163,13 +179,28 @@ public record JobInput(
     }
 
     /**
-     * The same logs, wants and prices with another saw, of which nobody said how true it is led.
+     * The same logs, wants and prices with another saw instead, of which nobody said how true it is led.
      *
      * @param other the saw
      * @param itsWork time, fuel and money with it
      * @return a copy; its assumptions are still those of the first saw
      */
     public JobInput withSaw(Saw other, WorkInputs itsWork) {
+        return with(other, SawGuide.unknown(), itsWork, Optional.empty());
+    }
+
+    /**
+     * The same job with another saw to choose.
+     *
+     * @param another the other saw; empty for none
+     * @return a copy
+     * @throws OutOfDomainException if both saws share a name
+     */
+    public JobInput withOtherSaw(Optional<OtherSaw> another) {
+        return with(saw, guide, work, another);
+    }
+
+    private JobInput with(Saw itsSaw, SawGuide itsGuide, WorkInputs itsWork, Optional<OtherSaw> another) {
         return new JobInput(
                 title,
                 currency,
@@ -177,14 +208,15 @@ public record JobInput(
                 pieces,
                 areas,
                 naturalEdges,
-                other,
-                SawGuide.unknown(),
+                itsSaw,
+                itsGuide,
                 space,
                 itsWork,
                 planing,
                 undersizePercent,
                 yard,
                 prices,
+                another,
                 assumptions);
     }
 

@@ -11,7 +11,9 @@ import org.woodyield.work.BreakEven;
 import org.woodyield.work.CashFlow;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
+import org.woodyield.work.OtherSaw;
 import org.woodyield.work.Outlook;
+import org.woodyield.work.SawDraws;
 import org.woodyield.work.SupplyChoice;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkEstimate;
@@ -97,18 +99,27 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
     }
 
     /** The ways to come by the lumber, all priced from the same draws. */
-    JobPlan.Ways ways(BoardFeet tally, Optional<BoardFeet> scale) {
+    JobPlan.Ways ways(BoardFeet tally, Optional<BoardFeet> scale, String saw, Optional<OtherSawWork> other) {
+        List<WorkInputs> sawInputs = new ArrayList<>(List.of(inputs));
+        List<String> saws = new ArrayList<>(List.of(saw));
+        other.ifPresent(its -> {
+            sawInputs.add(its.inputs());
+            saws.add(its.name());
+        });
         List<SupplyChoice> choices = SupplyChoice.ofAll(
-                inputs,
+                SawDraws.of(sawInputs),
+                saws,
                 some -> {
-                    JobCost cost = JobCost.of(some, currency, WorkEstimate.of(some, kerf, works), usable);
+                    WorkInputs own = some.get(0);
+                    JobCost cost = JobCost.of(own, currency, WorkEstimate.of(own, kerf, works), usable);
+                    Optional<OtherSaw> drawn = other.map(its -> its.drawn(some.get(1), currency, usable));
                     return List.of(
-                            SupplyWays.of(some, currency, cost, tally, scale, false),
-                            SupplyWays.of(some, currency, cost, tally, scale, true));
+                            SupplyWays.of(own, currency, cost, drawn, tally, scale, false),
+                            SupplyWays.of(own, currency, cost, drawn, tally, scale, true));
                 },
                 SEED,
                 TRIALS);
-        return new JobPlan.Ways(choices.get(0), choices.get(1));
+        return new JobPlan.Ways(choices.get(0), choices.get(1), other.map(its -> its.told(currency)));
     }
 
     /** The saw's years, each with as many hours on site as are given and as much lumber an hour as in this job. */

@@ -145,8 +145,14 @@ public record JobPlan(
      *
      * @param free own work not counted
      * @param valued own work counted at its wage
+     * @param other what another saw makes of the same logs; empty where the job has none
      */
-    public record Ways(SupplyChoice free, SupplyChoice valued) {
+    public record Ways(SupplyChoice free, SupplyChoice valued, Optional<OtherSaw> other) {
+        /** With another saw of which nothing is priced. */
+        Ways with(OtherSaw saw) {
+            return new Ways(free, valued, Optional.of(saw));
+        }
+
         /**
          * The ways at the values of the inputs, own work not counted.
          *
@@ -165,6 +171,24 @@ public record JobPlan(
             return valued.ways();
         }
     }
+
+    /**
+     * Another saw on the same logs.
+     *
+     * @param name of the saw
+     * @param usable its lumber, after drying and planing
+     * @param serves that of it which stands in for lumber of this plan, thing by thing
+     * @param bought board feet that have to be bought to have as much of everything, those beyond the need at their share
+     * @param price of a board foot of these; empty where nothing is bought or a price is missing
+     * @param leftOut why it is not among the ways, in words; empty where it has been planned
+     */
+    public record OtherSaw(
+            String name,
+            BoardFeet usable,
+            BoardFeet serves,
+            double bought,
+            Optional<Money> price,
+            Optional<String> leftOut) {}
 
     /**
      * The saw year by year.

@@ -84,10 +84,47 @@ record LumberWorth(List<Part> parts) {
         return usable;
     }
 
+    /**
+     * Another plan's lumber beside this one.
+     *
+     * @param usable board feet that the other makes in all
+     * @param serves board feet of it that stand in for as many of the first, thing by thing
+     * @param lacking board feet that have to be bought to have as much of everything, counted as in the worth
+     * @param price of a board foot of those, in the mean; empty where nothing lacks or a price of the job is missing
+     */
+    record Beside(double usable, double serves, double lacking, Optional<InputValue> price) {}
+
+    /**
+     * What another plan of the same job makes of what this one makes. What it makes more of a thing than this one does not make
+     * up for what it makes less of another.
+     */
+    Beside beside(LumberWorth other) {
+        double serves = 0;
+        double lacking = 0;
+        List<Part> missing = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Part own = parts.get(i);
+            Part its = other.parts.get(i);
+            serves += Math.min(own.usable, its.usable);
+            double less = Math.max(0, own.counted - its.counted);
+            lacking += less;
+            missing.add(new Part(own.id, less, less, own.price));
+        }
+        LumberWorth lack = new LumberWorth(missing);
+        return new Beside(
+                other.usable(),
+                serves,
+                lacking,
+                lacking > 0 && priced() ? Optional.of(lack.meanPrice()) : Optional.empty());
+    }
+
+    private boolean priced() {
+        return parts.stream().anyMatch(part -> part.price().isPresent());
+    }
+
     /** The inputs of work and money with what a usable board foot costs bought, where the prices of the job tell. */
     WorkInputs into(WorkInputs inputs) {
-        boolean priced = parts.stream().anyMatch(part -> part.price().isPresent());
-        return priced && usable() > 0 && inputs.find(WorkInput.LUMBER_PRICE).isEmpty()
+        return priced() && usable() > 0 && inputs.find(WorkInput.LUMBER_PRICE).isEmpty()
                 ? inputs.with(WorkInput.LUMBER_PRICE, meanPrice())
                 : inputs;
     }

@@ -138,8 +138,50 @@ public final class Planner {
      * @throws OutOfDomainException as {@link #plan(JobInput)}
      */
     public static JobPlan plan(JobInput input, BiConsumer<Integer, Integer> progress, Executor executor) {
-        return new Planner(input, progress, executor).make();
+        Optional<JobInput> withOther = input.otherSaw().map(other -> input.withSaw(other.saw(), other.work()));
+        int most = (rounds(input) * input.logs().size()) * (withOther.isPresent() ? 2 : 1);
+        Planner own = new Planner(input, (done, all) -> progress.accept(done, most), executor);
+        Cuts cuts = own.cuts();
+        int before = most - rounds(input) * input.logs().size();
+        Optional<WithOtherSaw> other = withOther.map(
+                job -> WithOtherSaw.of(job, (done, all) -> progress.accept(before + done, most), executor));
+        return own.plan(cuts, other);
     }
+
+    /** The job sawn with another saw, or why that cannot be. */
+    private record WithOtherSaw(JobInput job, Optional<Cuts> cuts, String leftOut) {
+        static WithOtherSaw of(JobInput job, BiConsumer<Integer, Integer> progress, Executor executor) {
+            try {
+                return new WithOtherSaw(job, Optional.of(new Planner(job, progress, executor).cuts()), "");
+            } catch (OutOfDomainException e) {
+                if (!e.parameter().equals(WIDTH)) {
+                    throw e;
+                }
+                return new WithOtherSaw(job, Optional.empty(), "it can saw none of the logs: " + e.limits());
+            }
+        }
+
+        /** What it makes beside the lumber of the saw of the job; empty where it can saw none. */
+        Optional<OtherSawWork> beside(LumberWorth own) {
+            return cuts.map(sawn -> OtherSawWork.of(
+                    job.saw().name(),
+                    job.work(),
+                    job.saw().kerf(),
+                    sawn.works,
+                    own.beside(LumberWorth.of(job, sawn.supply, sawn.fallDown))));
+        }
+    }
+
+    /** How the logs are sawn. */
+    private record Cuts(
+            Allocation.Result<Optional<SawingPlan>> shared,
+            List<LogPlan> logs,
+            List<LogWork> works,
+            List<Supply> supply,
+            List<JobPlan.Lot> fallDown,
+            WoodBalance balance,
+            Volume solid,
+            BoardFeet tally) {}
 
     /**
      * The saw with its kerf up to the next quarter of a setting step, or the next step where that is fine. Faces stand whole
@@ -188,7 +230,7 @@ public final class Planner {
         return size;
     }
 
-    private JobPlan make() {
+    private Cuts cuts() {
         boolean priced = isPriced(input);
         double[] need = items.stream().mapToDouble(Item::toSaw).toArray();
         double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
@@ -197,7 +239,7 @@ public final class Planner {
             costs.put(log.species().id(), priced ? passCost(input, log.species(), saw.kerf()) : PassCost.free());
         }
         Allocation.Result<Optional<SawingPlan>> shared =
-                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(), sawyer(costs));
+                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(input), sawyer(costs));
 
         List<CompletableFuture<Optional<SawingPlan>>> bounded = new ArrayList<>();
         for (int i = 0; i < input.logs().size(); i++) {
@@ -264,9 +306,6 @@ public final class Planner {
         for (Item item : items) {
             fallDown.addAll(lots(item, lots));
         }
-        WoodBalance balance = new WoodBalance(lumber, kerf, slab, edging, trim, rot);
-        Length kerfOfSaw = input.saw().kerf();
-        WorkEstimate work = WorkEstimate.of(input.work(), kerfOfSaw, works);
         List<Supply> supply = new ArrayList<>();
         for (int i = 0; i < items.size(); i++) {
             Item item = items.get(i);
@@ -280,7 +319,22 @@ public final class Planner {
                     pieces[i],
                     BoardFeet.tally(tallies[i])));
         }
-        LumberWorth worthBought = LumberWorth.of(input, supply, fallDown);
+        return new Cuts(
+                shared,
+                logs,
+                works,
+                supply,
+                fallDown,
+                new WoodBalance(lumber, kerf, slab, edging, trim, rot),
+                solid,
+                BoardFeet.tally(tally));
+    }
+
+    private JobPlan plan(Cuts cuts, Optional<WithOtherSaw> other) {
+        boolean priced = isPriced(input);
+        Length kerfOfSaw = input.saw().kerf();
+        WorkEstimate work = WorkEstimate.of(input.work(), kerfOfSaw, cuts.works);
+        LumberWorth worthBought = LumberWorth.of(input, cuts.supply, cuts.fallDown);
         double usable = worthBought.usable();
         Optional<JobCost> cost = Optional.empty();
         Optional<BreakEven> breakEven = Optional.empty();
@@ -292,32 +346,39 @@ public final class Planner {
             JobCost sum = JobCost.of(money, input.currency(), work, BoardFeet.usable(usable));
             cost = Optional.of(sum);
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
-            JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, works, BoardFeet.usable(usable));
+            JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, cuts.works, BoardFeet.usable(usable));
             prospects = all.prospects();
-            ways = Optional.of(all.ways(BoardFeet.tally(tally), scaleOfSawn(logs)));
+            JobPlan.Ways costed = all.ways(
+                    cuts.tally,
+                    scaleOfSawn(cuts.logs),
+                    input.saw().name(),
+                    other.flatMap(sawn -> sawn.beside(worthBought)));
+            ways = Optional.of(other.filter(sawn -> sawn.cuts.isEmpty())
+                    .map(sawn -> costed.with(OtherSawWork.unable(sawn.job.saw().name(), sawn.leftOut)))
+                    .orElse(costed));
             cashFlow = all.cashFlow(breakEven.get(), work);
         }
         return new JobPlan(
                 input,
                 List.copyOf(green.values()),
-                logs,
-                supply,
-                fallDown,
-                balance,
-                solid,
-                BoardFeet.tally(tally),
+                cuts.logs,
+                cuts.supply,
+                cuts.fallDown,
+                cuts.balance,
+                cuts.solid,
+                cuts.tally,
                 BoardFeet.usable(usable),
                 new JobPlan.Choice(
                         priced ? input.currency() : "bf",
-                        shared.worth(),
-                        shared.bound(),
-                        shared.rounds(),
+                        cuts.shared.worth(),
+                        cuts.shared.bound(),
+                        cuts.shared.rounds(),
                         SURPLUS_SHARE),
                 work,
-                TimeLine.of(input.work(), kerfOfSaw, works),
+                TimeLine.of(input.work(), kerfOfSaw, cuts.works),
                 drying(),
-                heaviestLog(logs),
-                heaviestPiece(logs),
+                heaviestLog(cuts.logs),
+                heaviestPiece(cuts.logs),
                 cost,
                 breakEven,
                 prospects,
@@ -374,7 +435,7 @@ public final class Planner {
         return sum > 0 ? Optional.of(BoardFeet.scale(sum)) : Optional.empty();
     }
 
-    private int rounds() {
+    private static int rounds(JobInput input) {
         return Math.max(
                 LEAST_ROUNDS, Math.min(MOST_ROUNDS, SEARCHES / input.logs().size()));
     }
@@ -399,7 +460,7 @@ public final class Planner {
     }
 
     private Allocation.Sawyer<Optional<SawingPlan>> sawyer(Map<String, PassCost> costs) {
-        int most = rounds() * input.logs().size();
+        int most = rounds(input) * input.logs().size();
         int[] done = {0};
         return prices -> {
             List<CompletableFuture<Allocation.Cut<Optional<SawingPlan>>>> searches = new ArrayList<>();

@@ -1,6 +1,7 @@
 package org.woodyield.show;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -8,11 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.JobCost;
+import org.woodyield.work.SupplyWay;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkInput;
 
@@ -20,7 +23,21 @@ import org.woodyield.work.WorkInput;
 final class MissingPrices {
 
     private static final String JOB = "job.properties";
+    private static final String OTHER_SAW = "other-saw.properties";
     private static final String PRICES = "prices.csv";
+
+    /** A cost that nobody may have, so that its want leaves a bound of what a way costs. */
+    private static final Set<WorkInput> MAY_BE_NOTHING = EnumSet.of(
+            WorkInput.OTHER_OUTLAY,
+            WorkInput.DRYING_PRICE,
+            WorkInput.PLANING_PRICE,
+            WorkInput.BY_PRODUCTS,
+            WorkInput.HIRE_SET_UP,
+            WorkInput.HIRE_LEAST,
+            WorkInput.HIRE_DAMAGE,
+            WorkInput.HIRE_STRIKES,
+            WorkInput.HIRE_HELP,
+            WorkInput.RESALE);
 
     /** What a plan needs to follow the saw year by year, beside all that its saving needs. */
     private static final List<WorkInput> YEARS =
@@ -44,6 +61,15 @@ final class MissingPrices {
     /** An input with the place where its value is written. */
     static String named(WorkInput input) {
         return input.label() + " (" + key(input) + ")";
+    }
+
+    /** An input of a way with the place where its value is written: another saw has a file of its own. */
+    static String named(SupplyWay.Kind kind, WorkInput input) {
+        return input.label() + " (" + key(input) + (isOfOtherSaw(kind, input) ? " in " + OTHER_SAW : "") + ")";
+    }
+
+    private static boolean isOfOtherSaw(SupplyWay.Kind kind, WorkInput input) {
+        return kind == SupplyWay.Kind.OTHER_SAW && input.ofSaw();
     }
 
     static String named(Iterable<WorkInput> inputs) {
@@ -129,7 +155,8 @@ final class MissingPrices {
             case "1/year" -> "NUMBER %";
             default -> input.isMoney() ? unit.replace("money", "AMOUNT") : "NUMBER " + unit;
         };
-        return input.keyOfJob() + " = " + value.replace("/", " per ") + " in " + JOB;
+        return input.keyOfJob() + " = " + value.replace("/", " per ") + " in " + JOB
+                + (MAY_BE_NOTHING.contains(input) ? "; 0 where there is nothing of it" : "");
     }
 
     /** The figures that have no value without the input. */
@@ -149,6 +176,13 @@ final class MissingPrices {
         workValued.addAll(choices(JobPlan.Ways::workValued, input));
         for (String choice : workValued) {
             side("the choice: " + choice, workFree.contains(choice), true).ifPresent(figures::add);
+        }
+        Set<String> boundFree = bounds(JobPlan.Ways::workFree, input);
+        Set<String> boundValued = new LinkedHashSet<>(boundFree);
+        boundValued.addAll(bounds(JobPlan.Ways::workValued, input));
+        for (String choice : boundValued) {
+            side("the rank of the choice: " + choice, boundFree.contains(choice), true)
+                    .ifPresent(figures::add);
         }
         side(
                         "the saw year by year",
@@ -181,20 +215,29 @@ final class MissingPrices {
     private Set<String> choices(Function<JobPlan.Ways, SupplyWays> side, WorkInput input) {
         return plan.ways().stream()
                 .flatMap(ways -> side.apply(ways).leftOut().stream())
-                .filter(out -> out.missing().contains(input))
+                .filter(out -> out.missing().contains(input) && !isOfOtherSaw(out.kind(), input))
                 .map(out -> WorkSections.way(out).toLowerCase(Locale.ROOT))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    /** Choices that have a figure, though this is not in it. */
+    /** The choices of which only a lower bound is known for want of it. */
+    private Set<String> bounds(Function<JobPlan.Ways, SupplyWays> side, WorkInput input) {
+        return plan.ways().stream()
+                .flatMap(ways -> side.apply(ways).bounds().stream())
+                .filter(way -> way.costsMissing().contains(input) && !isOfOtherSaw(way.kind(), input))
+                .map(way -> WorkSections.way(way.kind()).toLowerCase(Locale.ROOT))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Choices that have a figure, though this income is not in it. */
     private Optional<String> notCounted(WorkInput input) {
         String choices = plan.ways().stream()
-                .flatMap(ways -> ways.workFree().ways().stream())
-                .filter(way -> way.notCounted().contains(input.label()))
+                .flatMap(ways -> Stream.concat(ways.workFree().ways().stream(), ways.workFree().bounds().stream()))
+                .filter(way -> way.incomeMissing().contains(input) && !isOfOtherSaw(way.kind(), input))
                 .map(way -> WorkSections.way(way.kind()))
                 .distinct()
                 .map(way -> way.toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));
-        return choices.isEmpty() ? Optional.empty() : Optional.of("its own share of the cost of: " + choices);
+        return choices.isEmpty() ? Optional.empty() : Optional.of("the income of it from: " + choices);
     }
 }

@@ -5,13 +5,19 @@ import static org.woodyield.show.PlanWords.feet;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.MonteCarlo;
@@ -532,13 +538,18 @@ final class WorkSections {
         return Stream.concat(
                         Stream.of(before),
                         Stream.of(
-                                Cell.text(mover.input().label()),
+                                Cell.text(label(mover)),
                                 Cell.text(
                                         (PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
                                 Cell.text(mover.value().source().standing().label()),
                                 money(new Money(mover.lower(), plan.input().currency())),
                                 money(new Money(mover.upper(), plan.input().currency()))))
                 .toArray(Cell[]::new);
+    }
+
+    /** An input that moves a figure, with the saw that it belongs to where there are two. */
+    private static String label(Outlook.Mover mover) {
+        return mover.input().label() + (mover.saw().isEmpty() ? "" : " (" + mover.saw() + ")");
     }
 
     /** What it saves or loses against buying, and what the ranges make of that; no probability where there is no range. */
@@ -580,7 +591,7 @@ final class WorkSections {
 
     /** All ranges that the draws are made from. */
     private void ranges(List<Block> blocks) {
-        Map<WorkInput, InputValue> moving = new EnumMap<>(WorkInput.class);
+        Map<WorkInput, Map<InputValue, Set<String>>> moving = new EnumMap<>(WorkInput.class);
         Stream.concat(
                         Stream.of(
                                         plan.prospects().workFree(),
@@ -592,7 +603,9 @@ final class WorkSections {
                                 .flatMap(ways -> Stream.of(ways.free(), ways.valued()))
                                 .flatMap(choice -> choice.costs().stream()))
                 .flatMap(outlook -> outlook.movers().stream())
-                .forEach(mover -> moving.put(mover.input(), mover.value()));
+                .forEach(mover -> moving.computeIfAbsent(mover.input(), input -> new LinkedHashMap<>())
+                        .computeIfAbsent(mover.value(), value -> new TreeSet<>())
+                        .add(mover.saw()));
         if (moving.isEmpty()) {
             return;
         }
@@ -606,17 +619,19 @@ final class WorkSections {
                 .text("Law", "law")
                 .text("Standing", "standing")
                 .text("Rests on", "source");
-        moving.forEach((input, value) -> {
-            table.row(
-                    Cell.text(MissingPrices.key(input)),
-                    Cell.text(input.label()),
-                    Cell.text(PlanWords.value(value.value())),
-                    Cell.text(PlanWords.range(value.spread())),
-                    Cell.text(unit(input)),
-                    Cell.text(law(value.spread())),
-                    Cell.text(value.source().standing().label()),
-                    Cell.text(PlanWords.title(value.source())));
-        });
+        moving.forEach((input, values) -> values.forEach((value, saws) -> table.row(
+                Cell.text(MissingPrices.key(input)),
+                Cell.text(input.label()
+                        + saws.stream()
+                                .filter(saw -> !saw.isEmpty())
+                                .map(saw -> " (" + saw + ")")
+                                .collect(Collectors.joining())),
+                Cell.text(PlanWords.value(value.value())),
+                Cell.text(PlanWords.range(value.spread())),
+                Cell.text(unit(input)),
+                Cell.text(law(value.spread())),
+                Cell.text(value.source().standing().label()),
+                Cell.text(PlanWords.title(value.source())))));
         blocks.add(new Tabular(table.build()));
         blocks.add(new Prose(
                 "Triangle: likeliest at the value taken, falling to nothing at both ends. Even: every value of"
@@ -650,6 +665,7 @@ final class WorkSections {
                                 "Ways to come by " + feet(ways.workFree().usable())))
                 .text("Own work", "own-work")
                 .text("Way", "way")
+                .text("Costs", "bound")
                 .number("At least", "least")
                 .number("Per usable bf", "per-usable-bf")
                 .number("This job", "this-job")
@@ -666,6 +682,7 @@ final class WorkSections {
                 .text("Range of that", "at-bf-range");
         boolean cross = false;
         List<String> lines = new ArrayList<>();
+        List<String> stretches = new ArrayList<>();
         for (boolean valued : new boolean[] {false, true}) {
             SupplyChoice choice = valued ? ways.valued() : ways.free();
             SupplyWays side = choice.ways();
@@ -674,57 +691,67 @@ final class WorkSections {
                 SupplyWay way = side.ways().get(i);
                 Optional<MonteCarlo.Interval> ends =
                         interval(Optional.of(choice.costs().get(i)));
-                table.row(
-                        Cell.text(work),
-                        Cell.text(way.name()),
-                        money(way.fixed().plus(way.least())),
-                        perFoot(way.perBoardFoot().plus(way.rate())),
-                        money(way.cost(side.usable())),
+                table.row(way(
+                        work,
+                        way,
+                        side.usable(),
                         end(ends, MonteCarlo.Interval::least, 1),
                         end(ends, MonteCarlo.Interval::greatest, 1),
                         choice.cheapestShare(i)
                                 .map(share -> Cell.number(100 * share, 1, 2))
-                                .orElse(Cell.NONE),
-                        Cell.text(String.join("; ", way.notCounted())));
+                                .orElse(Cell.NONE)));
+            }
+            for (SupplyWay way : side.bounds()) {
+                table.row(way(work, way, side.usable(), Cell.NONE, Cell.NONE, Cell.NONE));
             }
             List<SupplyWays.Crossing> crossings = side.crossings();
+            List<String> never = new ArrayList<>();
             for (int i = 0; i < crossings.size(); i++) {
                 SupplyWays.Crossing crossing = crossings.get(i);
+                Optional<SupplyChoice.Volumes> range = choice.crossings().get(i);
+                if (crossing.volumes().isEmpty() && range.isEmpty()) {
+                    never.add(label(crossing.one()) + " before " + label(crossing.other()));
+                    continue;
+                }
                 cross = true;
                 places.row(
                         Cell.text(work),
-                        Cell.text(crossing.one().name()),
-                        Cell.text(crossing.other().name()),
+                        Cell.text(label(crossing.one())),
+                        Cell.text(label(crossing.other())),
                         Cell.text(
                                 crossing.volumes().isEmpty()
                                         ? "never"
                                         : crossing.volumes().stream()
                                                 .map(volume -> NumberText.fixed(volume.value(), 0))
                                                 .collect(Collectors.joining(", "))),
-                        Cell.text(choice.crossings()
-                                .get(i)
-                                .map(volumes -> NumberText.fixed(volumes.least(), 0) + " to "
+                        Cell.text(range.map(volumes -> NumberText.fixed(volumes.least(), 0) + " to "
                                         + volumes.greatest()
                                                 .map(greatest -> NumberText.fixed(greatest, 0))
                                                 .orElse("never"))
                                 .orElse("")));
             }
+            byVolume(side).ifPresent(text -> stretches.add("Own work " + work + ", the cheapest by volume: " + text));
+            if (!never.isEmpty()) {
+                stretches.add("Own work " + work + ", cheaper at every volume: " + String.join("; ", never) + ".");
+            }
             cheapest(choice).ifPresent(best -> lines.add("Own work " + work + ": " + best));
         }
+        ways.other().ifPresent(other -> lines.add(other(other, ways.workFree().usable())));
+        unranked(ways).ifPresent(lines::add);
         for (SupplyWays.LeftOut out : ways.workValued().leftOut()) {
             boolean always = ways.workFree().leftOut().stream()
-                    .anyMatch(other ->
-                            other.kind() == out.kind() && other.finish().equals(out.finish()));
+                    .anyMatch(other -> other.kind() == out.kind() && other.use() == out.use());
             lines.add(way(out) + ": left out" + (always ? "" : " where own work is counted") + ", no "
                     + Stream.concat(
-                                    out.missing().stream().map(MissingPrices::named),
+                                    out.missing().stream().map(input -> MissingPrices.named(out.kind(), input)),
                                     out.unscaled()
                                             ? Stream.of("International 1/4-inch scale of the logs")
                                             : Stream.of())
                             .collect(Collectors.joining(", no "))
                     + ".");
         }
-        if (ways.workFree().ways().isEmpty() && ways.workValued().ways().isEmpty()) {
+        if (Stream.of(ways.workFree(), ways.workValued())
+                .allMatch(side -> side.ways().isEmpty() && side.bounds().isEmpty())) {
             blocks.add(new Points(lines));
             return;
         }
@@ -742,12 +769,97 @@ final class WorkSections {
                                         + " Where they are missing, no range moves that cost.")));
         if (cross) {
             blocks.add(new Tabular(places.build()));
-            blocks.add(
-                    new Prose("No range stands where no input that moves the volume has one, or where two ways change"
-                            + " places more than once, or the other way round, in some draws."));
+            blocks.add(new Prose("Two ways are set beside each other for one use: graded lumber not beside ungraded of"
+                    + " another way. No range stands where no input that moves the volume has one, or where two ways"
+                    + " change places more than once, or the other way round, in some draws."));
+        }
+        if (!stretches.isEmpty()) {
+            blocks.add(new Points(stretches));
         }
         blocks.add(new Points(lines));
         choiceMovers(blocks, ways);
+    }
+
+    /** The cheapest way from nothing on; nothing where one way is alone. */
+    private static Optional<String> byVolume(SupplyWays side) {
+        if (side.ways().size() < 2) {
+            return Optional.empty();
+        }
+        return Optional.of(side.cheapestByVolume().stream()
+                        .map(stretch -> label(stretch.way())
+                                + stretch.upTo()
+                                        .map(end -> " up to " + feet(end))
+                                        .orElse(" beyond"))
+                        .collect(Collectors.joining(", then "))
+                + ".");
+    }
+
+    /** A way in few words. */
+    private static String label(SupplyWay way) {
+        String use = switch (way.use()) {
+            case AS_IT_IS -> "";
+            case GRADED -> " (graded)";
+            case UNGRADED -> " (ungraded)";
+        };
+        return way(way.kind()).toLowerCase(Locale.ROOT) + use;
+    }
+
+    private Cell[] way(String work, SupplyWay way, BoardFeet usable, Cell... drawn) {
+        String bound = way.incomeMissing().isEmpty() ? "" : "no more than";
+        List<String> notCounted = new ArrayList<>();
+        Stream.concat(way.costsMissing().stream(), way.incomeMissing().stream())
+                .forEach(input -> notCounted.add(MissingPrices.named(way.kind(), input)));
+        notCounted.addAll(way.taken());
+        List<Cell> cells = new ArrayList<>(List.of(
+                Cell.text(work),
+                Cell.text(way.name()),
+                Cell.text(way.isWhole() ? bound : "more than"),
+                money(way.fixed().plus(way.least())),
+                perFoot(way.perBoardFoot().plus(way.rate())),
+                money(way.cost(usable))));
+        cells.addAll(List.of(drawn));
+        cells.add(Cell.text(String.join("; ", notCounted)));
+        return cells.toArray(Cell[]::new);
+    }
+
+    /** The lumber of another saw beside that of the plan. */
+    private static String other(JobPlan.OtherSaw other, BoardFeet usable) {
+        return "Another saw, " + other.name() + ": "
+                + other.leftOut()
+                        .map(why -> "left out, " + why + ".")
+                        .orElseGet(() -> "of the same logs it makes " + feet(other.usable()) + "; of the "
+                                + feet(usable) + " of this plan " + feet(other.serves()) + ", thing by thing"
+                                + (other.bought() > 0
+                                        ? ", and " + NumberText.fixed(other.bought(), 1)
+                                                + " bf have to be bought beside"
+                                                + other.price()
+                                                        .map(price -> " at " + NumberText.money(price) + " in the mean")
+                                                        .orElse("")
+                                        : "")
+                                + ". What it makes more of something counts nothing here; "
+                                + "compare-saws sets the two saws side by side.");
+    }
+
+    /** The ways of which only a lower bound is known. */
+    private static Optional<String> unranked(JobPlan.Ways ways) {
+        Map<SupplyWay.Kind, Set<WorkInput>> missing = new EnumMap<>(SupplyWay.Kind.class);
+        for (SupplyWays side : List.of(ways.workFree(), ways.workValued())) {
+            for (SupplyWay way : side.bounds()) {
+                missing.computeIfAbsent(way.kind(), kind -> EnumSet.noneOf(WorkInput.class))
+                        .addAll(way.costsMissing());
+            }
+        }
+        if (missing.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of("Not ranked among the others, since only a lower bound of the cost is known: "
+                + missing.entrySet().stream()
+                        .map(one -> way(one.getKey()).toLowerCase(Locale.ROOT) + ", no "
+                                + one.getValue().stream()
+                                        .map(input -> MissingPrices.named(one.getKey(), input))
+                                        .collect(Collectors.joining(", no ")))
+                        .collect(Collectors.joining("; "))
+                + ". Write 0 for what costs nothing.");
     }
 
     /** What moves the lead of the cheapest way over the next. */
@@ -793,17 +905,44 @@ final class WorkSections {
         return ways.cheapest(ways.usable())
                 .map(way -> alone
                         ? way(way.kind())
-                                + " is the only choice that could be costed; whether it is the cheapest cannot"
+                                + " is the only choice that could be costed in full; whether it is the cheapest cannot"
                                 + " be said."
-                        : "of the choices that could be costed the cheapest for this job is to " + way.name()
-                                + choice.trials()
-                                        .map(trials -> ", and so it is in "
-                                                + share(choice.cheapestShare(choice.cheapest()
-                                                                .orElseThrow())
-                                                        .orElseThrow())
-                                                + " of " + trials + " draws.")
-                                        .orElse(". No input that moves the choice has a range, so there is no"
-                                                + " probability."));
+                        : "of the choices that could be costed in full the cheapest for this job is to " + way.name()
+                                + inDraws(choice)
+                                + incomeMissing(ways, way));
+    }
+
+    /** How often the cheapest at the values is the cheapest, and which is more often. */
+    private static String inDraws(SupplyChoice choice) {
+        return choice.trials()
+                .map(trials -> {
+                    int cheapest = choice.cheapest().orElseThrow();
+                    int leader = choice.leader().orElseThrow();
+                    return ", and so it is in "
+                            + share(choice.cheapestShare(cheapest).orElseThrow()) + " of " + trials
+                            + " draws."
+                            + (leader == cheapest
+                                    ? ""
+                                    : " The ranges lie to one side of the values taken: in more of the draws, "
+                                            + share(choice.cheapestShare(leader).orElseThrow())
+                                            + ", the cheapest is to "
+                                            + choice.ways().ways().get(leader).name() + ".");
+                })
+                .orElse(". No input that moves the choice has a range, so there is no probability.");
+    }
+
+    /** Where income has no price another way may yet be the cheaper. */
+    private static String incomeMissing(SupplyWays ways, SupplyWay cheapest) {
+        Set<String> missing = new LinkedHashSet<>();
+        for (SupplyWay way : ways.ways()) {
+            if (!way.equals(cheapest)) {
+                way.incomeMissing().forEach(input -> missing.add(MissingPrices.named(way.kind(), input)));
+            }
+        }
+        return missing.isEmpty()
+                ? ""
+                : " Income for which no price is given is counted in no way, and another may be cheaper with it: "
+                        + String.join(", ", missing) + ".";
     }
 
     /** The choices like for like, in a sentence or two for the head of a plan; empty where none has a figure. */
@@ -825,7 +964,7 @@ final class WorkSections {
     }
 
     static String way(SupplyWays.LeftOut out) {
-        return way(out.kind()) + out.finish();
+        return way(out.kind()) + out.use().words();
     }
 
     static String way(SupplyWay.Kind kind) {

@@ -32,11 +32,12 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
      * An input that moves the figure.
      *
      * @param input which
+     * @param saw whose it is, by name; empty where there is one saw, or all share it
      * @param value its value and range
      * @param lower the figure with the input one standard deviation lower, though not outside its range
      * @param upper the figure with the input one standard deviation higher, though not outside its range
      */
-    public record Mover(WorkInput input, InputValue value, double lower, double upper) {
+    public record Mover(WorkInput input, String saw, InputValue value, double lower, double upper) {
         /**
          * How far the input moves the figure.
          *
@@ -106,7 +107,7 @@ public record Outlook(double value, Optional<MonteCarlo> drawn, List<Mover> move
             double[] upper = all.apply(inputs.with(input, InputValue.of(high, given.source())));
             for (int i = 0; i < values.length; i++) {
                 if (differ(lower[i], upper[i])) {
-                    movers.get(i).add(new Mover(input, given, lower[i], upper[i]));
+                    movers.get(i).add(new Mover(input, "", given, lower[i], upper[i]));
                 }
             }
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.woodyield.measure.Draws;
@@ -126,13 +127,43 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
      */
     public <T> List<Spread> spreads(
             BiFunction<Integer, WorkInputs, T> model, List<ToDoubleFunction<List<T>>> figures, long seed, int trials) {
+        return spreads(model, Function.identity(), figures, seed, trials);
+    }
+
+    /**
+     * Looks at several figures over the ranges, with the same draws for all, of something that is computed from all saws
+     * together.
+     *
+     * @param <T> what is computed of one saw
+     * @param <U> what is computed of them all
+     * @param model computes it from the index and the inputs of a saw
+     * @param together computes something from that of all saws, once for all figures
+     * @param figures take a figure each from it
+     * @param seed of the draws
+     * @param trials how many draws, 100 or more
+     * @return a spread for each figure, in the same order
+     * @throws OutOfDomainException if a figure is not finite, trials is below 100, or a range hardly meets the limits of its
+     *     input
+     */
+    public <T, U> List<Spread> spreads(
+            BiFunction<Integer, WorkInputs, T> model,
+            Function<List<T>, U> together,
+            List<ToDoubleFunction<U>> figures,
+            long seed,
+            int trials) {
         List<T> asGiven = computed(model, inputs);
-        double[] values = taken(figures, asGiven);
+        Function<List<T>, double[]> all = results -> {
+            U joint = together.apply(results);
+            return figures.stream()
+                    .mapToDouble(figure -> figure.applyAsDouble(joint))
+                    .toArray();
+        };
+        double[] values = all.apply(asGiven);
         List<List<Mover>> movers = new ArrayList<>();
         figures.forEach(figure -> movers.add(new ArrayList<>()));
         for (Range range : ranges) {
-            double[] lower = taken(figures, moved(model, asGiven, range, false));
-            double[] upper = taken(figures, moved(model, asGiven, range, true));
+            double[] lower = all.apply(moved(model, asGiven, range, false));
+            double[] upper = all.apply(moved(model, asGiven, range, true));
             for (int i = 0; i < values.length; i++) {
                 if (Outlook.differ(lower[i], upper[i])) {
                     movers.get(i).add(new Mover(range, lower[i], upper[i]));
@@ -141,7 +172,7 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
         }
         List<MonteCarlo> drawn = ranges.isEmpty()
                 ? List.of()
-                : MonteCarlo.runAll(draws -> taken(figures, computed(model, draw(draws))), values.length, seed, trials);
+                : MonteCarlo.runAll(draws -> all.apply(computed(model, draw(draws))), values.length, seed, trials);
         List<Spread> spreads = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             List<Mover> some = movers.get(i);
@@ -160,12 +191,6 @@ public record SawDraws(List<WorkInputs> inputs, List<Range> ranges) {
             results.add(model.apply(saw, some.get(saw)));
         }
         return results;
-    }
-
-    private static <T> double[] taken(List<ToDoubleFunction<List<T>>> figures, List<T> results) {
-        return figures.stream()
-                .mapToDouble(figure -> figure.applyAsDouble(results))
-                .toArray();
     }
 
     /** What is computed of each saw with one input a standard deviation higher or lower; the saws without it stay. */

@@ -51,16 +51,22 @@ public record SupplyChoice(
     /**
      * Looks at one choice or more over the ranges of the inputs, with the same draws for all.
      *
-     * @param inputs values and ranges
-     * @param model gives the ways of each choice; as many choices, and at least the ways that it gives at the values
+     * @param draws values and ranges of each saw that a way saws with
+     * @param saws the names of these saws
+     * @param model gives the ways of each choice from the inputs of all saws; as many choices, and at least the ways that it
+     *     gives at the values
      * @param seed of the draws
      * @param trials how many draws, 100 or more
      * @return the choices, in the order of the model
      * @throws OutOfDomainException as {@link Outlook#of}
      */
     public static List<SupplyChoice> ofAll(
-            WorkInputs inputs, Function<WorkInputs, List<SupplyWays>> model, long seed, int trials) {
-        List<SupplyWays> given = model.apply(inputs);
+            SawDraws draws,
+            List<String> saws,
+            Function<List<WorkInputs>, List<SupplyWays>> model,
+            long seed,
+            int trials) {
+        List<SupplyWays> given = model.apply(draws.inputs());
         List<List<SupplyWays.Crossing>> pairs =
                 given.stream().map(SupplyWays::crossings).toList();
         List<ToDoubleFunction<List<Drawn>>> figures = new ArrayList<>();
@@ -83,7 +89,7 @@ public record SupplyChoice(
         List<Set<String>> names = given.stream()
                 .map(side -> side.ways().stream().map(SupplyWay::name).collect(Collectors.toSet()))
                 .toList();
-        Function<WorkInputs, List<Drawn>> drawing = some -> {
+        Function<List<WorkInputs>, List<Drawn>> drawing = some -> {
             List<SupplyWays> all = model.apply(some);
             List<Drawn> drawn = new ArrayList<>();
             for (int i = 0; i < given.size(); i++) {
@@ -91,7 +97,9 @@ public record SupplyChoice(
             }
             return drawn;
         };
-        List<Outlook> outlooks = Outlook.ofAll(inputs, drawing, figures, seed, trials);
+        List<Outlook> outlooks = draws.spreads((saw, some) -> some, drawing, figures, seed, trials).stream()
+                .map(spread -> outlook(draws, saws, spread))
+                .toList();
         List<SupplyChoice> choices = new ArrayList<>();
         int from = 0;
         for (int i = 0; i < given.size(); i++) {
@@ -111,6 +119,22 @@ public record SupplyChoice(
         return List.copyOf(choices);
     }
 
+    private static Outlook outlook(SawDraws draws, List<String> saws, SawDraws.Spread spread) {
+        List<Outlook.Mover> movers = new ArrayList<>();
+        for (SawDraws.Mover mover : spread.movers()) {
+            SawDraws.Range range = mover.range();
+            movers.add(new Outlook.Mover(
+                    range.input(),
+                    range.saws().size() == saws.size()
+                            ? ""
+                            : range.saws().stream().map(saws::get).collect(Collectors.joining(", ")),
+                    draws.inputs().get(range.saws().get(0)).required(range.input()),
+                    mover.lower(),
+                    mover.upper()));
+        }
+        return new Outlook(spread.value(), spread.drawn(), movers);
+    }
+
     private static double lead(List<Double> costs, int way) {
         double lead = Double.POSITIVE_INFINITY;
         for (int other = 0; other < costs.size(); other++) {
@@ -128,6 +152,7 @@ public record SupplyChoice(
         SupplyWays same = new SupplyWays(
                 usable,
                 some.ways().stream().filter(way -> names.contains(way.name())).toList(),
+                List.of(),
                 List.of());
         List<Double> costs =
                 same.ways().stream().map(way -> way.cost(usable).amount()).toList();
@@ -179,6 +204,25 @@ public record SupplyChoice(
         Outlook lead = leads.isEmpty() ? costs.get(index) : leads.get(index);
         double unmoved = lead.value() > 0 ? 1 : 0;
         return trials().map(any -> lead.probabilityAbove(0).orElse(unmoved));
+    }
+
+    /**
+     * The place of the way that is the cheapest in most draws, which need not be the one at the values: where ranges lie to one
+     * side of them, another may lead.
+     *
+     * @return index from 0, the first of equals; empty where there is no probability
+     */
+    public Optional<Integer> leader() {
+        Optional<Integer> leader = Optional.empty();
+        double most = -1;
+        for (int i = 0; i < leads.size(); i++) {
+            Optional<Double> share = cheapestShare(i);
+            if (share.isPresent() && share.get() > most) {
+                most = share.get();
+                leader = Optional.of(i);
+            }
+        }
+        return leader;
     }
 
     /**

@@ -1,9 +1,11 @@
 package org.woodyield.work;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Money;
@@ -20,15 +22,27 @@ import org.woodyield.working.Working;
  * cross at no more than three volumes, found exactly.
  *
  * @param kind which of the ways
+ * @param use how its lumber is used
  * @param name in words
  * @param fixed spent whatever the volume
  * @param perBoardFoot spent for each usable board foot; negative where it earns
  * @param least the least amount of the charge
  * @param rate of the charge by the usable board foot
- * @param notCounted what nobody gave and is therefore not in it
+ * @param costsMissing costs for which nobody gave a price, so that it costs more than is said
+ * @param incomeMissing income for which nobody gave a price, so that it costs no more than is said
+ * @param taken what was taken about it, in words
  */
 public record SupplyWay(
-        Kind kind, String name, Money fixed, Money perBoardFoot, Money least, Money rate, List<String> notCounted) {
+        Kind kind,
+        Use use,
+        String name,
+        Money fixed,
+        Money perBoardFoot,
+        Money least,
+        Money rate,
+        Set<WorkInput> costsMissing,
+        Set<WorkInput> incomeMissing,
+        List<String> taken) {
 
     private static final Source DEFINITION = Sources.get("definition");
     private static final Domain VOLUME = Domain.positive("usable lumber", "bf");
@@ -47,9 +61,51 @@ public record SupplyWay(
         SELL_AND_BUY
     }
 
-    /** Keeps an immutable copy. */
+    /** How lumber is used. */
+    public enum Use {
+        /** As it is bought, or sawn where the authority accepts it. */
+        AS_IT_IS(""),
+        /** Sawn, and graded by a grader. */
+        GRADED(", graded"),
+        /** Sawn, and not graded: where no grade is asked for. */
+        UNGRADED(", ungraded, where no grade is asked for");
+
+        private final String words;
+
+        Use(String words) {
+            this.words = words;
+        }
+
+        /**
+         * What stands behind the name of a way.
+         *
+         * @return words with a comma before them, or nothing
+         */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Keeps immutable copies. */
     public SupplyWay {
-        notCounted = List.copyOf(notCounted);
+        costsMissing = inOrder(costsMissing);
+        incomeMissing = inOrder(incomeMissing);
+        taken = List.copyOf(taken);
+    }
+
+    private static Set<WorkInput> inOrder(Set<WorkInput> inputs) {
+        EnumSet<WorkInput> copy = EnumSet.noneOf(WorkInput.class);
+        copy.addAll(inputs);
+        return Collections.unmodifiableSet(copy);
+    }
+
+    /**
+     * Whether all that it costs has a price; only then can it be said to be cheaper than another.
+     *
+     * @return false where it costs more than is said
+     */
+    public boolean isWhole() {
+        return costsMissing.isEmpty();
     }
 
     /**
@@ -67,12 +123,21 @@ public record SupplyWay(
         }
         Money outlay = money.outlay().get();
         Money nothing = new Money(0, outlay.currency());
-        List<String> notCounted = Stream.of(WorkInput.OTHER_OUTLAY, WorkInput.RESALE)
-                .filter(money.missing()::contains)
-                .map(WorkInput::label)
-                .toList();
-        return Optional.of(
-                new SupplyWay(Kind.OTHER_SAW, name, outlay, side.runningPerBoardFoot(), nothing, nothing, notCounted));
+        return Optional.of(new SupplyWay(
+                Kind.OTHER_SAW,
+                Use.AS_IT_IS,
+                name,
+                outlay,
+                side.runningPerBoardFoot(),
+                nothing,
+                nothing,
+                absent(money, WorkInput.OTHER_OUTLAY),
+                absent(money, WorkInput.RESALE),
+                List.of()));
+    }
+
+    private static Set<WorkInput> absent(BreakEven money, WorkInput input) {
+        return money.missing().contains(input) ? Set.of(input) : Set.of();
     }
 
     /**
@@ -150,6 +215,11 @@ public record SupplyWay(
             crossings.add(BoardFeet.usable(Double.isNaN(touched) ? last - before / slope : touched));
         }
         return List.copyOf(crossings);
+    }
+
+    /** Whether the two answer one question: lumber of one use, or one way to come by it with two uses. */
+    boolean isComparedWith(SupplyWay other) {
+        return kind == other.kind || use == other.use || use == Use.AS_IT_IS || other.use == Use.AS_IT_IS;
     }
 
     private double difference(SupplyWay other, double volume) {

@@ -14,27 +14,30 @@ import org.woodyield.measure.Money;
  * The ways to come by the lumber of a job, like for like: what is sawn has to be dried, planed and, where nobody accepts it
  * ungraded, graded before it stands in for bought lumber.
  *
- * <p>A way needs its prices; where one is missing the way is left out by name. What a reader may have no need of (drying,
- * planing, a set-up) is not counted where nobody gave a price, and the way says so. Sawn lumber is counted as graded, by the
+ * <p>A way needs its prices; where one is missing the way is left out by name. Where only a cost beside them is missing that a
+ * reader may have no need of (drying, planing, a set-up), a lower bound of what it costs is known: it is told, but the way is not
+ * ranked among the others, since nobody said that it costs nothing. Income without a price (resale, slabs) is not counted, and the
+ * way costs no more than is said. Sawn lumber is counted as graded, by the
  * grader's visit and rate, and as ungraded lumber that serves only where no grade is asked for, at the loss of the difference in
  * price. Where none of the three is given, it is taken that the authority accepts it ungraded; where some are, each of the two
  * needs its own, and one that lacks any is left out by name.
  *
  * @param usable lumber of the job
- * @param ways those that have their prices, in the order of {@link SupplyWay.Kind}
+ * @param ways those that have all their prices, in the order of {@link SupplyWay.Kind}
+ * @param bounds those that lack a cost, in that order: each costs more than it says
  * @param leftOut ways that have not, each with what is missing
  */
-public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> leftOut) {
+public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay> bounds, List<LeftOut> leftOut) {
 
     /**
      * A way without its prices.
      *
      * @param kind which
-     * @param finish how its lumber would be used, as in the name of the way, such as {@code ", graded"}; empty for the whole way
+     * @param use how its lumber would be used; as it is for the whole way
      * @param missing what nobody gave, in the order of {@link WorkInput}
      * @param unscaled whether it needs a scale of the logs and they have none
      */
-    public record LeftOut(SupplyWay.Kind kind, String finish, Set<WorkInput> missing, boolean unscaled) {
+    public record LeftOut(SupplyWay.Kind kind, SupplyWay.Use use, Set<WorkInput> missing, boolean unscaled) {
         /** Keeps an immutable copy. */
         public LeftOut {
             EnumSet<WorkInput> copy = EnumSet.noneOf(WorkInput.class);
@@ -60,6 +63,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
     /** Keeps immutable copies. */
     public SupplyWays {
         ways = List.copyOf(ways);
+        bounds = List.copyOf(bounds);
         leftOut = List.copyOf(leftOut);
     }
 
@@ -81,19 +85,31 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
             BoardFeet tally,
             Optional<BoardFeet> scale,
             boolean ownWorkValued) {
-        return new Collector(inputs, currency, cost, ownWorkValued).collect(tally, scale);
+        return of(inputs, currency, cost, Optional.empty(), tally, scale, ownWorkValued);
     }
 
     /**
-     * These ways and one more, another saw for instance.
+     * The ways of a job, another saw among them. For the same lumber, what the other saw makes less of a thing wanted is bought;
+     * what it makes more is worth nothing here.
      *
-     * @param way in the same currency
-     * @return a copy with the way at the end
+     * @param inputs prices
+     * @param currency the currency of the prices
+     * @param cost what sawing it with the saw of the job costs
+     * @param other the other saw on the same logs, if there is one
+     * @param tally board feet sawn, by which a travelling sawyer is paid
+     * @param scale International 1/4-inch scale of the logs that the lumber comes from, if they have one
+     * @param ownWorkValued whether own hours count at the wage
+     * @return the ways
      */
-    public SupplyWays with(SupplyWay way) {
-        List<SupplyWay> more = new ArrayList<>(ways);
-        more.add(way);
-        return new SupplyWays(usable, more, leftOut);
+    public static SupplyWays of(
+            WorkInputs inputs,
+            String currency,
+            JobCost cost,
+            Optional<OtherSaw> other,
+            BoardFeet tally,
+            Optional<BoardFeet> scale,
+            boolean ownWorkValued) {
+        return new Collector(inputs, currency, cost, ownWorkValued).collect(other, tally, scale);
     }
 
     /**
@@ -107,9 +123,9 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
     }
 
     /**
-     * Each two ways beside each other.
+     * Each two ways beside each other, for one use: graded lumber is not set beside ungraded of another way.
      *
-     * @return all pairs in the order of the ways, those too that never change places; of each pair the way first that is the
+     * @return all such pairs in the order of the ways, those too that never change places; of each pair the way first that is the
      *     cheaper of small volumes
      */
     public List<Crossing> crossings() {
@@ -118,6 +134,9 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
             for (int j = i + 1; j < ways.size(); j++) {
                 SupplyWay one = ways.get(i);
                 SupplyWay other = ways.get(j);
+                if (!one.isComparedWith(other)) {
+                    continue;
+                }
                 List<BoardFeet> volumes = one.crossings(other);
                 BoardFeet below = volumes.isEmpty()
                         ? usable
@@ -129,12 +148,63 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
         return List.copyOf(crossings);
     }
 
+    /**
+     * A stretch of volumes in which one way is the cheapest.
+     *
+     * @param way which
+     * @param upTo usable board feet at its end; empty for the last, which has none
+     */
+    public record Stretch(SupplyWay way, Optional<BoardFeet> upTo) {}
+
+    /**
+     * The cheapest way by volume, from nothing on.
+     *
+     * @return one stretch after the other, each of another way than the one before; empty where no way has its prices
+     */
+    public List<Stretch> cheapestByVolume() {
+        List<Double> ends = new ArrayList<>();
+        for (SupplyWay one : ways) {
+            for (SupplyWay other : ways) {
+                one.crossings(other).forEach(volume -> ends.add(volume.value()));
+            }
+        }
+        List<Double> sorted = ends.stream().distinct().sorted().toList();
+        List<Stretch> stretches = new ArrayList<>();
+        for (int i = 0; i <= sorted.size() && !ways.isEmpty(); i++) {
+            double from = i == 0 ? 0 : sorted.get(i - 1);
+            boolean last = i == sorted.size();
+            double within = last ? 2 * from + 1 : (from + sorted.get(i)) / 2;
+            SupplyWay way = cheapest(BoardFeet.usable(within)).orElseThrow();
+            Optional<BoardFeet> upTo = last ? Optional.empty() : Optional.of(BoardFeet.usable(sorted.get(i)));
+            int before = stretches.size() - 1;
+            if (before >= 0 && stretches.get(before).way().equals(way)) {
+                stretches.set(before, new Stretch(way, upTo));
+            } else {
+                stretches.add(new Stretch(way, upTo));
+            }
+        }
+        return List.copyOf(stretches);
+    }
+
     /** What a sawn board foot needs before it is like a bought one, or what it is short of it. */
-    private record Finish(String words, double fixed, double perBoardFoot, List<String> notCounted) {}
+    private record Finish(SupplyWay.Use use, double fixed, double perBoardFoot, Lacks lacks) {}
+
+    /** Prices that nobody gave, and what was taken instead. */
+    private record Lacks(Set<WorkInput> costs, Set<WorkInput> income, List<String> taken) {
+        Lacks and(Set<WorkInput> moreCosts, Set<WorkInput> moreIncome) {
+            return new Lacks(union(costs, moreCosts), union(income, moreIncome), taken);
+        }
+
+        private static Set<WorkInput> union(Set<WorkInput> some, Set<WorkInput> others) {
+            EnumSet<WorkInput> all = EnumSet.noneOf(WorkInput.class);
+            all.addAll(some);
+            all.addAll(others);
+            return all;
+        }
+    }
 
     private static final class Collector {
-        private static final String GRADED = ", graded";
-        private static final String UNGRADED = ", ungraded, where no grade is asked for";
+        private static final Lacks NOTHING = new Lacks(Set.of(), Set.of(), List.of());
 
         private final WorkInputs inputs;
         private final String currency;
@@ -150,171 +220,235 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<LeftOut> l
             this.ownWorkValued = ownWorkValued;
         }
 
-        SupplyWays collect(BoardFeet tally, Optional<BoardFeet> scale) {
+        SupplyWays collect(Optional<OtherSaw> other, BoardFeet tally, Optional<BoardFeet> scale) {
             buy();
             ownSaw();
+            other.ifPresent(this::otherSaw);
             hiredSawyer(tally);
             sellAndBuy(scale);
-            return new SupplyWays(cost.usable(), ways, leftOut);
+            return new SupplyWays(
+                    cost.usable(),
+                    ways.stream().filter(SupplyWay::isWhole).toList(),
+                    ways.stream().filter(way -> !way.isWhole()).toList(),
+                    leftOut);
         }
 
         private Money money(double amount) {
             return new Money(amount, currency);
         }
 
-        private double orNothing(WorkInput input) {
-            return inputs.find(input).map(InputValue::value).orElse(0.0);
-        }
-
-        private List<String> absent(WorkInput... wanted) {
-            return lacking(wanted).stream().map(WorkInput::label).toList();
+        /** Of a price whose want the way tells. */
+        private static double known(WorkInputs some, WorkInput input) {
+            return some.find(input).map(InputValue::value).orElse(0.0);
         }
 
         private Set<WorkInput> lacking(WorkInput... wanted) {
+            return lacking(inputs, wanted);
+        }
+
+        private static Set<WorkInput> lacking(WorkInputs some, WorkInput... wanted) {
             Set<WorkInput> lacking = EnumSet.noneOf(WorkInput.class);
             for (WorkInput input : wanted) {
-                if (inputs.find(input).isEmpty()) {
+                if (some.find(input).isEmpty()) {
                     lacking.add(input);
                 }
             }
             return lacking;
         }
 
-        private boolean lacks(SupplyWay.Kind kind, Set<WorkInput> missing) {
-            return !complete(kind, "", missing);
+        /** Whether a way lacks a price that it cannot do without; then what else it lacks is named with it. */
+        private boolean lacks(SupplyWay.Kind kind, Set<WorkInput> missing, Set<WorkInput> costs) {
+            return !complete(kind, SupplyWay.Use.AS_IT_IS, missing.isEmpty() ? missing : Lacks.union(missing, costs));
         }
 
         private void add(
                 SupplyWay.Kind kind,
+                SupplyWay.Use use,
                 String name,
                 double fixed,
                 double perBoardFoot,
                 double least,
                 double rate,
-                List<String> notCounted) {
+                Lacks lacks) {
             ways.add(new SupplyWay(
-                    kind, name, money(fixed), money(perBoardFoot), money(least), money(rate), notCounted));
+                    kind,
+                    use,
+                    name + use.words(),
+                    money(fixed),
+                    money(perBoardFoot),
+                    money(least),
+                    money(rate),
+                    lacks.costs,
+                    lacks.income,
+                    lacks.taken));
         }
 
         private void buy() {
-            if (!lacks(SupplyWay.Kind.BUY, lacking(WorkInput.LUMBER_PRICE))) {
-                add(SupplyWay.Kind.BUY, "buy the lumber", 0, inputs.get(WorkInput.LUMBER_PRICE), 0, 0, List.of());
+            if (!lacks(SupplyWay.Kind.BUY, lacking(WorkInput.LUMBER_PRICE), Set.of())) {
+                add(
+                        SupplyWay.Kind.BUY,
+                        SupplyWay.Use.AS_IT_IS,
+                        "buy the lumber",
+                        0,
+                        inputs.get(WorkInput.LUMBER_PRICE),
+                        0,
+                        0,
+                        NOTHING);
             }
         }
 
         private void ownSaw() {
-            Set<WorkInput> missing = lacking(WorkInput.PURCHASE);
-            cost.leftOutOfRunning(ownWorkValued).values().forEach(missing::addAll);
-            List<Finish> finishes = finishes(SupplyWay.Kind.OWN_SAW);
-            if (lacks(SupplyWay.Kind.OWN_SAW, missing)) {
+            saw(SupplyWay.Kind.OWN_SAW, "buy the saw and saw", inputs, cost, 1, 0);
+        }
+
+        private void otherSaw(OtherSaw other) {
+            saw(
+                    SupplyWay.Kind.OTHER_SAW,
+                    "buy another saw, " + other.name() + ", and saw"
+                            + (other.bought() > 0 ? ", buying what lacks" : ""),
+                    other.inputs(),
+                    other.cost(),
+                    other.serves().value() / cost.usable().value(),
+                    other.bought() / cost.usable().value());
+        }
+
+        /**
+         * Sawing with a saw that is bought.
+         *
+         * @param serves what it makes of the lumber of the job, as a share
+         * @param bought what has to be bought beside, as a share
+         */
+        private void saw(
+                SupplyWay.Kind kind, String name, WorkInputs its, JobCost itsCost, double serves, double bought) {
+            Set<WorkInput> missing = lacking(its, WorkInput.PURCHASE);
+            itsCost.leftOutOfRunning(ownWorkValued).values().forEach(missing::addAll);
+            if (bought > 0) {
+                missing.addAll(lacking(its, WorkInput.LUMBER_PRICE));
+            }
+            List<Finish> finishes = finishes(kind);
+            Set<WorkInput> costs = lacking(its, WorkInput.OTHER_OUTLAY);
+            if (lacks(kind, missing, Lacks.union(costs, finishing()))) {
                 return;
             }
             double outlay = Math.max(
-                    0,
-                    inputs.get(WorkInput.PURCHASE) + orNothing(WorkInput.OTHER_OUTLAY) - orNothing(WorkInput.RESALE));
-            double running = cost.perBoardFoot(cost.running(ownWorkValued)).amount();
+                    0, its.get(WorkInput.PURCHASE) + known(its, WorkInput.OTHER_OUTLAY) - known(its, WorkInput.RESALE));
+            double running =
+                    itsCost.perBoardFoot(itsCost.running(ownWorkValued)).amount();
+            double beside = bought > 0 ? bought * its.get(WorkInput.LUMBER_PRICE) : 0;
             for (Finish finish : finishes) {
-                List<String> notCounted = new ArrayList<>(absent(WorkInput.OTHER_OUTLAY, WorkInput.RESALE));
-                notCounted.addAll(finish.notCounted);
                 add(
-                        SupplyWay.Kind.OWN_SAW,
-                        "buy the saw and saw" + finish.words,
+                        kind,
+                        finish.use,
+                        name,
                         outlay + finish.fixed,
-                        running + finish.perBoardFoot,
+                        running + beside + serves * finish.perBoardFoot,
                         0,
                         0,
-                        notCounted);
+                        finish.lacks.and(costs, lacking(its, WorkInput.RESALE)));
             }
         }
 
         private void hiredSawyer(BoardFeet tally) {
             Set<WorkInput> missing = lacking(WorkInput.HIRE_RATE, WorkInput.LOG_PRICE);
-            // A range that begins at nothing helps in the draws: what they need is missing from the first.
-            boolean helps = inputs.find(WorkInput.HIRE_HELP)
-                    .filter(hours -> hours.value() > 0 || hours.hasSpread())
-                    .isPresent();
-            if (ownWorkValued && helps) {
+            boolean helps = ownWorkValued && mayBeAny(WorkInput.HIRE_HELP);
+            if (helps && inputs.find(WorkInput.HIRE_HELP).isPresent()) {
                 missing.addAll(lacking(WorkInput.WAGE));
             }
             List<Finish> finishes = finishes(SupplyWay.Kind.HIRED_SAWYER);
-            if (lacks(SupplyWay.Kind.HIRED_SAWYER, missing)) {
+            Set<WorkInput> costs = lacking(WorkInput.HIRE_SET_UP, WorkInput.HIRE_LEAST);
+            if (mayBeAny(WorkInput.HIRE_STRIKES) && mayBeAny(WorkInput.HIRE_DAMAGE)) {
+                costs.addAll(lacking(WorkInput.HIRE_STRIKES, WorkInput.HIRE_DAMAGE));
+            }
+            if (helps) {
+                costs.addAll(lacking(WorkInput.HIRE_HELP));
+            }
+            if (lacks(SupplyWay.Kind.HIRED_SAWYER, missing, Lacks.union(costs, finishing()))) {
                 return;
             }
             double perUsable = tally.value() / cost.usable().value();
-            double help = ownWorkValued && helps
+            double help = helps && inputs.find(WorkInput.HIRE_HELP).isPresent()
                     ? inputs.get(WorkInput.HIRE_HELP)
                             * inputs.get(WorkInput.WAGE)
                             / cost.usable().value()
                     : 0;
-            double damage = orNothing(WorkInput.HIRE_STRIKES)
-                    * orNothing(WorkInput.HIRE_DAMAGE)
+            double damage = known(inputs, WorkInput.HIRE_STRIKES)
+                    * known(inputs, WorkInput.HIRE_DAMAGE)
                     / cost.usable().value();
             for (Finish finish : finishes) {
-                List<String> notCounted = new ArrayList<>(absent(
-                        WorkInput.HIRE_SET_UP,
-                        WorkInput.HIRE_LEAST,
-                        WorkInput.HIRE_DAMAGE,
-                        WorkInput.HIRE_STRIKES,
-                        WorkInput.HIRE_HELP));
-                notCounted.addAll(finish.notCounted);
                 add(
                         SupplyWay.Kind.HIRED_SAWYER,
-                        "have it sawn by a travelling sawyer" + finish.words,
-                        orNothing(WorkInput.HIRE_SET_UP) + finish.fixed,
+                        finish.use,
+                        "have it sawn by a travelling sawyer",
+                        known(inputs, WorkInput.HIRE_SET_UP) + finish.fixed,
                         inputs.get(WorkInput.LOG_PRICE) + help + damage + finish.perBoardFoot,
-                        orNothing(WorkInput.HIRE_LEAST),
+                        known(inputs, WorkInput.HIRE_LEAST),
                         inputs.get(WorkInput.HIRE_RATE) * perUsable,
-                        notCounted);
+                        finish.lacks.and(costs, Set.of()));
             }
+        }
+
+        /** Whether something is not said to be nothing. A range that begins at nothing may be some in a draw. */
+        private boolean mayBeAny(WorkInput input) {
+            return inputs.find(input)
+                    .map(given -> given.value() > 0 || given.hasSpread())
+                    .orElse(true);
         }
 
         private void sellAndBuy(Optional<BoardFeet> scale) {
             Set<WorkInput> missing = lacking(WorkInput.LOG_SALE, WorkInput.LUMBER_PRICE);
             if (scale.isEmpty() || !missing.isEmpty()) {
-                leftOut.add(new LeftOut(SupplyWay.Kind.SELL_AND_BUY, "", missing, scale.isEmpty()));
+                leftOut.add(new LeftOut(SupplyWay.Kind.SELL_AND_BUY, SupplyWay.Use.AS_IT_IS, missing, scale.isEmpty()));
                 return;
             }
             double scaled = scale.get().value() / cost.usable().value();
             add(
                     SupplyWay.Kind.SELL_AND_BUY,
+                    SupplyWay.Use.AS_IT_IS,
                     "sell the logs and buy the lumber",
                     0,
                     inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LOG_SALE) * scaled,
                     0,
                     0,
-                    List.of());
+                    NOTHING);
+        }
+
+        /** What finishing costs beside grading, as far as it has no price. */
+        private Set<WorkInput> finishing() {
+            return lacking(WorkInput.DRYING_PRICE, WorkInput.PLANING_PRICE);
         }
 
         /** Those that have their prices; the others are left out by name. */
         private List<Finish> finishes(SupplyWay.Kind kind) {
-            List<String> notCounted = absent(WorkInput.DRYING_PRICE, WorkInput.PLANING_PRICE, WorkInput.BY_PRODUCTS);
-            double each = orNothing(WorkInput.DRYING_PRICE)
-                    + orNothing(WorkInput.PLANING_PRICE)
-                    - orNothing(WorkInput.BY_PRODUCTS);
+            Lacks lacks = NOTHING.and(finishing(), lacking(WorkInput.BY_PRODUCTS));
+            double each = known(inputs, WorkInput.DRYING_PRICE)
+                    + known(inputs, WorkInput.PLANING_PRICE)
+                    - known(inputs, WorkInput.BY_PRODUCTS);
             WorkInput[] grading = {WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE, WorkInput.LESSER_PRICE};
             if (lacking(grading).size() == grading.length) {
-                List<String> taken = new ArrayList<>(notCounted);
-                taken.add("grading: it is taken that the authority accepts ungraded lumber");
-                return List.of(new Finish("", 0, each, taken));
+                Lacks ungraded = new Lacks(
+                        lacks.costs,
+                        lacks.income,
+                        List.of("grading: it is taken that the authority accepts ungraded lumber"));
+                return List.of(new Finish(SupplyWay.Use.AS_IT_IS, 0, each, ungraded));
             }
             List<Finish> finishes = new ArrayList<>();
-            if (complete(kind, GRADED, lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE))) {
+            if (complete(kind, SupplyWay.Use.GRADED, lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE))) {
                 finishes.add(new Finish(
-                        GRADED,
+                        SupplyWay.Use.GRADED,
                         inputs.get(WorkInput.GRADER_VISIT),
                         each + inputs.get(WorkInput.GRADER_RATE),
-                        notCounted));
+                        lacks));
             }
-            if (complete(kind, UNGRADED, lacking(WorkInput.LUMBER_PRICE, WorkInput.LESSER_PRICE))) {
+            if (complete(kind, SupplyWay.Use.UNGRADED, lacking(WorkInput.LUMBER_PRICE, WorkInput.LESSER_PRICE))) {
                 double loss = inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LESSER_PRICE);
-                finishes.add(new Finish(UNGRADED, 0, each + Math.max(0, loss), notCounted));
+                finishes.add(new Finish(SupplyWay.Use.UNGRADED, 0, each + Math.max(0, loss), lacks));
             }
             return finishes;
         }
 
-        private boolean complete(SupplyWay.Kind kind, String finish, Set<WorkInput> missing) {
+        private boolean complete(SupplyWay.Kind kind, SupplyWay.Use use, Set<WorkInput> missing) {
             if (!missing.isEmpty()) {
-                leftOut.add(new LeftOut(kind, finish, missing, false));
+                leftOut.add(new LeftOut(kind, use, missing, false));
             }
             return missing.isEmpty();
         }

@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -118,7 +120,9 @@ class MissingPricesTest {
                 .last()
                 .asString()
                 .startsWith("money.grader-rate,")
-                .contains("the choice: this saw, graded; the choice: a travelling sawyer, graded");
+                .contains(
+                        "the choice: this saw, graded; the choice: another saw, graded; the choice: a travelling sawyer,"
+                                + " graded");
         assertThat(words(noRate))
                 .contains("This saw, graded: left out, no grading, per usable board foot (money.grader-rate).");
         EditedDemo noVisit = EditedDemo.small(folder.resolve("visit")).with(JOB, "money.grader-visit = 260\n", "");
@@ -131,6 +135,50 @@ class MissingPricesTest {
                 .asString()
                 .startsWith("money.lesser-price,")
                 .contains("this saw, ungraded, where no grade is asked for");
+    }
+
+    /** What nobody said to cost nothing takes no part in the choice, and the page says first which key it is. */
+    @Test
+    void aWayThatLacksACostIsNotRanked() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with(JOB, "money.hire-set-up = 90\n", "")
+                .with(JOB, "money.hire-rate = 0.45 per bf", "money.hire-rate = 0.01 per bf")
+                .with(JOB, "money.hire-least = 200\n", "money.hire-least = 0\n")
+                .with(JOB, "money.hire-damage = 40\n", "money.hire-damage = 0\n")
+                .with(JOB, "money.grader-visit = 260\n", "money.grader-visit = 0\n")
+                .with(JOB, "money.log-sale = 0.30 (0.20 to 0.45) per bf\n", "money.log-sale = 0 per bf\n");
+        assertThat(words(job))
+                .contains("Prices are missing: money.hire-set-up.")
+                .contains(
+                        "Not ranked among the others, since only a lower bound of the cost is known: a travelling"
+                                + " sawyer, no set-up of a travelling sawyer (money.hire-set-up). Write 0 for what costs nothing.")
+                .doesNotContain("the cheapest for this job is to have it sawn");
+        assertThat(missing(job))
+                .last()
+                .asString()
+                .contains("0 where there is nothing of it", "the rank of the choice: a travelling sawyer");
+        List<String> ways = Files.readAllLines(folder.resolve("out").resolve("plan-ways.csv"));
+        assertThat(ways)
+                .filteredOn(row -> row.contains("travelling"))
+                .hasSize(4)
+                .allSatisfy(row -> assertThat(row).contains(",more than,").contains("(money.hire-set-up)"));
+        assertThat(Files.readString(folder.resolve("out").resolve("plan-crossings.csv")))
+                .doesNotContain("travelling");
+        job.write(JOB, (job.text(JOB) + "\nmoney.hire-set-up = 0\n").getBytes(StandardCharsets.UTF_8));
+        assertThat(words(job))
+                .contains("the cheapest for this job is to have it sawn")
+                .doesNotContain("Prices are missing");
+    }
+
+    @Test
+    void incomeWithoutAPriceIsSaidWhereItCouldTurnTheChoice() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.by-products = 0.00 per bf\n", "");
+        assertThat(words(job))
+                .contains("Income for which no price is given is counted in no way, and another may be cheaper with it:"
+                        + " income from slabs and sawdust, per usable board foot (money.by-products).");
+        money(job);
+        assertThat(Files.readString(folder.resolve("out").resolve("plan-ways.csv")))
+                .contains(",no more than,");
     }
 
     @Test
@@ -174,13 +222,19 @@ class MissingPricesTest {
     @Test
     void choicesThatNeverChangePlacesAreListedToo() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        String text = words(job);
         money(job);
-        List<String> ways = Files.readAllLines(folder.resolve("out").resolve("plan-ways.csv"));
         List<String> pairs = Files.readAllLines(folder.resolve("out").resolve("plan-crossings.csv"));
-        int side = (ways.size() - 1) / 2;
-        assertThat(pairs)
-                .hasSize(1 + side * (side - 1))
-                .anySatisfy(row -> assertThat(row).endsWith(",never,"));
+        for (String side : List.of("not counted", "counted")) {
+            long listed =
+                    pairs.stream().filter(row -> row.startsWith(side + ",")).count();
+            Matcher never = Pattern.compile("Own work " + side + ", cheaper at every volume: ([^.]*)\\.")
+                    .matcher(text);
+            assertThat(never.find()).isTrue();
+            // Buying, selling the logs, and three ways to saw with two uses each: 28 pairs, 6 of them graded beside
+            // ungraded.
+            assertThat(listed + never.group(1).split("; ", -1).length).isEqualTo(22);
+        }
     }
 
     @Test

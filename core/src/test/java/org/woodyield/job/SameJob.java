@@ -12,6 +12,8 @@ final class SameJob {
 
     static void assertSame(JobInput actual, JobInput expected) {
         assertThat(actual.work().values()).isEqualTo(expected.work().values());
+        assertThat(actual.otherSaw().map(other -> other.work().values()))
+                .isEqualTo(expected.otherSaw().map(other -> other.work().values()));
         assertThat(withoutWork(actual)).isEqualTo(withoutWork(expected));
     }
 
@@ -31,6 +33,7 @@ final class SameJob {
                 job.undersizePercent(),
                 job.yard(),
                 job.prices(),
+                job.otherSaw().map(other -> new JobInput.OtherSaw(other.saw(), WorkInputs.chainDefaults())),
                 job.assumptions());
     }
 }

@@ -93,4 +93,31 @@ class LumberWorthTest {
         assertThat(mean.spread().least() / mean.value()).isCloseTo(1 / 1.2, within(1e-12));
         assertThat(mean.spread().greatest() / mean.value()).isCloseTo(1.5 / 1.2, within(1e-12));
     }
+
+    /** Of two things one lacks 30 bf and the other is there twice: the second does not make up for the first. */
+    @Test
+    void whatAnotherPlanMakesLessIsCountedThingByThing() {
+        Optional<Price> first = Optional.of(price(1, new Distribution.Rectangular(0.8, 1.2)));
+        Optional<Price> second = Optional.of(price(3, new Distribution.Rectangular(2, 4)));
+        LumberWorth own = new LumberWorth(List.of(new Part("a", 100, 100, first), new Part("b", 50, 50, second)));
+        LumberWorth its = new LumberWorth(List.of(new Part("a", 200, 115, first), new Part("b", 20, 20, second)));
+        LumberWorth.Beside beside = own.beside(its);
+        assertThat(beside.usable()).isEqualTo(220);
+        assertThat(beside.serves()).isEqualTo(120);
+        assertThat(beside.lacking()).isEqualTo(30);
+        InputValue price = beside.price().orElseThrow();
+        assertThat(price.value()).isEqualTo(3);
+        assertThat(price.spread()).isEqualTo(new Distribution.Rectangular(2, 4));
+        assertThat(own.beside(own).lacking()).isZero();
+        assertThat(own.beside(own).serves()).isEqualTo(own.usable());
+        assertThat(own.beside(own).price()).isEmpty();
+    }
+
+    @Test
+    void withoutPricesWhatLacksHasNone() {
+        LumberWorth own = new LumberWorth(List.of(new Part("a", 100, 100, Optional.empty())));
+        LumberWorth its = new LumberWorth(List.of(new Part("a", 60, 60, Optional.empty())));
+        assertThat(own.beside(its).lacking()).isEqualTo(40);
+        assertThat(own.beside(its).price()).isEmpty();
+    }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.MonteCarlo;
 import org.woodyield.source.Sources;
 
 class SupplyChoiceTest {
@@ -14,7 +15,15 @@ class SupplyChoiceTest {
     private static final BoardFeet USABLE = BoardFeet.usable(100);
 
     private static WorkInputs fixed() {
-        WorkInputs fixed = MoneyTest.PRICED.with(WorkInput.LOG_PRICE, 0.1).with(WorkInput.LUMBER_PRICE, 20);
+        WorkInputs fixed = MoneyTest.PRICED
+                .with(WorkInput.LOG_PRICE, 0.1)
+                .with(WorkInput.LUMBER_PRICE, 20)
+                .with(WorkInput.DRYING_PRICE, 0)
+                .with(WorkInput.PLANING_PRICE, 0)
+                .with(WorkInput.HIRE_SET_UP, 0)
+                .with(WorkInput.HIRE_LEAST, 0)
+                .with(WorkInput.HIRE_STRIKES, 0)
+                .with(WorkInput.HIRE_HELP, 0);
         for (WorkInput input : fixed.values().keySet()) {
             fixed = fixed.with(input, fixed.get(input));
         }
@@ -34,7 +43,11 @@ class SupplyChoiceTest {
     }
 
     private static SupplyChoice choice(WorkInputs inputs) {
-        return SupplyChoice.ofAll(inputs, SupplyChoiceTest::model, 1, 2000).get(0);
+        return choices(inputs, 2000).get(0);
+    }
+
+    private static List<SupplyChoice> choices(WorkInputs inputs, int trials) {
+        return SupplyChoice.ofAll(SawDraws.of(List.of(inputs)), List.of("saw"), some -> model(some.get(0)), 1, trials);
     }
 
     private static int place(SupplyChoice choice, SupplyWay.Kind kind) {
@@ -120,6 +133,16 @@ class SupplyChoiceTest {
                 .isEmpty();
     }
 
+    /** What the logs fetch is nothing at the least: at that value selling them is as good as buying, in every draw it is better. */
+    @Test
+    void theLeaderOfTheDrawsNeedNotBeTheCheapestAtTheValues() {
+        SupplyChoice choice = choice(ranged(
+                fixed().with(WorkInput.LUMBER_PRICE, 1).without(WorkInput.PURCHASE), WorkInput.LOG_SALE, 0, 0, 0.4));
+        assertThat(choice.cheapest()).contains(place(choice, SupplyWay.Kind.BUY));
+        assertThat(choice.leader()).contains(place(choice, SupplyWay.Kind.SELL_AND_BUY));
+        assertThat(choice(fixed()).leader()).isEmpty();
+    }
+
     @Test
     void theSameSeedGivesTheSameShares() {
         WorkInputs inputs = ranged(fixed(), WorkInput.LUMBER_PRICE, 10, 20, 30);
@@ -136,8 +159,76 @@ class SupplyChoiceTest {
     void helpThatMayBeNoneWantsAWage() {
         WorkInputs inputs =
                 ranged(fixed().with(WorkInput.HIRE_RATE, 0.4).without(WorkInput.WAGE), WorkInput.HIRE_HELP, 0, 0, 8);
-        List<SupplyChoice> both = SupplyChoice.ofAll(inputs, SupplyChoiceTest::model, 1, 100);
+        List<SupplyChoice> both = choices(inputs, 100);
         assertThat(both.get(0).ways().ways()).extracting(SupplyWay::kind).contains(SupplyWay.Kind.HIRED_SAWYER);
         assertThat(both.get(1).ways().ways()).extracting(SupplyWay::kind).doesNotContain(SupplyWay.Kind.HIRED_SAWYER);
+    }
+
+    /** Two saws that differ in nothing but their name and a sum paid beside: what they share cancels in every draw. */
+    @Test
+    void anotherSawIsPricedFromTheSameDraws() {
+        WorkInputs own = ranged(ranged(fixed(), WorkInput.WAGE, 5, 15, 25), WorkInput.FUEL_PRICE, 0.5, 1.2, 3);
+        WorkInputs its = own.with(WorkInput.OTHER_OUTLAY, own.get(WorkInput.OTHER_OUTLAY) + 70);
+        SupplyChoice choice = SupplyChoice.ofAll(
+                        SawDraws.of(List.of(own, its)),
+                        List.of("one", "two"),
+                        some -> List.of(SupplyWays.of(
+                                some.get(0),
+                                "USD",
+                                JobCost.of(some.get(0), "USD", MoneyTest.WORK, USABLE),
+                                Optional.of(new OtherSaw(
+                                        "two",
+                                        some.get(1),
+                                        JobCost.of(some.get(1), "USD", MoneyTest.WORK, USABLE),
+                                        USABLE,
+                                        0)),
+                                BoardFeet.tally(125),
+                                Optional.empty(),
+                                true)),
+                        1,
+                        500)
+                .get(0);
+        Outlook one = choice.costs().get(place(choice, SupplyWay.Kind.OWN_SAW));
+        Outlook two = choice.costs().get(place(choice, SupplyWay.Kind.OTHER_SAW));
+        assertThat(two.value() - one.value()).isCloseTo(70, within(1e-9));
+        MonteCarlo.Interval ofOne = one.drawn().orElseThrow().interval(0.95);
+        MonteCarlo.Interval ofTwo = two.drawn().orElseThrow().interval(0.95);
+        assertThat(ofTwo.least() - ofOne.least()).isCloseTo(70, within(1e-9));
+        assertThat(ofTwo.greatest() - ofOne.greatest()).isCloseTo(70, within(1e-9));
+        assertThat(one.movers()).extracting(Outlook.Mover::saw).containsOnly("");
+    }
+
+    /** A range that only one of two saws has is named with the saw. */
+    @Test
+    void aMoverOfOneSawNamesIt() {
+        WorkInputs own = fixed();
+        WorkInputs its = ranged(own, WorkInput.OTHER_OUTLAY, 100, 400, 900);
+        SupplyChoice choice = SupplyChoice.ofAll(
+                        SawDraws.of(List.of(own, its)),
+                        List.of("one", "two"),
+                        some -> List.of(SupplyWays.of(
+                                some.get(0),
+                                "USD",
+                                JobCost.of(some.get(0), "USD", MoneyTest.WORK, USABLE),
+                                Optional.of(new OtherSaw(
+                                        "two",
+                                        some.get(1),
+                                        JobCost.of(some.get(1), "USD", MoneyTest.WORK, USABLE),
+                                        USABLE,
+                                        0)),
+                                BoardFeet.tally(125),
+                                Optional.empty(),
+                                true)),
+                        1,
+                        500)
+                .get(0);
+        assertThat(choice.costs().get(place(choice, SupplyWay.Kind.OTHER_SAW)).movers())
+                .singleElement()
+                .satisfies(mover -> {
+                    assertThat(mover.saw()).isEqualTo("two");
+                    assertThat(mover.input()).isEqualTo(WorkInput.OTHER_OUTLAY);
+                });
+        assertThat(choice.costs().get(place(choice, SupplyWay.Kind.OWN_SAW)).movers())
+                .isEmpty();
     }
 }

@@ -7,8 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.woodyield.measure.BoardFeet;
@@ -17,7 +20,22 @@ import org.woodyield.measure.OutOfDomainException;
 
 class SupplyWaysTest {
 
-    private static final WorkInputs PRICED = MoneyTest.PRICED.with(WorkInput.LOG_PRICE, 0.1);
+    /** What costs nothing is said to cost nothing. */
+    private static final WorkInputs PRICED = MoneyTest.PRICED
+            .with(WorkInput.LOG_PRICE, 0.1)
+            .with(WorkInput.DRYING_PRICE, 0)
+            .with(WorkInput.PLANING_PRICE, 0)
+            .with(WorkInput.HIRE_SET_UP, 0)
+            .with(WorkInput.HIRE_LEAST, 0)
+            .with(WorkInput.HIRE_STRIKES, 0)
+            .with(WorkInput.HIRE_HELP, 0);
+
+    private static final WorkInputs HIRED = PRICED.with(WorkInput.HIRE_RATE, 0.4)
+            .with(WorkInput.HIRE_SET_UP, 60)
+            .with(WorkInput.HIRE_LEAST, 30)
+            .with(WorkInput.HIRE_STRIKES, 2)
+            .with(WorkInput.HIRE_DAMAGE, 25)
+            .with(WorkInput.HIRE_HELP, 4);
     private static final WorkEstimate WORK = MoneyTest.WORK;
 
     private static SupplyWays ways(WorkInputs inputs, boolean ownWorkValued) {
@@ -39,7 +57,16 @@ class SupplyWaysTest {
 
     private static SupplyWay line(double fixed, double perFoot, double least, double rate) {
         return new SupplyWay(
-                SupplyWay.Kind.OTHER_SAW, "a way", usd(fixed), usd(perFoot), usd(least), usd(rate), List.of());
+                SupplyWay.Kind.OTHER_SAW,
+                SupplyWay.Use.AS_IT_IS,
+                "a way",
+                usd(fixed),
+                usd(perFoot),
+                usd(least),
+                usd(rate),
+                Set.of(),
+                Set.of(),
+                List.of());
     }
 
     @Test
@@ -63,7 +90,180 @@ class SupplyWaysTest {
                 .extracting(SupplyWays.LeftOut::kind)
                 .containsExactly(SupplyWay.Kind.BUY, SupplyWay.Kind.HIRED_SAWYER, SupplyWay.Kind.SELL_AND_BUY);
         assertThat(ways.leftOut().get(1).missing()).containsExactly(WorkInput.HIRE_RATE);
-        assertThat(way(ways, SupplyWay.Kind.OWN_SAW).notCounted()).contains(WorkInput.DRYING_PRICE.label());
+        assertThat(way(ways, SupplyWay.Kind.OWN_SAW).incomeMissing()).containsExactly(WorkInput.BY_PRODUCTS);
+    }
+
+    /** What a way costs beside its prices: where one is not given the way costs more than is said and is not ranked. */
+    @Property
+    void aCostWithoutAPriceIsNeverTakenForNothing(
+            @ForAll("costs") WorkInput cost, @ForAll boolean ownWorkValued, @ForAll boolean dear) {
+        WorkInputs all = HIRED.with(WorkInput.LUMBER_PRICE, dear ? 40 : 1.5);
+        SupplyWays without = ways(all.without(cost), ownWorkValued);
+        SupplyWays nothing = ways(all.with(cost, 0), ownWorkValued);
+        assertThat(without.ways()).allSatisfy(way -> assertThat(nothing.ways()).contains(way));
+        assertThat(without.bounds()).allSatisfy(bound -> {
+            assertThat(bound.costsMissing()).containsExactly(cost);
+            SupplyWay same = way(nothing, bound.kind());
+            assertThat(bound.cost(BoardFeet.usable(100))).isEqualTo(same.cost(BoardFeet.usable(100)));
+        });
+        boolean help = cost == WorkInput.HIRE_HELP;
+        assertThat(without.bounds())
+                .hasSize(
+                        help && !ownWorkValued
+                                ? 0
+                                : cost == WorkInput.PLANING_PRICE || cost == WorkInput.DRYING_PRICE ? 2 : 1);
+        assertThat(without.cheapest(BoardFeet.usable(1e6)).orElseThrow().costsMissing())
+                .isEmpty();
+    }
+
+    @Provide
+    Arbitrary<WorkInput> costs() {
+        return Arbitraries.of(
+                WorkInput.OTHER_OUTLAY,
+                WorkInput.DRYING_PRICE,
+                WorkInput.PLANING_PRICE,
+                WorkInput.HIRE_SET_UP,
+                WorkInput.HIRE_LEAST,
+                WorkInput.HIRE_DAMAGE,
+                WorkInput.HIRE_STRIKES,
+                WorkInput.HIRE_HELP);
+    }
+
+    @Test
+    void noStrikesNeedNoPriceOfDamage() {
+        WorkInputs none = HIRED.with(WorkInput.HIRE_STRIKES, 0).without(WorkInput.HIRE_DAMAGE);
+        assertThat(ways(none, false).bounds()).isEmpty();
+        assertThat(ways(none.without(WorkInput.HIRE_STRIKES), false).bounds())
+                .singleElement()
+                .satisfies(way ->
+                        assertThat(way.costsMissing()).containsExactly(WorkInput.HIRE_DAMAGE, WorkInput.HIRE_STRIKES));
+    }
+
+    private static OtherSaw other(WorkInputs inputs, double serves, double bought) {
+        return new OtherSaw(
+                "mill",
+                inputs,
+                JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100)),
+                BoardFeet.usable(serves),
+                bought);
+    }
+
+    private static SupplyWays beside(WorkInputs inputs, OtherSaw other, boolean ownWorkValued) {
+        JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
+        return SupplyWays.of(
+                inputs,
+                "USD",
+                cost,
+                Optional.of(other),
+                BoardFeet.tally(125),
+                Optional.of(BoardFeet.scale(80)),
+                ownWorkValued);
+    }
+
+    /** The same saw under another name, with the same lumber, is the same way. */
+    @Test
+    void theSameSawAgainCostsTheSame() {
+        for (boolean valued : new boolean[] {false, true}) {
+            WorkInputs graded = HIRED.with(WorkInput.GRADER_VISIT, 300).with(WorkInput.GRADER_RATE, 0.05);
+            SupplyWays ways = beside(graded, other(graded, 100, 0), valued);
+            SupplyWay own = way(ways, SupplyWay.Kind.OWN_SAW);
+            SupplyWay again = way(ways, SupplyWay.Kind.OTHER_SAW);
+            assertThat(again.fixed()).isEqualTo(own.fixed());
+            assertThat(again.perBoardFoot()).isEqualTo(own.perBoardFoot());
+            assertThat(again.name()).isEqualTo("buy another saw, mill, and saw, graded");
+            assertThat(ways.crossings())
+                    .filteredOn(pair -> pair.one().kind() == SupplyWay.Kind.OWN_SAW
+                            && pair.other().kind() == SupplyWay.Kind.OTHER_SAW)
+                    .singleElement()
+                    .satisfies(pair -> assertThat(pair.volumes()).isEmpty());
+        }
+    }
+
+    /** 80 of 100 bf are sawn and planed; the 20 that lack are bought at 3, and need no planing. */
+    @Test
+    void whatAnotherSawLacksIsBoughtAndNeedsNoPlaning() {
+        WorkInputs planed = HIRED.with(WorkInput.PLANING_PRICE, 0.25);
+        WorkInputs its = planed.with(WorkInput.PURCHASE, 900)
+                .with(WorkInput.OTHER_OUTLAY, 50)
+                .with(WorkInput.RESALE, 150)
+                .with(WorkInput.LUMBER_PRICE, 3);
+        OtherSaw other = other(its, 80, 20);
+        SupplyWay way = way(beside(planed, other, true), SupplyWay.Kind.OTHER_SAW);
+        double running = other.cost().running(true).amount() / 100;
+        assertThat(way.fixed().amount()).isEqualTo(900 + 50 - 150);
+        assertThat(way.perBoardFoot().amount()).isCloseTo(running + 0.8 * 0.25 + 0.2 * 3, within(1e-12));
+        SupplyWays unpriced = beside(planed, other(its.without(WorkInput.LUMBER_PRICE), 80, 20), true);
+        assertThat(unpriced.leftOut())
+                .filteredOn(out -> out.kind() == SupplyWay.Kind.OTHER_SAW)
+                .singleElement()
+                .satisfies(out -> assertThat(out.missing()).containsExactly(WorkInput.LUMBER_PRICE));
+        assertThat(way(
+                                beside(planed, other(its.without(WorkInput.LUMBER_PRICE), 100, 0), true),
+                                SupplyWay.Kind.OTHER_SAW)
+                        .isWhole())
+                .as("where nothing lacks no price of lumber is needed")
+                .isTrue();
+    }
+
+    /** What a saw costs to buy, and what has to be bought beside its lumber, never makes it cheaper. */
+    @Property
+    void anotherSawCostsMoreTheMoreItIsPaidForAndTheLessItMakes(
+            @ForAll @DoubleRange(min = 400, max = 5000) double outlay,
+            @ForAll @DoubleRange(min = 0, max = 5000) double more,
+            @ForAll @DoubleRange(min = 0, max = 100) double lacks) {
+        BoardFeet job = BoardFeet.usable(100);
+        WorkInputs cheap = HIRED.with(WorkInput.PURCHASE, outlay);
+        WorkInputs dear = HIRED.with(WorkInput.PURCHASE, outlay + more);
+        Money least = way(beside(HIRED, other(cheap, 100, 0), false), SupplyWay.Kind.OTHER_SAW)
+                .cost(job);
+        Money paid = way(beside(HIRED, other(dear, 100, 0), false), SupplyWay.Kind.OTHER_SAW)
+                .cost(job);
+        Money lacking = way(beside(HIRED, other(cheap, 100 - lacks, lacks), false), SupplyWay.Kind.OTHER_SAW)
+                .cost(job);
+        assertThat(paid).isGreaterThanOrEqualTo(least);
+        assertThat(lacking.amount()).isGreaterThanOrEqualTo(least.amount() - 1e-9);
+    }
+
+    @Test
+    void gradedLumberIsNotSetBesideUngradedOfAnotherWay() {
+        WorkInputs both = HIRED.with(WorkInput.GRADER_VISIT, 300)
+                .with(WorkInput.GRADER_RATE, 0.05)
+                .with(WorkInput.LESSER_PRICE, 0.9);
+        assertThat(ways(both, false).crossings())
+                .isNotEmpty()
+                .allSatisfy(pair -> assertThat(pair.one().kind() == pair.other().kind()
+                                || pair.one().use() == pair.other().use()
+                                || pair.one().use() == SupplyWay.Use.AS_IT_IS
+                                || pair.other().use() == SupplyWay.Use.AS_IT_IS)
+                        .isTrue())
+                .anySatisfy(pair -> {
+                    assertThat(pair.one().kind()).isEqualTo(pair.other().kind());
+                    assertThat(pair.one().use()).isNotEqualTo(pair.other().use());
+                });
+    }
+
+    @Property
+    void theStretchesOfTheCheapestHoldAtEveryVolume(
+            @ForAll @DoubleRange(min = 0, max = 2000) double setUp,
+            @ForAll @DoubleRange(min = 0, max = 20) double price,
+            @ForAll @DoubleRange(min = 0, max = 5) double rate,
+            @ForAll @DoubleRange(min = 0.1, max = 1e5) double volume) {
+        SupplyWays ways = ways(
+                HIRED.with(WorkInput.HIRE_SET_UP, setUp)
+                        .with(WorkInput.LUMBER_PRICE, price)
+                        .with(WorkInput.HIRE_RATE, rate),
+                true);
+        List<SupplyWays.Stretch> stretches = ways.cheapestByVolume();
+        SupplyWay within = stretches.stream()
+                .filter(stretch ->
+                        stretch.upTo().map(end -> volume <= end.value()).orElse(true))
+                .findFirst()
+                .orElseThrow()
+                .way();
+        BoardFeet usable = BoardFeet.usable(volume);
+        double least = ways.cheapest(usable).orElseThrow().cost(usable).amount();
+        assertThat(within.cost(usable).amount()).isCloseTo(least, within(1e-6 * Math.max(1, Math.abs(least))));
+        assertThat(stretches.get(stretches.size() - 1).upTo()).isEmpty();
     }
 
     @Test
@@ -109,7 +309,7 @@ class SupplyWaysTest {
                 .doesNotContain("buy the saw and saw, graded", "buy the saw and saw");
         assertThat(ways(graded, false).leftOut())
                 .contains(new SupplyWays.LeftOut(
-                        SupplyWay.Kind.OWN_SAW, ", graded", Set.of(WorkInput.GRADER_RATE), false));
+                        SupplyWay.Kind.OWN_SAW, SupplyWay.Use.GRADED, Set.of(WorkInput.GRADER_RATE), false));
         assertThat(ways(graded.with(WorkInput.GRADER_RATE, 0), false).ways())
                 .extracting(SupplyWay::name)
                 .contains("buy the saw and saw, graded");
@@ -119,13 +319,13 @@ class SupplyWaysTest {
     void aUseWithoutItsPricesIsLeftOutByName() {
         SupplyWays noVisit = ways(PRICED.with(WorkInput.GRADER_RATE, 0.05).with(WorkInput.LESSER_PRICE, 0.9), false);
         assertThat(noVisit.leftOut())
-                .filteredOn(out -> out.finish().equals(", graded"))
+                .filteredOn(out -> out.use() == SupplyWay.Use.GRADED)
                 .allSatisfy(out -> assertThat(out.missing()).containsExactly(WorkInput.GRADER_VISIT))
                 .extracting(SupplyWays.LeftOut::kind)
                 .containsExactly(SupplyWay.Kind.OWN_SAW, SupplyWay.Kind.HIRED_SAWYER);
         SupplyWays noLesser = ways(PRICED.with(WorkInput.GRADER_RATE, 0.05).with(WorkInput.GRADER_VISIT, 300), false);
         assertThat(noLesser.leftOut())
-                .filteredOn(out -> out.finish().startsWith(", ungraded"))
+                .filteredOn(out -> out.use() == SupplyWay.Use.UNGRADED)
                 .hasSize(2)
                 .allSatisfy(out -> assertThat(out.missing()).containsExactly(WorkInput.LESSER_PRICE));
     }
@@ -137,10 +337,10 @@ class SupplyWaysTest {
     }
 
     @Test
-    void theCheapestIsFoundAndAnotherSawCanBeAdded() {
-        SupplyWays ways = ways(PRICED, false).with(line(10, 0.1, 0, 0));
-        assertThat(ways.cheapest(BoardFeet.usable(100)).orElseThrow().kind()).isEqualTo(SupplyWay.Kind.OTHER_SAW);
-        assertThat(ways.cheapest(BoardFeet.usable(1)).orElseThrow().kind()).isEqualTo(SupplyWay.Kind.BUY);
+    void theCheapestIsFoundAmongAllAnotherSawIncluded() {
+        WorkInputs dear = PRICED.with(WorkInput.LUMBER_PRICE, 20);
+        SupplyWays ways = beside(dear, other(dear.with(WorkInput.OTHER_OUTLAY, 5), 100, 0), false);
+        assertThat(ways.cheapest(BoardFeet.usable(1000)).orElseThrow().kind()).isEqualTo(SupplyWay.Kind.OTHER_SAW);
         int count = ways.ways().size();
         assertThat(ways.crossings())
                 .hasSize(count * (count - 1) / 2)

@@ -1,0 +1,209 @@
+package org.woodyield.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.plan.JobInput;
+import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.Planner;
+import org.woodyield.work.SupplyWay;
+import org.woodyield.work.SupplyWays;
+import org.woodyield.work.WorkInput;
+
+/** Buying another saw, as one of the ways to come by the lumber of a job. */
+class OtherSawOfAJobTest {
+
+    private static final String FILE = "other-saw.properties";
+
+    @TempDir
+    private Path folder;
+
+    private EditedDemo job() {
+        return EditedDemo.small(folder.resolve("job"));
+    }
+
+    private static JobPlan plan(EditedDemo job) throws IOException {
+        return Planner.plan(JobReader.read(new JobFiles.Folder(job.folder())));
+    }
+
+    private static JobPlan.Ways ways(JobPlan plan) {
+        return plan.ways().orElseThrow();
+    }
+
+    private static String words(EditedDemo job) {
+        Run run = Run.of(job.folder().toString());
+        assertThat(run.code()).isZero();
+        return run.out().replaceAll("\\s+", " ");
+    }
+
+    private static Optional<SupplyWay> other(SupplyWays ways) {
+        return ways.ways().stream()
+                .filter(way -> way.kind() == SupplyWay.Kind.OTHER_SAW)
+                .findFirst();
+    }
+
+    /** The saw of the job, as a file of another saw. */
+    private static EditedDemo withTheSameSaw(EditedDemo job) {
+        List<String> keys = Keys.ofSaw().stream().map(Key::text).toList();
+        StringBuilder text = new StringBuilder();
+        for (String line : job.text("job.properties").split("\n", -1)) {
+            if (keys.stream().anyMatch(key -> line.startsWith(key + " ="))) {
+                text.append(line.startsWith("saw.name") ? "saw.name = its twin" : line)
+                        .append('\n');
+            }
+        }
+        return job.write(FILE, text.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void itStandsAmongTheWaysWithItsIntervalAndShare() throws IOException {
+        JobPlan plan = plan(job());
+        SupplyWays ways = ways(plan).workFree();
+        int place = ways.ways().indexOf(other(ways).orElseThrow());
+        assertThat(ways(plan).free().costs().get(place).drawn()).isPresent();
+        assertThat(ways(plan).free().cheapestShare(place)).isPresent();
+        assertThat(ways(plan).other().orElseThrow().name()).isEqualTo("small band mill");
+        assertThat(ways.crossings())
+                .anySatisfy(pair -> assertThat(pair.other().kind()).isEqualTo(SupplyWay.Kind.OTHER_SAW));
+    }
+
+    @Test
+    void withoutTheFileThereIsNoSuchWay() throws IOException {
+        JobPlan plan = plan(job().without(FILE));
+        assertThat(ways(plan).other()).isEmpty();
+        assertThat(other(ways(plan).workFree())).isEmpty();
+        assertThat(ways(plan).workFree().leftOut()).isEmpty();
+    }
+
+    /** A twin of the saw saws the same lumber at the same cost, in every draw. */
+    @Test
+    void aTwinOfTheSawCostsTheSame() throws IOException {
+        JobPlan plan = plan(withTheSameSaw(job()));
+        JobPlan.OtherSaw twin = ways(plan).other().orElseThrow();
+        assertThat(twin.usable()).isEqualTo(plan.usable());
+        assertThat(twin.serves()).isEqualTo(plan.usable());
+        assertThat(twin.bought()).isZero();
+        for (SupplyWays side : List.of(ways(plan).workFree(), ways(plan).workValued())) {
+            SupplyWay own = side.ways().stream()
+                    .filter(way -> way.kind() == SupplyWay.Kind.OWN_SAW)
+                    .findFirst()
+                    .orElseThrow();
+            SupplyWay its = other(side).orElseThrow();
+            assertThat(its.fixed()).isEqualTo(own.fixed());
+            assertThat(its.perBoardFoot()).isEqualTo(own.perBoardFoot());
+        }
+    }
+
+    /** With a kerf of an inch: what lacks is bought, each thing at its own price. */
+    @Test
+    void whatItMakesLessIsBoughtAtItsPrice() throws IOException {
+        EditedDemo job = job().with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 1 in")
+                .write("prices.csv", """
+                        size,wood,price
+                        any,softwood,2 per bf
+                        any,hardwood,5 per bf
+                        """.getBytes(StandardCharsets.UTF_8));
+        JobPlan plan = plan(job);
+        JobPlan its = Planner.plan(plan.input()
+                .otherSaw()
+                .map(other -> plan.input().withSaw(other.saw(), other.work()))
+                .orElseThrow());
+        double serves = 0;
+        double bought = 0;
+        double spent = 0;
+        for (int i = 0; i < plan.supply().size(); i++) {
+            String id = plan.supply().get(i).wantedId();
+            double own = usable(plan, id);
+            double other = usable(its, id);
+            // Nothing here is sawn beyond the need, so all of it counts in full.
+            assertThat(plan.supply().get(i).surplus()).isZero();
+            serves += Math.min(own, other);
+            bought += Math.max(0, own - other);
+            spent += Math.max(0, own - other) * (id.equals("stud") ? 2 : 5);
+        }
+        JobPlan.OtherSaw told = ways(plan).other().orElseThrow();
+        assertThat(bought).isPositive();
+        assertThat(told.bought()).isCloseTo(bought, within(1e-9));
+        assertThat(told.serves().value()).isCloseTo(serves, within(1e-9));
+        assertThat(told.price().orElseThrow().amount() * bought).isCloseTo(spent, within(1e-9));
+        assertThat(other(ways(plan).workFree()).orElseThrow().name()).contains("buying what lacks");
+    }
+
+    private static double usable(JobPlan plan, String id) {
+        return plan.fallDown().stream()
+                .filter(lot -> lot.wantedId().equals(id))
+                .mapToDouble(lot -> lot.stages().usable().value())
+                .sum();
+    }
+
+    @Test
+    void aSawThatCanSawNoLogIsLeftOutAndThePlanGoesOn() throws IOException {
+        EditedDemo job = job().with(FILE, "saw.width-of-cut = 26 in", "saw.width-of-cut = 2 in");
+        JobPlan plan = plan(job);
+        assertThat(plan.usable().value()).isPositive();
+        assertThat(other(ways(plan).workFree())).isEmpty();
+        assertThat(ways(plan).other().orElseThrow().leftOut()).isPresent();
+        assertThat(words(job)).contains("Another saw, small band mill: left out, it can saw none of the logs:");
+    }
+
+    @Test
+    void whatItLacksIsNamedWithItsFile() throws IOException {
+        EditedDemo job = job().with(FILE, "money.purchase = 5200\n", "").with(FILE, "money.other-outlay = 350\n", "");
+        assertThat(words(job))
+                .contains(
+                        "Another saw: left out, no price of the saw (money.purchase in other-saw.properties)," + " no")
+                .doesNotContain("Prices are missing");
+        JobPlan plan = plan(job);
+        assertThat(ways(plan).workFree().leftOut())
+                .singleElement()
+                .satisfies(
+                        out -> assertThat(out.missing()).containsExactly(WorkInput.PURCHASE, WorkInput.OTHER_OUTLAY));
+    }
+
+    @Test
+    void aNameThatTheSawOfTheJobHasIsRefusedWithItsFile() {
+        EditedDemo job = job();
+        String name = job.text("job.properties")
+                .lines()
+                .filter(line -> line.startsWith("saw.name"))
+                .findFirst()
+                .orElseThrow();
+        job.with(FILE, "saw.name = small band mill", name);
+        for (String[] arguments : new String[][] {
+            {job.folder().toString()},
+            {job.folder().toString(), "--check"},
+            {"compare-saws", job.folder().toString()}
+        }) {
+            Run run = Run.of(arguments);
+            assertThat(run.code()).isEqualTo(2);
+            assertThat(run.err())
+                    .contains(FILE, "saw.name", "the saw of job.properties is called so; give another saw.name");
+        }
+    }
+
+    @Test
+    void theTwoMustDifferByName() {
+        JobInput job = read(job());
+        assertThat(catchThrowable(() -> job.withOtherSaw(Optional.of(new JobInput.OtherSaw(job.saw(), job.work())))))
+                .isInstanceOf(OutOfDomainException.class)
+                .hasMessageContaining("other saw");
+    }
+
+    private static JobInput read(EditedDemo job) {
+        try {
+            return JobReader.read(new JobFiles.Folder(job.folder()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
