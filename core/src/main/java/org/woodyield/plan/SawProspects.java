@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.Money;
 import org.woodyield.measure.MonteCarlo;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.JobCost;
@@ -204,8 +205,9 @@ public final class SawProspects {
         return side(drawn, valued).flatMap(BreakEven.Side::saving).map(money -> money.amount());
     }
 
+    /** What lacks the price of a cost takes no part in shares and volumes: nobody said that it costs nothing. */
     private static Optional<Double> outlay(Drawn drawn) {
-        return drawn.money.flatMap(BreakEven::outlay).map(money -> money.amount());
+        return drawn.money.flatMap(BreakEven::wholeOutlay).map(Money::amount);
     }
 
     /** States the figures first, draws them all at once, and then takes them apart again. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.woodyield.measure.BoardFeet;
+import org.woodyield.measure.Money;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.work.SupplyWay;
 
@@ -50,7 +51,8 @@ public record SawsOnJob(List<JobPlan> plans) {
      *
      * @param index of the saw, from 0
      * @param ownWorkValued whether own hours count at the wage
-     * @return the way; empty where nothing is sawn, or the price of the saw or a running cost is not known
+     * @return the way, of which only a lower bound is known where other outlay has no price; empty where nothing is sawn, or the
+     *     price of the saw or a running cost is not known
      */
     public Optional<SupplyWay> way(int index, boolean ownWorkValued) {
         JobPlan plan = plans.get(index);
@@ -58,15 +60,35 @@ public record SawsOnJob(List<JobPlan> plans) {
                 .flatMap(money -> SupplyWay.ofSaw(plan.input().saw().name(), money, ownWorkValued));
     }
 
+    private Optional<SupplyWay> whole(int index, boolean ownWorkValued) {
+        return way(index, ownWorkValued).filter(SupplyWay::isWhole);
+    }
+
+    /**
+     * Which of a saw and the first one is the cheaper of small volumes.
+     *
+     * @param index of the saw, from 1
+     * @param ownWorkValued whether own hours count at the wage
+     * @return true where it is the first; empty where one lacks the price of a cost, for what lacks it may be dearer than is known
+     */
+    public Optional<Boolean> firstIsCheaperOfLittle(int index, boolean ownWorkValued) {
+        return crossings(index, ownWorkValued).map(at -> {
+            BoardFeet little = BoardFeet.usable(at.isEmpty() ? 1 : at.get(0).value() / 2);
+            Money first = whole(0, ownWorkValued).orElseThrow().cost(little);
+            return first.compareTo(whole(index, ownWorkValued).orElseThrow().cost(little)) <= 0;
+        });
+    }
+
     /**
      * The volumes at which a saw and the first one change places.
      *
      * @param index of the saw, from 1
      * @param ownWorkValued whether own hours count at the wage
-     * @return volumes of usable lumber, rising, none where one is dearer throughout; empty where one lacks a price
+     * @return volumes of usable lumber, rising, none where one is dearer throughout; empty where one lacks the price of a cost
      */
     public Optional<List<BoardFeet>> crossings(int index, boolean ownWorkValued) {
-        return way(0, ownWorkValued).flatMap(first -> way(index, ownWorkValued).map(first::crossings));
+        return whole(0, ownWorkValued)
+                .flatMap(first -> whole(index, ownWorkValued).map(first::crossings));
     }
 
     /**

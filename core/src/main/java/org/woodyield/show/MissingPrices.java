@@ -58,6 +58,11 @@ final class MissingPrices {
         return plan.cost().flatMap(cost -> plan.breakEven().map(money -> new MissingPrices(plan, cost, money)));
     }
 
+    /** Whether it is a cost or income that there may be nothing of: then 0 is to be written. */
+    static boolean mayBeNothing(WorkInput input) {
+        return MAY_BE_NOTHING.contains(input);
+    }
+
     /** An input with the place where its value is written. */
     static String named(WorkInput input) {
         return input.label() + " (" + key(input) + ")";
@@ -220,7 +225,7 @@ final class MissingPrices {
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    /** The choices of which only a lower bound is known for want of it. */
+    /** The choices that cannot be ranked for want of it. */
     private Set<String> bounds(Function<JobPlan.Ways, SupplyWays> side, WorkInput input) {
         return plan.ways().stream()
                 .flatMap(ways -> side.apply(ways).bounds().stream())

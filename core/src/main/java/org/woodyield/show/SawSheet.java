@@ -30,8 +30,8 @@ import org.woodyield.source.Standing;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.FuelUse;
 import org.woodyield.work.InputValue;
+import org.woodyield.work.JobCost;
 import org.woodyield.work.SawDraws;
-import org.woodyield.work.SupplyWay;
 import org.woodyield.work.WorkInput;
 
 /**
@@ -171,6 +171,7 @@ public final class SawSheet {
         PlanTable.Builder table = PlanTable.of("money", fromMemory("Money, " + currency()))
                 .text("Saw", "saw")
                 .text("Own work", "own-work")
+                .text("Outlay is", "outlay-bound")
                 .number("Outlay less resale", "outlay")
                 .number("Running, a usable bf", "running-per-usable-bf")
                 .number("Saved against buying", "saving")
@@ -189,19 +190,18 @@ public final class SawSheet {
 
     private static List<Cell> money(JobPlan plan, boolean valued) {
         if (plan.breakEven().isEmpty() || plan.cost().isEmpty()) {
-            return List.of(Cell.NONE, Cell.NONE, Cell.NONE, Cell.NONE, Cell.text("nothing is sawn"));
+            return List.of(Cell.text(""), Cell.NONE, Cell.NONE, Cell.NONE, Cell.NONE, Cell.text("nothing is sawn"));
         }
         BreakEven money = plan.breakEven().get();
         BreakEven.Side side = valued ? money.workValued() : money.workFree();
         String missing = Stream.concat(
-                        Stream.of(WorkInput.PURCHASE, WorkInput.OTHER_OUTLAY, WorkInput.RESALE, WorkInput.LUMBER_PRICE)
-                                .filter(money.missing()::contains),
-                        plan.cost().get().leftOutOfRunning(valued).values().stream()
-                                .flatMap(inputs -> inputs.stream()))
+                        costsMissing(money, plan.cost().get(), valued).stream(),
+                        Stream.of(WorkInput.RESALE, WorkInput.LUMBER_PRICE).filter(money.missing()::contains))
                 .map(MissingPrices::named)
                 .distinct()
                 .collect(Collectors.joining(", "));
         return List.of(
+                Cell.text(money.outlay().isPresent() ? money.outlayBound().words() : ""),
                 money.outlay().map(sum -> Cell.number(sum.amount(), 2)).orElse(Cell.NONE),
                 side.complete() ? Cell.number(side.runningPerBoardFoot().amount(), 2, 4) : Cell.NONE,
                 side.complete()
@@ -532,23 +532,61 @@ public final class SawSheet {
     }
 
     private String verdict(int i, boolean valued) {
-        Optional<SupplyWay> first = saws.way(0, valued);
-        Optional<SupplyWay> other = saws.way(i, valued);
-        if (first.isEmpty() || other.isEmpty()) {
-            return "nothing is said of " + name(i) + " beside " + name(0)
-                    + ", since a price is missing or nothing is sawn.";
+        Optional<Boolean> firstBelow = saws.firstIsCheaperOfLittle(i, valued);
+        if (firstBelow.isEmpty()) {
+            return "nothing is said of " + name(i) + " beside " + name(0) + ", "
+                    + unranked(List.of(plans().get(0), plans().get(i)), valued);
         }
-        List<BoardFeet> at = first.get().crossings(other.get());
-        double low = at.isEmpty() ? 1 : at.get(0).value() / 2;
-        boolean firstBelow =
-                first.get().cost(BoardFeet.usable(low)).compareTo(other.get().cost(BoardFeet.usable(low))) <= 0;
-        String below = firstBelow ? name(0) : name(i);
-        String beyond = firstBelow ? name(i) : name(0);
-        if (at.isEmpty()) {
-            return below + " is the cheaper of the two at every volume, beside " + beyond + ".";
+        List<BoardFeet> at = saws.crossings(i, valued).orElseThrow();
+        String below = firstBelow.get() ? name(0) : name(i);
+        String beyond = firstBelow.get() ? name(i) : name(0);
+        String said = at.isEmpty()
+                ? below + " is the cheaper of the two at every volume, beside " + beyond + "."
+                : below + " is the cheaper up to " + NumberText.fixed(at.get(0).value(), 0) + " bf of usable lumber, "
+                        + beyond + " beyond.";
+        return said
+                + Stream.of(plans().get(0), plans().get(i))
+                        .filter(plan -> !plan.breakEven()
+                                .map(BreakEven::outlayIncomeMissing)
+                                .orElse(Set.of())
+                                .isEmpty())
+                        .map(plan -> " No " + MissingPrices.named(WorkInput.RESALE) + " of " + name(plan)
+                                + " is given, so its outlay counts in full: with it " + name(plan)
+                                + " may be the cheaper in more cases.")
+                        .collect(Collectors.joining());
+    }
+
+    /** Why none of some saws can be said to be the cheaper. */
+    private static String unranked(List<JobPlan> some, boolean valued) {
+        Map<String, List<String>> without = new LinkedHashMap<>();
+        boolean mayBeNothing = false;
+        for (JobPlan plan : some) {
+            if (plan.breakEven().isEmpty() || plan.cost().isEmpty()) {
+                return "since nothing is sawn with " + name(plan) + ".";
+            }
+            List<WorkInput> missing =
+                    costsMissing(plan.breakEven().get(), plan.cost().get(), valued);
+            mayBeNothing |= missing.stream().anyMatch(MissingPrices::mayBeNothing);
+            if (!missing.isEmpty()) {
+                without.computeIfAbsent("no " + MissingPrices.named(missing), any -> new ArrayList<>())
+                        .add(name(plan));
+            }
         }
-        return below + " is the cheaper up to " + NumberText.fixed(at.get(0).value(), 0) + " bf of usable lumber, "
-                + beyond + " beyond.";
+        return "for there is "
+                + without.entrySet().stream()
+                        .map(one -> one.getKey() + " of " + String.join(" and ", one.getValue()))
+                        .collect(Collectors.joining("; "))
+                + ": what lacks a cost may be dearer than is known."
+                + (mayBeNothing ? " Write 0 for what costs nothing." : "");
+    }
+
+    /** What owning the saw and running it lack. */
+    private static List<WorkInput> costsMissing(BreakEven money, JobCost cost, boolean valued) {
+        return Stream.concat(
+                        money.outlayCostsMissing().stream(),
+                        cost.leftOutOfRunning(valued).values().stream().flatMap(Set::stream))
+                .distinct()
+                .toList();
     }
 
     private List<Section> sections(boolean page) {
@@ -679,7 +717,7 @@ public final class SawSheet {
                         currency(),
                         0,
                         plan -> plan.breakEven()
-                                .flatMap(BreakEven::outlay)
+                                .flatMap(BreakEven::wholeOutlay)
                                 .map(Money::amount)
                                 .orElse(Double.NaN),
                         Optional.empty()),

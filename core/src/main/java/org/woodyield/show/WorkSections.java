@@ -33,6 +33,7 @@ import org.woodyield.show.Block.Section;
 import org.woodyield.show.Block.Tabular;
 import org.woodyield.show.Block.Workings;
 import org.woodyield.show.PlanTable.Cell;
+import org.woodyield.work.Bound;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.CashFlow;
 import org.woodyield.work.CostKind;
@@ -389,7 +390,10 @@ final class WorkSections {
         }
         List<String> lines = new ArrayList<>();
         lines.add("Outlay before the first board, less resale: "
-                + money.outlay().map(NumberText::money).orElse("not known") + ".");
+                + money.outlay()
+                        .map(outlay -> outlay(money.outlayBound(), outlay) + withoutPrice(money))
+                        .orElse("not known")
+                + ".");
         lines.add("The same lumber bought: "
                 + money.boughtPerBoardFoot()
                         .map(each -> NumberText.money(each) + " per board foot")
@@ -398,8 +402,8 @@ final class WorkSections {
                         .map(all -> ", " + NumberText.money(all) + " for what is usable here")
                         .orElse("")
                 + ".");
-        lines.add(side("Own work not counted", money.workFree()));
-        lines.add(side("Own work counted at its wage", money.workValued()));
+        lines.add(side("Own work not counted", money, money.workFree()));
+        lines.add(side("Own work counted at its wage", money, money.workValued()));
         List<Block> blocks = new ArrayList<>();
         MissingPrices.of(plan).flatMap(MissingPrices::table).ifPresent(missing -> {
             blocks.add(new Tabular(missing));
@@ -415,6 +419,17 @@ final class WorkSections {
         ranges(blocks);
         cashFlow(blocks);
         return new Section("money", "Money", blocks);
+    }
+
+    static String outlay(Bound bound, Money outlay) {
+        return (bound.words() + " " + NumberText.money(outlay)).strip();
+    }
+
+    private static String withoutPrice(BreakEven money) {
+        List<String> without = Stream.concat(money.outlayCostsMissing().stream(), money.outlayIncomeMissing().stream())
+                .map(MissingPrices::named)
+                .toList();
+        return without.isEmpty() ? "" : ", for there is no " + String.join(", no ", without);
     }
 
     /** A piece that is used bears its share of the lost ones; a running cost that lacks a kind is no figure of its own. */
@@ -805,7 +820,6 @@ final class WorkSections {
     }
 
     private Cell[] way(String work, SupplyWay way, BoardFeet usable, Cell... drawn) {
-        String bound = way.incomeMissing().isEmpty() ? "" : "no more than";
         List<String> notCounted = new ArrayList<>();
         Stream.concat(way.costsMissing().stream(), way.incomeMissing().stream())
                 .forEach(input -> notCounted.add(MissingPrices.named(way.kind(), input)));
@@ -813,7 +827,7 @@ final class WorkSections {
         List<Cell> cells = new ArrayList<>(List.of(
                 Cell.text(work),
                 Cell.text(way.name()),
-                Cell.text(way.isWhole() ? bound : "more than"),
+                Cell.text(way.bound().words()),
                 money(way.fixed().plus(way.least())),
                 perFoot(way.perBoardFoot().plus(way.rate())),
                 money(way.cost(usable))));
@@ -840,7 +854,7 @@ final class WorkSections {
                                 + "compare-saws sets the two saws side by side.");
     }
 
-    /** The ways of which only a lower bound is known. */
+    /** The ways that lack the price of a cost. */
     private static Optional<String> unranked(JobPlan.Ways ways) {
         Map<SupplyWay.Kind, Set<WorkInput>> missing = new EnumMap<>(SupplyWay.Kind.class);
         for (SupplyWays side : List.of(ways.workFree(), ways.workValued())) {
@@ -852,7 +866,7 @@ final class WorkSections {
         if (missing.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of("Not ranked among the others, since only a lower bound of the cost is known: "
+        return Optional.of("Not ranked among the others, since a cost of it has no price: "
                 + missing.entrySet().stream()
                         .map(one -> way(one.getKey()).toLowerCase(Locale.ROOT) + ", no "
                                 + one.getValue().stream()
@@ -1025,13 +1039,17 @@ final class WorkSections {
                 + " at the start.";
     }
 
-    private static String side(String name, BreakEven.Side side) {
+    private static String side(String name, BreakEven money, BreakEven.Side side) {
+        boolean exact = money.outlayIncomeMissing().isEmpty();
         return verdict(name, side)
                 + side.volume()
-                        .map(feet -> " It pays from " + feet(feet) + " on.")
+                        .map(feet -> " It pays from " + (exact ? "" : "no more than ") + feet(feet) + " on.")
                         .orElse("")
                 + side.saving()
-                        .map(saved -> " This job " + (saved.amount() < 0 ? "costs " : "saves ")
+                        .map(saved -> " This job "
+                                + (saved.amount() < 0
+                                        ? "costs " + (exact ? "" : "no more than ")
+                                        : "saves " + (exact ? "" : "at least "))
                                 + NumberText.money(new Money(Math.abs(saved.amount()), saved.currency()))
                                 + (saved.amount() < 0 ? " more than buying." : " against buying."))
                         .orElse("");

@@ -1,6 +1,7 @@
 package org.woodyield.work;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,8 @@ import org.woodyield.working.Working;
  * <p>Costs that are missing could only raise the cost of sawing. So where sawing loses without them, the verdict stands; where
  * it wins without them, nothing can be said. Where no resale is given the outlay counts in full.
  *
- * @param outlay price of the saw and other outlay less resale, if the price of the saw is known
+ * @param outlay price of the saw and other outlay less resale, if the price of the saw is known; what else of it has no price is
+ *     not in it ({@link #outlayBound})
  * @param boughtPerBoardFoot price of the same lumber bought, if known
  * @param usable lumber of this job
  * @param workFree own work not valued
@@ -97,6 +99,52 @@ public record BreakEven(
                 side(cost, outlay, inputs, bought, false),
                 side(cost, outlay, inputs, bought, true),
                 missing);
+    }
+
+    /**
+     * Costs of the outlay for which nobody gave a price.
+     *
+     * @return inputs, in their order
+     */
+    public Set<WorkInput> outlayCostsMissing() {
+        return absent(WorkInput.PURCHASE, WorkInput.OTHER_OUTLAY);
+    }
+
+    /**
+     * Income that would make the outlay less, and for which nobody gave a price.
+     *
+     * @return the resale of the saw, or nothing
+     */
+    public Set<WorkInput> outlayIncomeMissing() {
+        return absent(WorkInput.RESALE);
+    }
+
+    private Set<WorkInput> absent(WorkInput... inputs) {
+        EnumSet<WorkInput> absent = EnumSet.noneOf(WorkInput.class);
+        for (WorkInput input : inputs) {
+            if (missing.contains(input)) {
+                absent.add(input);
+            }
+        }
+        return Collections.unmodifiableSet(absent);
+    }
+
+    /**
+     * What is known of the outlay, where the price of the saw is.
+     *
+     * @return how it stands to its amount
+     */
+    public Bound outlayBound() {
+        return Bound.of(outlayCostsMissing(), outlayIncomeMissing());
+    }
+
+    /**
+     * The outlay where none of its costs lacks a price; only then can the saw be said to be cheaper than another.
+     *
+     * @return it; without resale it counts in full
+     */
+    public Optional<Money> wholeOutlay() {
+        return outlay.filter(any -> outlayCostsMissing().isEmpty());
     }
 
     private static double amount(WorkInputs inputs, WorkInput input) {

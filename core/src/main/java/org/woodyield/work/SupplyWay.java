@@ -109,6 +109,15 @@ public record SupplyWay(
     }
 
     /**
+     * What is known of its cost.
+     *
+     * @return how the cost stands to its amount
+     */
+    public Bound bound() {
+        return Bound.of(costsMissing, incomeMissing);
+    }
+
+    /**
      * Buying a saw and sawing with it, to set two saws beside each other: no drying, planing or grading, which both need.
      *
      * @param name of the saw
@@ -131,13 +140,9 @@ public record SupplyWay(
                 side.runningPerBoardFoot(),
                 nothing,
                 nothing,
-                absent(money, WorkInput.OTHER_OUTLAY),
-                absent(money, WorkInput.RESALE),
+                money.outlayCostsMissing(),
+                money.outlayIncomeMissing(),
                 List.of()));
-    }
-
-    private static Set<WorkInput> absent(BreakEven money, WorkInput input) {
-        return money.missing().contains(input) ? Set.of(input) : Set.of();
     }
 
     /**

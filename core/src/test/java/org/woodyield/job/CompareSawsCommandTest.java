@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -98,9 +99,9 @@ class CompareSawsCommandTest {
                 String[] first = row(money, "chain saw on a slabbing guide, " + side);
                 String[] other = row(money, "small band mill, " + side);
                 double volume = number(at, 3);
-                double cost = number(first, 2) + number(first, 3) * volume;
+                double cost = number(first, 3) + number(first, 4) * volume;
                 // Running costs stand in the file to four decimals.
-                assertThat(number(other, 2) + number(other, 3) * volume).isCloseTo(cost, within(1e-4 * volume + 0.01));
+                assertThat(number(other, 3) + number(other, 4) * volume).isCloseTo(cost, within(1e-4 * volume + 0.01));
                 compared++;
             }
         }
@@ -165,8 +166,52 @@ class CompareSawsCommandTest {
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("nothing is said of small band mill");
         String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
-        assertThat(band[2]).isEmpty();
-        assertThat(band[6]).contains("price of the saw");
+        assertThat(band[3]).isEmpty();
+        assertThat(band[7]).contains("price of the saw");
+    }
+
+    /** Nobody said that it costs nothing, so it is not set beside the other; a 0 says so. */
+    @Test
+    void aSawThatLacksACostIsNeitherTheCheaperNorInTheShares() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(OTHER, "money.other-outlay = 350\n", "");
+        Path out = folder.resolve("out");
+        Run run = compared(job, "--out", out.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains(
+                        "nothing is said of small band mill beside chain saw on a slabbing guide, for there is no other"
+                                + " outlay before the first board (money.other-outlay) of small band mill: what lacks a cost may be"
+                                + " dearer than is known. Write 0 for what costs nothing.")
+                .doesNotContain("is the cheaper", "put the volume", "In how many of the draws");
+        String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
+        assertThat(band[2]).isEqualTo("more than");
+        assertThat(number(band, 3)).isEqualTo(2600);
+        assertThat(band[5] + band[6]).isEmpty();
+        assertThat(Files.readAllLines(out.resolve("saws-crossings.csv"))).hasSize(1);
+        assertThat(Files.readAllLines(out.resolve("saws-cheapest.csv"))).hasSize(1);
+        job.write(OTHER, (job.text(OTHER) + "\nmoney.other-outlay = 0\n").getBytes(StandardCharsets.UTF_8));
+        assertThat(compared(job, "--out", out.toString(), "--replace").out())
+                .contains("is the cheaper", "put the volume");
+        assertThat(row(out.resolve("saws-money.csv"), "small band mill, counted")[2])
+                .isEmpty();
+    }
+
+    @Test
+    void resaleThatNobodyGaveMakesTheOutlayNoMoreThanIsSaid() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(OTHER, "money.resale = 2600\n", "");
+        Path out = folder.resolve("out");
+        Run run = compared(job, "--out", out.toString());
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains(
+                        "is the cheaper",
+                        "No resale at the end of its life (money.resale) of small band mill is given");
+        String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
+        assertThat(band[2]).isEqualTo("no more than");
+        assertThat(number(band, 3)).isEqualTo(5550);
+        job.with(OTHER, "money.other-outlay = 350\n", "");
+        compared(job, "--out", out.toString(), "--replace");
+        assertThat(row(out.resolve("saws-money.csv"), "small band mill, counted")[2])
+                .isEqualTo("more or less than");
     }
 
     @Test

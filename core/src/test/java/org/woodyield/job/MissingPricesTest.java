@@ -150,7 +150,7 @@ class MissingPricesTest {
         assertThat(words(job))
                 .contains("Prices are missing: money.hire-set-up.")
                 .contains(
-                        "Not ranked among the others, since only a lower bound of the cost is known: a travelling"
+                        "Not ranked among the others, since a cost of it has no price: a travelling"
                                 + " sawyer, no set-up of a travelling sawyer (money.hire-set-up). Write 0 for what costs nothing.")
                 .doesNotContain("the cheapest for this job is to have it sawn");
         assertThat(missing(job))
@@ -179,6 +179,20 @@ class MissingPricesTest {
         money(job);
         assertThat(Files.readString(folder.resolve("out").resolve("plan-ways.csv")))
                 .contains(",no more than,");
+    }
+
+    @Test
+    void theOutlaySaysWhichWayItIsOpen() {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.other-outlay = 240\n", "");
+        assertThat(words(job))
+                .contains(
+                        "Outlay before the first board, less resale: more than 700.00 USD, for there is no other outlay"
+                                + " before the first board (money.other-outlay).");
+        job.with(JOB, "money.resale = 450\n", "");
+        assertThat(words(job)).contains("less resale: more or less than 1150.00 USD");
+        job.write(JOB, (job.text(JOB) + "\nmoney.other-outlay = 240\n").getBytes(StandardCharsets.UTF_8));
+        assertThat(words(job))
+                .contains("less resale: no more than 1390.00 USD", "costs no more than", "(money.resale)");
     }
 
     @Test

@@ -14,8 +14,10 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.plan.JobInput.Price;
 import org.woodyield.sawing.Saw;
 import org.woodyield.source.Sources;
+import org.woodyield.work.Bound;
 import org.woodyield.work.InputValue;
 import org.woodyield.work.SawDraws;
+import org.woodyield.work.SupplyWay;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
@@ -229,5 +231,58 @@ class SawsOnJobTest {
         assertThat(prospects.side(true).best()).isEmpty();
         assertThat(prospects.side(true).cheapest()).isEmpty();
         assertThat(prospects.side(true).paysFrom()).isEmpty();
+    }
+
+    /** Whatever cost a saw lacks, it is not the cheaper, nor has it a share: it might be dearer than is known. */
+    @Test
+    void aSawThatLacksACostIsNotRanked() {
+        JobPlan whole = priced(FIRST, 5000, WAGE);
+        JobPlan cheap = priced(OTHER, 10, WAGE);
+        for (WorkInput cost : List.of(
+                WorkInput.PURCHASE,
+                WorkInput.OTHER_OUTLAY,
+                WorkInput.FUEL_PRICE,
+                WorkInput.BAR_OIL_PRICE,
+                WorkInput.MIX_OIL_PRICE,
+                WorkInput.EDGE_PRICE,
+                WorkInput.LOG_PRICE,
+                WorkInput.REPAIRS,
+                WorkInput.WAGE)) {
+            JobPlan lacking = withWork(cheap.input(), cheap.input().work().without(cost));
+            for (List<JobPlan> plans : List.of(List.of(whole, lacking), List.of(lacking, whole))) {
+                SawsOnJob saws = new SawsOnJob(plans);
+                SawProspects prospects = saws.prospects();
+                for (boolean valued : new boolean[] {false, true}) {
+                    boolean counts = valued || cost != WorkInput.WAGE;
+                    String which = cost.label() + ", own work counted: " + valued;
+                    assertThat(saws.firstIsCheaperOfLittle(1, valued).isPresent())
+                            .as(which)
+                            .isEqualTo(!counts);
+                    assertThat(saws.crossings(1, valued).isPresent()).as(which).isEqualTo(!counts);
+                    SawProspects.Side side = prospects.side(valued);
+                    assertThat(side.paysFrom().isEmpty()).as(which).isEqualTo(counts);
+                    assertThat(side.cheapest().isEmpty()).as(which).isEqualTo(counts);
+                    assertThat(side.best().isEmpty()).as(which).isEqualTo(counts);
+                }
+            }
+        }
+    }
+
+    /** A 0 that is written is a price; it ranks as the sum that leaves it out did. */
+    @Test
+    void aCostOfNothingIsAPrice() {
+        JobPlan first = priced(FIRST, 2000, WAGE);
+        SawsOnJob saws = new SawsOnJob(List.of(first, priced(OTHER, 500, WAGE)));
+        JobPlan lacking = withWork(first.input(), first.input().work().without(WorkInput.OTHER_OUTLAY));
+        SupplyWay bound = new SawsOnJob(List.of(lacking, saws.plans().get(1)))
+                .way(0, true)
+                .orElseThrow();
+        SupplyWay exact = saws.way(0, true).orElseThrow();
+        assertThat(bound.isWhole()).isFalse();
+        assertThat(bound.bound()).isEqualTo(Bound.MORE_THAN);
+        assertThat(exact.bound()).isEqualTo(Bound.EXACT);
+        assertThat(exact.fixed()).isEqualTo(bound.fixed());
+        assertThat(exact.perBoardFoot()).isEqualTo(bound.perBoardFoot());
+        assertThat(saws.firstIsCheaperOfLittle(1, true)).isPresent();
     }
 }
