@@ -68,6 +68,9 @@ public record JobPlan(
         Years cashFlow,
         List<Note> notes) {
 
+    /** Board feet so few that they are an error of rounding. */
+    private static final double NO_LUMBER = 1e-6;
+
     /** Keeps immutable copies. */
     public JobPlan {
         greenSizes = List.copyOf(greenSizes);
@@ -223,6 +226,32 @@ public record JobPlan(
      * @param source what the model or value rests on
      */
     public record Note(String text, Source source) {}
+
+    /**
+     * Lumber that is sawn beyond the need.
+     *
+     * @param usable board feet of it
+     * @param share of its price at which it counts
+     * @param inFull what a usable board foot of the plan would cost bought, in the mean, if all of it counted in full; empty where
+     *     a price is missing
+     */
+    public record Surplus(BoardFeet usable, double share, Optional<Money> inFull) {}
+
+    /**
+     * What is sawn beyond the need.
+     *
+     * @return it, empty where nothing is
+     */
+    public Optional<Surplus> surplus() {
+        LumberWorth worth = LumberWorth.of(input, supply, fallDown);
+        double beyond = worth.beyondNeed();
+        return beyond > NO_LUMBER
+                ? Optional.of(new Surplus(
+                        BoardFeet.usable(beyond),
+                        Planner.SURPLUS_SHARE,
+                        worth.priceInFull().map(each -> new Money(each, input.currency()))))
+                : Optional.empty();
+    }
 
     /**
      * What the usable lumber would cost bought, what is beyond the need at its share of the price, if every price is known.

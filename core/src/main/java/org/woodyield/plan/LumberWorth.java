@@ -75,6 +75,27 @@ record LumberWorth(List<Part> parts) {
                 .min(Comparator.comparingDouble(JobInput.Price::perBoardFoot));
     }
 
+    /** Usable board feet beyond the need. */
+    double beyondNeed() {
+        double beyond = 0;
+        for (Part part : parts) {
+            beyond += (part.usable - part.counted) / (1 - Planner.SURPLUS_SHARE);
+        }
+        return beyond;
+    }
+
+    /** The mean price of a usable board foot where all of it counts in full, if every price is known. */
+    Optional<Double> priceInFull() {
+        if (!priced() || !(usable() > 0)) {
+            return Optional.empty();
+        }
+        double sum = 0;
+        for (Part part : parts) {
+            sum += part.usable * part.price.map(JobInput.Price::perBoardFoot).orElse(0.0);
+        }
+        return Optional.of(sum / usable());
+    }
+
     /** All usable board feet. */
     double usable() {
         double usable = 0;

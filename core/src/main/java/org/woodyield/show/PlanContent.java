@@ -129,7 +129,16 @@ final class PlanContent {
             facts.add(new Fact(
                     "Same lumber bought",
                     money.boughtPerBoardFoot().map(NumberText::money).orElse("not known"),
-                    "per board foot"));
+                    "per board foot"
+                            + plan.surplus()
+                                    .map(surplus -> "; "
+                                            + NumberText.fixed(surplus.usable().value(), 0)
+                                            + " bf of it are beyond the need and count at "
+                                            + NumberText.fixed(100 * surplus.share(), 0) + " %" + " of their price"
+                                            + surplus.inFull()
+                                                    .map(each -> ", in full " + NumberText.money(each))
+                                                    .orElse(""))
+                                    .orElse("")));
         });
         blocks.add(new Facts(facts));
         List<String> limited = plan.logs().stream()

@@ -106,6 +106,7 @@ public final class SawSheet {
                 .number("Wants met", "wants-met")
                 .number("Tally, bf", "tally-bf")
                 .number("Usable, bf", "usable-bf")
+                .number("Beyond the need", "beyond-need-bf")
                 .number("Recovery, %", "recovery-percent")
                 .number("In kerfs, m3", "kerf-m3")
                 .number("In kerfs, %", "kerf-percent");
@@ -122,6 +123,12 @@ public final class SawSheet {
                     Cell.whole((int) plan.supply().stream().filter(Supply::met).count()),
                     Cell.number(plan.tally().value(), 0, 2),
                     Cell.number(plan.usable().value(), 0, 2),
+                    Cell.number(
+                            plan.surplus()
+                                    .map(surplus -> surplus.usable().value())
+                                    .orElse(0.0),
+                            0,
+                            2),
                     solid > 0 ? Cell.number(100 * lumber / solid, 1, 3) : Cell.NONE,
                     Cell.number(kerf, 3, 5),
                     solid > 0 ? Cell.number(100 * kerf / solid, 1, 3) : Cell.NONE);
@@ -475,11 +482,27 @@ public final class SawSheet {
                         .append(NumberText.money(other.get()))
                         .append(" against ")
                         .append(NumberText.money(first.get()))
-                        .append(", each by the price of its own mix");
+                        .append(", each by the price of its own mix")
+                        .append(beyondNeed(plans().get(0)))
+                        .append(beyondNeed(plans().get(i)));
             }
             lines.add(line.append('.').toString());
         }
         return lines;
+    }
+
+    /** Lumber beyond the need is worth less, so what the usable lumber costs bought is no market price of all of it. */
+    private String beyondNeed(JobPlan plan) {
+        return plan.surplus()
+                .map(surplus -> "; " + NumberText.fixed(surplus.usable().value(), 0) + " bf of " + name(plan)
+                        + " are beyond the need and count at " + NumberText.fixed(100 * surplus.share(), 0) + " %"
+                        + " of their price"
+                        + surplus.inFull()
+                                .map(each -> ", in full all of it would cost "
+                                        + NumberText.money(
+                                                each.times(plan.usable().value())))
+                                .orElse(""))
+                .orElse("");
     }
 
     private static String moreOrLess(double value, int decimals, String unit) {
@@ -611,7 +634,11 @@ public final class SawSheet {
             money.add(new Tabular(crossings));
         }
         money.add(new Prose("A volume is reckoned with the outlay and the running cost of a usable board foot in this"
-                + " job. Drying, planing and grading, which the lumber of each saw needs alike, are left aside."));
+                + " job. Drying, planing and grading, which the lumber of each saw needs alike, are left aside."
+                + (plans().stream().anyMatch(plan -> plan.surplus().isPresent())
+                        ? " The volume from which a saw pays takes as great a share of its lumber beyond the need, with"
+                                + " its lesser worth, as in this job."
+                        : "")));
         List<Section> sections = new ArrayList<>(List.of(
                 new Section("lumber", "Lumber and kerf", lumber),
                 new Section("work", "Time and fuel", work),

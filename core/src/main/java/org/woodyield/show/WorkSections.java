@@ -404,6 +404,7 @@ final class WorkSections {
                 + ".");
         lines.add(side("Own work not counted", money, money.workFree()));
         lines.add(side("Own work counted at its wage", money, money.workValued()));
+        plan.surplus().ifPresent(surplus -> lines.add(beyondNeed(surplus, money)));
         List<Block> blocks = new ArrayList<>();
         MissingPrices.of(plan).flatMap(MissingPrices::table).ifPresent(missing -> {
             blocks.add(new Tabular(missing));
@@ -430,6 +431,40 @@ final class WorkSections {
                 .map(MissingPrices::named)
                 .toList();
         return without.isEmpty() ? "" : ", for there is no " + String.join(", no ", without);
+    }
+
+    /** How lumber beyond the need is counted, and from which volume the saw pays where all of it is needed. */
+    private String beyondNeed(JobPlan.Surplus surplus, BreakEven money) {
+        StringBuilder text = new StringBuilder("Of the " + feet(plan.usable()) + " "
+                + NumberText.fixed(surplus.usable().value(), 0)
+                + " bf are beyond the need and count at " + NumberText.fixed(100 * surplus.share(), 0) + " %"
+                + " of their price in what the same lumber costs bought");
+        surplus.inFull().ifPresent(each -> {
+            text.append("; in full that would be " + NumberText.money(each) + " per board foot, "
+                    + NumberText.money(each.times(plan.usable().value()))
+                    + ". The volumes from which it pays, here and below, take as great a share beyond the need at"
+                    + " every volume");
+            List<String> needed = new ArrayList<>();
+            inFull("own work not counted", money.workFree(), money, each).ifPresent(needed::add);
+            inFull("own work counted", money.workValued(), money, each).ifPresent(needed::add);
+            if (!needed.isEmpty()) {
+                text.append("; where all of it is needed it ").append(String.join(", and ", needed));
+            }
+        });
+        return text.append('.').toString();
+    }
+
+    private static Optional<String> inFull(String work, BreakEven.Side side, BreakEven money, Money price) {
+        if (money.outlay().isEmpty() || !money.outlayCostsMissing().isEmpty() || !side.complete()) {
+            return Optional.empty();
+        }
+        double outlay = money.outlay().get().amount();
+        double running = side.runningPerBoardFoot().amount();
+        return Optional.of(
+                price.amount() > running
+                        ? "pays from " + feet(BoardFeet.usable(BreakEven.volume(outlay, running, price.amount())))
+                                + " on, " + work
+                        : "pays at no volume, " + work);
     }
 
     /** A piece that is used bears its share of the lost ones; a running cost that lacks a kind is no figure of its own. */

@@ -120,4 +120,16 @@ class LumberWorthTest {
         assertThat(own.beside(its).lacking()).isEqualTo(40);
         assertThat(own.beside(its).price()).isEmpty();
     }
+
+    /** 40 of 100 bf are beyond the need: 60 + 0.15 x 40 = 66 count. */
+    @Test
+    void whatIsBeyondTheNeedIsToldByItself() {
+        LumberWorth worth = new LumberWorth(List.of(
+                new Part("a", 100, 66, Optional.of(new Price(Optional.empty(), SOFTWOOD, 2))),
+                new Part("b", 50, 50, Optional.of(new Price(Optional.empty(), SOFTWOOD, 5)))));
+        assertThat(worth.beyondNeed()).isCloseTo(40, within(1e-12));
+        assertThat(worth.priceInFull().orElseThrow()).isCloseTo((200 + 250) / 150.0, within(1e-12));
+        assertThat(worth.into(WorkInputs.chainDefaults()).get(WorkInput.LUMBER_PRICE))
+                .isCloseTo((132 + 250) / 150.0, within(1e-12));
+    }
 }

@@ -227,6 +227,31 @@ class PlannerTest {
         assertThat(plan.tally().value()).isCloseTo(tally, within(1e-9));
     }
 
+    /** What is sawn beyond the need, as the pieces tell it. */
+    @Test
+    void lumberBeyondTheNeedIsTheSurplusOfThePieces() {
+        JobPlan plan = Planner.plan(job(PRICES));
+        double beyond = 0;
+        for (Supply supply : plan.supply()) {
+            double usable = plan.fallDown().stream()
+                    .filter(lot -> lot.wantedId().equals(supply.wantedId()))
+                    .mapToDouble(lot -> lot.stages().usable().value())
+                    .sum();
+            beyond += supply.sawn() > 0 ? usable * supply.surplus() / supply.sawn() : 0;
+        }
+        assertThat(beyond).isPositive();
+        JobPlan.Surplus surplus = plan.surplus().orElseThrow();
+        assertThat(surplus.usable().value()).isCloseTo(beyond, within(1e-9));
+        assertThat(surplus.inFull().orElseThrow().amount())
+                .isGreaterThan(plan.breakEven()
+                        .orElseThrow()
+                        .boughtPerBoardFoot()
+                        .orElseThrow()
+                        .amount());
+        assertThat(Planner.plan(job(List.of())).surplus().flatMap(JobPlan.Surplus::inFull))
+                .isEmpty();
+    }
+
     @Test
     void everySawingPlanIsSound() {
         List<SawingPlan> plans = Planner.plan(job(PRICES)).logs().stream()

@@ -164,12 +164,8 @@ class SupplyChoiceTest {
         assertThat(both.get(1).ways().ways()).extracting(SupplyWay::kind).doesNotContain(SupplyWay.Kind.HIRED_SAWYER);
     }
 
-    /** Two saws that differ in nothing but their name and a sum paid beside: what they share cancels in every draw. */
-    @Test
-    void anotherSawIsPricedFromTheSameDraws() {
-        WorkInputs own = ranged(ranged(fixed(), WorkInput.WAGE, 5, 15, 25), WorkInput.FUEL_PRICE, 0.5, 1.2, 3);
-        WorkInputs its = own.with(WorkInput.OTHER_OUTLAY, own.get(WorkInput.OTHER_OUTLAY) + 70);
-        SupplyChoice choice = SupplyChoice.ofAll(
+    private static SupplyChoice choice(WorkInputs own, WorkInputs its) {
+        return SupplyChoice.ofAll(
                         SawDraws.of(List.of(own, its)),
                         List.of("one", "two"),
                         some -> List.of(SupplyWays.of(
@@ -188,6 +184,14 @@ class SupplyChoiceTest {
                         1,
                         500)
                 .get(0);
+    }
+
+    /** Two saws that differ in nothing but their name and a sum paid beside: what they share cancels in every draw. */
+    @Test
+    void anotherSawIsPricedFromTheSameDraws() {
+        WorkInputs own = ranged(ranged(fixed(), WorkInput.WAGE, 5, 15, 25), WorkInput.FUEL_PRICE, 0.5, 1.2, 3);
+        WorkInputs its = own.with(WorkInput.OTHER_OUTLAY, own.get(WorkInput.OTHER_OUTLAY) + 70);
+        SupplyChoice choice = choice(own, its);
         Outlook one = choice.costs().get(place(choice, SupplyWay.Kind.OWN_SAW));
         Outlook two = choice.costs().get(place(choice, SupplyWay.Kind.OTHER_SAW));
         assertThat(two.value() - one.value()).isCloseTo(70, within(1e-9));
@@ -203,25 +207,7 @@ class SupplyChoiceTest {
     void aMoverOfOneSawNamesIt() {
         WorkInputs own = fixed();
         WorkInputs its = ranged(own, WorkInput.OTHER_OUTLAY, 100, 400, 900);
-        SupplyChoice choice = SupplyChoice.ofAll(
-                        SawDraws.of(List.of(own, its)),
-                        List.of("one", "two"),
-                        some -> List.of(SupplyWays.of(
-                                some.get(0),
-                                "USD",
-                                JobCost.of(some.get(0), "USD", MoneyTest.WORK, USABLE),
-                                Optional.of(new OtherSaw(
-                                        "two",
-                                        some.get(1),
-                                        JobCost.of(some.get(1), "USD", MoneyTest.WORK, USABLE),
-                                        USABLE,
-                                        0)),
-                                BoardFeet.tally(125),
-                                Optional.empty(),
-                                true)),
-                        1,
-                        500)
-                .get(0);
+        SupplyChoice choice = choice(own, its);
         assertThat(choice.costs().get(place(choice, SupplyWay.Kind.OTHER_SAW)).movers())
                 .singleElement()
                 .satisfies(mover -> {
