@@ -37,11 +37,12 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
     private static final long SEED = 1;
 
     /** Work and money of one draw. */
-    private record Drawn(WorkEstimate work, BreakEven money) {}
+    private record Drawn(WorkEstimate work, BreakEven money, JobPlan.Years years) {}
 
     /** The figures of the job over the ranges; those are empty for which a price is missing. */
     JobPlan.Prospects prospects() {
-        BreakEven asGiven = drawn(inputs).money();
+        Drawn given = drawn(inputs);
+        BreakEven asGiven = given.money();
         List<ToDoubleFunction<Drawn>> figures = new ArrayList<>();
         int hours = add(figures, true, drawn -> drawn.work().time().hours());
         int days = add(figures, true, drawn -> drawn.work().days());
@@ -62,6 +63,14 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
                 figures,
                 asGiven.workValued().complete(),
                 drawn -> running(drawn.money().workValued()));
+        boolean yearsFree = given.years().workFree().isPresent();
+        boolean yearsValued = given.years().workValued().isPresent();
+        int worthFree = add(figures, yearsFree, drawn -> worth(drawn.years().workFree()));
+        int worthValued = add(figures, yearsValued, drawn -> worth(drawn.years().workValued()));
+        int paidFree =
+                add(figures, yearsFree, drawn -> paidEachYear(drawn.years().workFree()));
+        int paidValued =
+                add(figures, yearsValued, drawn -> paidEachYear(drawn.years().workValued()));
         List<Outlook> outlooks = Outlook.ofAll(inputs, this::drawn, figures, SEED, TRIALS);
         return new JobPlan.Prospects(
                 at(outlooks, free),
@@ -70,7 +79,11 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
                 at(outlooks, days),
                 at(outlooks, fuel),
                 at(outlooks, runningFree),
-                at(outlooks, runningValued));
+                at(outlooks, runningValued),
+                at(outlooks, worthFree),
+                at(outlooks, worthValued),
+                at(outlooks, paidFree),
+                at(outlooks, paidValued));
     }
 
     /** The place of a figure in the list, below zero where it is not wanted. */
@@ -93,9 +106,18 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
         return side.runningPerBoardFoot().amount();
     }
 
+    private static double worth(Optional<CashFlow> years) {
+        return years.orElseThrow().presentValue().amount();
+    }
+
+    private static double paidEachYear(Optional<CashFlow> years) {
+        return years.orElseThrow().payback().map(time -> 1 / time).orElse(0.0);
+    }
+
     private Drawn drawn(WorkInputs some) {
         WorkEstimate work = WorkEstimate.of(some, kerf, works);
-        return new Drawn(work, BreakEven.of(some, currency, JobCost.of(some, currency, work, usable)));
+        BreakEven money = BreakEven.of(some, currency, JobCost.of(some, currency, work, usable));
+        return new Drawn(work, money, cashFlow(some, money, work));
     }
 
     /** The ways to come by the lumber, all priced from the same draws. */
@@ -124,28 +146,33 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
 
     /** The saw's years, each with as many hours on site as are given and as much lumber an hour as in this job. */
     JobPlan.Years cashFlow(BreakEven money, WorkEstimate work) {
-        return new JobPlan.Years(cashFlow(money, money.workFree(), work), cashFlow(money, money.workValued(), work));
+        return cashFlow(inputs, money, work);
     }
 
-    private Optional<CashFlow> cashFlow(BreakEven money, BreakEven.Side side, WorkEstimate work) {
+    private JobPlan.Years cashFlow(WorkInputs some, BreakEven money, WorkEstimate work) {
+        return new JobPlan.Years(
+                cashFlow(some, money, money.workFree(), work), cashFlow(some, money, money.workValued(), work));
+    }
+
+    private Optional<CashFlow> cashFlow(WorkInputs some, BreakEven money, BreakEven.Side side, WorkEstimate work) {
         if (side.saving().isEmpty()
-                || inputs.find(WorkInput.RESALE).isEmpty()
-                || inputs.find(WorkInput.LIFE).isEmpty()
-                || inputs.find(WorkInput.HOURS_PER_YEAR).isEmpty()
-                || inputs.find(WorkInput.INTEREST).isEmpty()) {
+                || some.find(WorkInput.RESALE).isEmpty()
+                || some.find(WorkInput.LIFE).isEmpty()
+                || some.find(WorkInput.HOURS_PER_YEAR).isEmpty()
+                || some.find(WorkInput.INTEREST).isEmpty()) {
             return Optional.empty();
         }
-        double feetPerYear = usable.value() / work.time().hours() * inputs.get(WorkInput.HOURS_PER_YEAR);
+        double feetPerYear = usable.value() / work.time().hours() * some.get(WorkInput.HOURS_PER_YEAR);
         Money saving = money.boughtPerBoardFoot()
                 .orElseThrow()
                 .minus(side.runningPerBoardFoot())
                 .times(feetPerYear);
-        Money resale = new Money(inputs.get(WorkInput.RESALE), currency);
+        Money resale = new Money(some.get(WorkInput.RESALE), currency);
         return Optional.of(CashFlow.of(
                 money.outlay().orElseThrow().plus(resale),
                 saving,
                 resale,
-                inputs.get(WorkInput.LIFE),
-                inputs.get(WorkInput.INTEREST)));
+                some.get(WorkInput.LIFE),
+                some.get(WorkInput.INTEREST)));
     }
 }

@@ -126,6 +126,11 @@ public record JobPlan(
      * @param fuelLitres fuel
      * @param runningFree running cost of a usable board foot, own work not counted; empty where a price is missing
      * @param runningValued running cost of a usable board foot, own work counted; empty where a price is missing
+     * @param worthFree present value of the saw year by year, own work not counted; empty where a price is missing
+     * @param worthValued present value of the saw year by year, own work counted; empty where a price is missing
+     * @param paidFree one over the years until the savings pay the outlay, zero where they never do within its life, own work not
+     *     counted; empty where a price is missing
+     * @param paidValued the same with own work counted
      */
     public record Prospects(
             Optional<Outlook> workFree,
@@ -134,12 +139,16 @@ public record JobPlan(
             Optional<Outlook> days,
             Optional<Outlook> fuelLitres,
             Optional<Outlook> runningFree,
-            Optional<Outlook> runningValued) {
+            Optional<Outlook> runningValued,
+            Optional<Outlook> worthFree,
+            Optional<Outlook> worthValued,
+            Optional<Outlook> paidFree,
+            Optional<Outlook> paidValued) {
 
         /** Of a job in which nothing is sawn. */
         static Prospects none() {
             Optional<Outlook> none = Optional.empty();
-            return new Prospects(none, none, none, none, none, none, none);
+            return new Prospects(none, none, none, none, none, none, none, none, none, none, none);
         }
     }
 

@@ -1042,7 +1042,12 @@ final class WorkSections {
             years.ifPresentOrElse(
                     flow -> {
                         years(table, work, flow);
-                        lines.add("Own work " + work + ": " + worth(flow));
+                        JobPlan.Prospects all = plan.prospects();
+                        lines.add("Own work " + work + ": "
+                                + worth(
+                                        flow,
+                                        valued ? all.worthValued() : all.worthFree(),
+                                        valued ? all.paidValued() : all.paidFree()));
                     },
                     () -> MissingPrices.of(plan)
                             .ifPresent(
@@ -1066,12 +1071,28 @@ final class WorkSections {
         }
     }
 
-    private static String worth(CashFlow flow) {
+    private String worth(CashFlow flow, Optional<Outlook> worth, Optional<Outlook> paidEachYear) {
         return flow.payback()
                         .map(years -> "the savings pay the outlay in " + NumberText.fixed(years, 1) + " years")
                         .orElse("the savings do not pay the outlay within its life")
+                + paidEachYear
+                        .flatMap(Outlook::drawn)
+                        .map(WorkSections::paidWithin)
+                        .orElse("")
                 + "; at the rate of interest all of it is worth " + NumberText.money(flow.presentValue())
-                + " at the start.";
+                + " at the start" + ends(worth, 0, plan.input().currency()) + ".";
+    }
+
+    /** The years are drawn as one over themselves, and nothing where the outlay is never paid within the life. */
+    private static String paidWithin(MonteCarlo drawn) {
+        MonteCarlo.Interval ends = drawn.interval(COVERAGE);
+        double never = 1 - drawn.shareAbove(0);
+        return ends.greatest() == 0
+                ? " (never in " + share(never) + " of the draws)"
+                : " (95 % of the draws: " + NumberText.fixed(1 / ends.greatest(), 1) + " to "
+                        + (ends.least() > 0 ? NumberText.fixed(1 / ends.least(), 1) : "never")
+                        + (never > 0 ? "; never in " + share(never) + " of them" : "")
+                        + ")";
     }
 
     private static String side(String name, BreakEven money, BreakEven.Side side) {

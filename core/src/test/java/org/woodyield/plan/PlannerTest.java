@@ -16,6 +16,7 @@ import org.woodyield.lumber.Product.Size;
 import org.woodyield.lumber.Product.Surface;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobInput.Price;
 import org.woodyield.sawing.PieceOption;
 import org.woodyield.sawing.Rectangle;
@@ -26,6 +27,8 @@ import org.woodyield.sawing.SearchSpace;
 import org.woodyield.sawing.Verifier;
 import org.woodyield.wood.Species;
 import org.woodyield.wood.SpeciesCatalogue;
+import org.woodyield.work.CashFlow;
+import org.woodyield.work.Outlook;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
@@ -225,6 +228,36 @@ class PlannerTest {
         }
         assertThat(plan.usable().value()).isCloseTo(usable, within(1e-9)).isLessThanOrEqualTo(0.72 * tally + 1e-9);
         assertThat(plan.tally().value()).isCloseTo(tally, within(1e-9));
+    }
+
+    /** The years of the saw hang on the same draws as the saving: they have intervals about their values. */
+    @Test
+    void theYearsOfTheSawHaveIntervals() {
+        JobInput input = job(PRICES);
+        WorkInputs years = input.work()
+                .with(WorkInput.PURCHASE, 900)
+                .with(WorkInput.OTHER_OUTLAY, 100)
+                .with(WorkInput.RESALE, 200)
+                .with(WorkInput.LIFE, 5)
+                .with(WorkInput.HOURS_PER_YEAR, 100)
+                .with(WorkInput.INTEREST, 0.05)
+                .with(WorkInput.REPAIRS, 0.3)
+                .with(WorkInput.BAR_OIL_PRICE, 4)
+                .with(WorkInput.MIX_OIL_PRICE, 10)
+                .with(WorkInput.EDGE_PRICE, 30)
+                .with(WorkInput.EDGE_LIFE, 10)
+                .with(WorkInput.LOG_PRICE, 0);
+        JobPlan plan = Planner.plan(input.withSaw(input.saw(), years));
+        CashFlow free = plan.cashFlow().workFree().orElseThrow();
+        Outlook worth = plan.prospects().worthFree().orElseThrow();
+        assertThat(worth.value()).isEqualTo(free.presentValue().amount());
+        MonteCarlo.Interval ends = worth.drawn().orElseThrow().interval(0.95);
+        assertThat(ends.least()).isLessThan(ends.greatest());
+        Outlook paid = plan.prospects().paidFree().orElseThrow();
+        assertThat(paid.value()).isEqualTo(free.payback().map(time -> 1 / time).orElse(0.0));
+        assertThat(plan.prospects().worthValued().isPresent())
+                .isEqualTo(plan.cashFlow().workValued().isPresent());
+        assertThat(Planner.plan(job(List.of())).prospects().worthFree()).isEmpty();
     }
 
     /** What is sawn beyond the need, as the pieces tell it. */
