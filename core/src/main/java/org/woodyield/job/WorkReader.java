@@ -22,6 +22,10 @@ final class WorkReader {
             "([-+0-9./\\s]*\\d)\\s*\\(([-+0-9./\\s]*\\d)\\s+to\\s+([-+0-9./\\s]*\\d)\\s*\\)\\s*([^\\d\\s()]\\S*(?:\\s+[^\\d\\s]\\S*)*)");
     private static final Pattern SPREAD = Pattern.compile("(.*\\S)\\s*(?:\\+-|±)\\s*(\\S.*)");
 
+    private static final Pattern SHARE_BEFORE_UNIT = Pattern.compile("[-+0-9./\\s]*%\\s*[^\\s%].*");
+    /** Not feet and inches. */
+    private static final Pattern ONE_UNIT = Pattern.compile("(?!.*\\s\\d)\\D.*");
+
     private static final Domain RELATIVE = new Domain(
             "standard uncertainty as a share of the amount",
             "",
@@ -34,7 +38,7 @@ final class WorkReader {
     /**
      * A figure alone, with a range ({@code 3 min (2 min to 5 min)} or {@code 3 (2 to 5) min}), as a range ({@code 2 to 5 min}, the
      * middle taken) or with a standard uncertainty ({@code 3 min +- 20 s}; of an amount of money also {@code 14 per h +- 5 %}, a
-     * share of it).
+     * share of it). A deviation alone, {@code 14 per h +- 2}, has the unit of the value.
      */
     static Optional<InputValue> readWithRange(Cell cell, WorkInput input) {
         Source user = Sources.get("user");
@@ -71,16 +75,36 @@ final class WorkReader {
         }
         Matcher spread = SPREAD.matcher(cell.text());
         if (spread.matches()) {
+            if (input.isMoney() && SHARE_BEFORE_UNIT.matcher(spread.group(2)).matches()) {
+                cell.refuse(
+                        "the unit behind the amount, its share alone behind the +-",
+                        "such as " + exampleOfShare(input));
+                return Optional.empty();
+            }
             Cell middle = cell.part(spread.group(1));
             boolean share = spread.group(2).endsWith("%");
             Optional<Double> value = read(share ? middle : middle.withUnit(unit(spread.group(2))), input);
-            Optional<Double> deviation = deviation(cell.part(spread.group(2)), input, value);
+            Optional<Double> deviation = deviation(deviation(cell, input, spread), input, value);
             return value.isEmpty() || deviation.isEmpty() || !isNormal(cell, input, value.get(), deviation.get())
                     ? Optional.empty()
                     : Optional.of(
                             new InputValue(value.get(), new Distribution.Normal(value.get(), deviation.get()), user));
         }
         return read(cell, input).map(value -> InputValue.of(value, user));
+    }
+
+    /** A deviation without a unit has that of its value, where this is one unit and no percentage. */
+    private static Cell deviation(Cell cell, WorkInput input, Matcher spread) {
+        Cell deviation = cell.part(spread.group(2));
+        String unit = unit(spread.group(1));
+        return needsUnit(input) && !isPercent(input) && ONE_UNIT.matcher(unit).matches()
+                ? deviation.withUnit(unit)
+                : deviation;
+    }
+
+    private static String exampleOfShare(WorkInput input) {
+        return "6 "
+                + input.unit().replace("money/", "per ").replace("money", "").strip() + " +- 5 %";
     }
 
     private static Optional<Double> deviation(Cell cell, WorkInput input, Optional<Double> value) {

@@ -261,6 +261,22 @@ public record JobInput(
     }
 
     /**
+     * What is wanted and can be had bought for nothing, so that nothing is sawn for it.
+     *
+     * @return ids, in the order of the wants; none where a price is missing, for then worth is counted in board feet
+     */
+    public List<String> pricedAtNothing() {
+        return unpriced().isEmpty()
+                ? Planner.items(this).stream()
+                        .filter(item -> LumberWorth.lowestPrice(this, item)
+                                .filter(price -> price.perBoardFoot() == 0)
+                                .isPresent())
+                        .map(Item::id)
+                        .toList()
+                : List.of();
+    }
+
+    /**
      * What bought lumber costs.
      *
      * @param size the size that the price is for; empty for any that has no price of its own

@@ -538,8 +538,15 @@ public final class Planner {
     }
 
     private String whyNotSawn(Species species) {
-        return items.stream().noneMatch(item -> item.wood().accepts(species))
-                ? "nothing is wanted in " + species.commonName()
+        List<Item> wanted =
+                items.stream().filter(item -> item.wood().accepts(species)).toList();
+        if (wanted.isEmpty()) {
+            return "nothing is wanted in " + species.commonName();
+        }
+        List<String> free = input.pricedAtNothing();
+        return wanted.stream().allMatch(item -> free.contains(item.id()))
+                ? "all that is wanted in " + species.commonName()
+                        + " has a price of 0 bought, so sawing it earns nothing"
                 : "what it gives is not needed, or not worth its passes beside what the other logs give";
     }
 

@@ -36,6 +36,9 @@ public final class SawProspects {
     /** A volume between nothing and never is drawn as this over the sum of both. */
     private static final double MIDDLE = 1000;
 
+    /** Place of the volume from which on a saw is the cheaper, where that is nothing. */
+    private static final double FROM_THE_FIRST = 1;
+
     /** What is compared. */
     public enum Figure {
         /** Hours on site. */
@@ -104,10 +107,11 @@ public final class SawProspects {
      *
      * @param least usable board feet; empty where even that is never
      * @param greatest usable board feet; empty where there is no volume beyond which the saw is the cheaper
+     * @param always share of the draws in which it is the cheaper at every volume
      * @param never share of the draws in which there is none, those among them in which it is cheaper only up to a volume
      * @param trials how many draws
      */
-    public record Ends(Optional<Double> least, Optional<Double> greatest, double never, int trials) {}
+    public record Ends(Optional<Double> least, Optional<Double> greatest, double always, double never, int trials) {}
 
     private final SawDraws draws;
     private final Map<Figure, List<Optional<SawDraws.Spread>>> bySaw;
@@ -380,7 +384,7 @@ public final class SawProspects {
                     - outlay(drawn.get(other)).orElseThrow();
             double gain = Outlook.difference(value(running, drawn, other), value(running, drawn, saw));
             if (outlay <= 0) {
-                return gain > 0 || (gain == 0 && outlay < 0) ? 1 : 0;
+                return gain > 0 || (gain == 0 && outlay < 0) ? FROM_THE_FIRST : 0;
             }
             return gain > 0 ? MIDDLE / (MIDDLE + outlay / gain) : 0;
         }
@@ -410,7 +414,12 @@ public final class SawProspects {
 
         private static Ends ends(MonteCarlo drawn) {
             MonteCarlo.Interval places = drawn.interval(COVERAGE);
-            return new Ends(volume(places.greatest()), volume(places.least()), 1 - drawn.shareAbove(0), drawn.trials());
+            return new Ends(
+                    volume(places.greatest()),
+                    volume(places.least()),
+                    drawn.shareAbove(Math.nextDown(FROM_THE_FIRST)),
+                    1 - drawn.shareAbove(0),
+                    drawn.trials());
         }
 
         /** No share where no margin varies, or where they are missing; one that does not vary is all or none. */

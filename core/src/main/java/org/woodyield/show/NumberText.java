@@ -20,6 +20,12 @@ public final class NumberText {
     /** Up to here the steps are known to a thousandth. */
     private static final double MOST_STEPS = 1e12;
 
+    /** Where the cents of an amount say nothing any more. */
+    private static final double UNCERTAIN_FROM = 5;
+
+    /** A lesser share would be written as none with one decimal, or nearly. */
+    private static final double LEAST_PERCENT = 0.1;
+
     private static final int MOST_DECIMALS = 9;
     private static final double UNSURE = 0.001;
 
@@ -103,6 +109,34 @@ public final class NumberText {
      */
     public static String percent(double share) {
         return fixed(share * 100, 1) + " %";
+    }
+
+    /**
+     * A share that is neither none nor all, and is not written as one of them: {@link #percent} where one decimal does, two beside
+     * an end.
+     *
+     * @param share above 0 and below 1
+     * @return for example {@code 25.0 %} or {@code 99.95 %}
+     */
+    static String partOf(double share) {
+        double percent = share * 100;
+        return percent < LEAST_PERCENT || percent > 100 - LEAST_PERCENT ? fixed(percent, 2) + " %" : percent(share);
+    }
+
+    /**
+     * An amount whose spread is known: to two digits of its standard uncertainty where these are whole, else with two decimals.
+     *
+     * @param money the amount
+     * @param uncertainty its standard uncertainty; zero where it has none
+     * @return for example {@code 1190 USD} for 1185.44 with 220, or {@code 1185 USD} with 22
+     */
+    static String money(Money money, double uncertainty) {
+        if (!(uncertainty >= UNCERTAIN_FROM)) {
+            return money(money);
+        }
+        int dropped = Math.max(0, (int) StrictMath.floor(StrictMath.log10(uncertainty)) - 1);
+        BigDecimal rounded = shortest(money.amount()).setScale(-dropped, RoundingMode.HALF_UP);
+        return rounded.setScale(0).toPlainString() + " " + money.currency();
     }
 
     /**

@@ -283,7 +283,15 @@ final class PlanContent {
                 + choice.unit()
                 + " less its passes. No other way to saw these logs, among the patterns that were looked at, is"
                 + " worth more than " + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + ".";
-        return new Section("wanted", "What is wanted", List.of(new Tabular(table.build()), new Prose(better)));
+        List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build())));
+        List<String> free = plan.input().pricedAtNothing();
+        if (!free.isEmpty()) {
+            blocks.add(
+                    new Prose("Nothing is sawn for " + String.join(", ", free) + ": the price in prices.csv is 0, and"
+                            + " what costs nothing bought is worth no pass. Write what it would cost."));
+        }
+        blocks.add(new Prose(better));
+        return new Section("wanted", "What is wanted", blocks);
     }
 
     private static Section cautions() {

@@ -21,6 +21,7 @@ final class PlanWords {
     static final String NOTHING = "Nothing is sawn, so there is nothing to show here.";
 
     private static final int VALUE_DIGITS = 6;
+    private static final int RANGE_DIGITS = 4;
 
     private final JobPlan plan;
     private final LengthText lengths;
@@ -119,15 +120,20 @@ final class PlanWords {
     /** A range in words, empty where there is none. */
     static String range(Distribution spread) {
         if (spread instanceof Distribution.Triangular triangle) {
-            return value(triangle.least()) + " to " + value(triangle.greatest());
+            return ranged(triangle.least()) + " to " + ranged(triangle.greatest());
         }
         if (spread instanceof Distribution.Rectangular even) {
-            return value(even.least()) + " to " + value(even.greatest());
+            return ranged(even.least()) + " to " + ranged(even.greatest());
         }
         if (spread instanceof Distribution.Normal normal) {
-            return value(normal.mean()) + " +- " + value(normal.standardDeviation());
+            return ranged(normal.mean()) + " +- " + ranged(normal.standardDeviation());
         }
         return "";
+    }
+
+    /** A value with a range, or an end of the range: nobody knows more digits of these. */
+    static String ranged(double value) {
+        return NumberText.significant(value, RANGE_DIGITS);
     }
 
     /** A value that was given or computed, without the digits that nobody knows. */

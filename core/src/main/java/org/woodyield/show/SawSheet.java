@@ -406,7 +406,7 @@ public final class SawSheet {
                 : names(saws) + (range.saws().size() > saws.size() ? ", moves with the others" : "");
         cells.add(Cell.text(range.input().label()));
         cells.add(Cell.text(names));
-        cells.add(Cell.text(PlanWords.value(value.value())));
+        cells.add(Cell.text(PlanWords.ranged(value.value())));
         cells.add(Cell.text(PlanWords.range(value.spread())));
         cells.add(Cell.text(unit(range.input())));
         if (whole) {
@@ -543,15 +543,29 @@ public final class SawSheet {
     private String paysFrom(SawProspects.PaysFrom pair, SawProspects.Ends ends) {
         String saws = name(pair.saw()) + " becomes cheaper than " + name(pair.other());
         String never = ends.never() > 0 ? "; in " + WorkSections.share(ends.never()) + " there is none" : "";
+        if (ends.greatest().filter(most -> most == 0).isPresent()) {
+            return name(pair.saw()) + " is cheaper than " + name(pair.other()) + " at every volume in "
+                    + WorkSections.share(ends.always()) + " of " + ends.trials() + " draws"
+                    + (ends.never() > 0
+                            ? ", and at none from some volume on in " + WorkSections.share(ends.never())
+                            : "")
+                    + ".";
+        }
         return ends.least()
-                .map(least -> "95 % of " + ends.trials() + " draws put the volume from which on " + saws + " between "
-                        + NumberText.fixed(least, 0) + " bf of usable lumber and "
-                        + ends.greatest()
-                                .map(greatest -> NumberText.fixed(greatest, 0) + " bf")
-                                .orElse("never")
+                .map(least -> "95 % of " + ends.trials() + " draws put the volume of usable lumber from which on "
+                        + saws + " between "
+                        + volume(least) + " and "
+                        + ends.greatest().map(SawSheet::volume).orElse("never")
                         + never + ".")
                 .orElse("in " + WorkSections.share(ends.never()) + " of " + ends.trials()
                         + " draws there is no volume from which on " + saws + ".");
+    }
+
+    private static String volume(double feet) {
+        if (feet > 0 && feet < 1) {
+            return "less than 1 bf";
+        }
+        return feet == 0 ? "nothing" : NumberText.fixed(feet, 0) + " bf";
     }
 
     private String verdict(int i, boolean valued) {

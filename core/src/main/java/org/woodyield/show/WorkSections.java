@@ -604,21 +604,25 @@ final class WorkSections {
 
     /** What it saves or loses against buying, and what the ranges make of that; no probability where there is no range. */
     String prospect(Outlook outlook) {
-        return "against buying the lumber this job costs " + difference(outlook.value())
+        double uncertainty = outlook.drawn()
+                .map(drawn -> drawn.result().standardUncertainty())
+                .orElse(0.0);
+        return "against buying the lumber this job costs " + difference(outlook.value(), uncertainty)
                 + outlook.drawn()
                         .map(drawn -> {
                             MonteCarlo.Interval interval = drawn.interval(COVERAGE);
                             boolean leastFirst = Math.abs(interval.least()) <= Math.abs(interval.greatest());
                             return "; 95 % of " + drawn.trials() + " draws lie between "
-                                    + difference(leastFirst ? interval.least() : interval.greatest()) + " and "
-                                    + difference(leastFirst ? interval.greatest() : interval.least())
+                                    + difference(leastFirst ? interval.least() : interval.greatest(), uncertainty)
+                                    + " and "
+                                    + difference(leastFirst ? interval.greatest() : interval.least(), uncertainty)
                                     + "; it pays in " + share(drawn.shareAbove(0)) + " of them";
                         })
                         .orElse("; no input has a range, so there is no interval and no probability");
     }
 
-    private String difference(double saving) {
-        return NumberText.money(new Money(Math.abs(saving), plan.input().currency()))
+    private String difference(double saving, double uncertainty) {
+        return NumberText.money(new Money(Math.abs(saving), plan.input().currency()), uncertainty)
                 + (saving < 0 ? " more" : " less");
     }
 
@@ -627,14 +631,14 @@ final class WorkSections {
         if (share == 0) {
             return "none";
         }
-        return share == 1 ? "all" : NumberText.percent(share);
+        return share == 1 ? "all" : NumberText.partOf(share);
     }
 
     /** What is taken for an input, with its range and what that rests on. */
     String taken(Outlook.Mover mover) {
         String unit = unit(mover.input());
         return mover.input().label() + " (taken: "
-                + (PlanWords.value(mover.value().value()) + " " + unit).strip() + ", range "
+                + (PlanWords.ranged(mover.value().value()) + " " + unit).strip() + ", range "
                 + PlanWords.range(mover.value().spread()) + "; "
                 + mover.value().source().standing().label() + ")";
     }
@@ -676,7 +680,7 @@ final class WorkSections {
                                 .filter(saw -> !saw.isEmpty())
                                 .map(saw -> " (" + saw + ")")
                                 .collect(Collectors.joining())),
-                Cell.text(PlanWords.value(value.value())),
+                Cell.text(PlanWords.ranged(value.value())),
                 Cell.text(PlanWords.range(value.spread())),
                 Cell.text(unit(input)),
                 Cell.text(law(value.spread())),

@@ -196,6 +196,23 @@ class CompareSawsCommandTest {
                 .isEmpty();
     }
 
+    /** The ranges leave the dearer outlay open in few draws only: there is no volume to tell between nothing and nothing. */
+    @Test
+    void aSawThatIsCheaperFromTheFirstIsSaidToBeThat() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with("job.properties", "money.purchase = 1150\n", "money.purchase = 1090 (1000 to 1200)\n")
+                .with(OTHER, "money.purchase = 5200\n", "money.purchase = 1005\n")
+                .with(OTHER, "money.resale = 2600\n", "money.resale = 450\n")
+                .with(OTHER, "money.other-outlay = 350\n", "money.other-outlay = 240\n");
+        assertThat(compared(job).out().replaceAll("\\s+", " "))
+                .containsPattern("small band mill is cheaper than chain saw on a slabbing guide at every volume in"
+                        + " 99\\.[0-9]+ % of 2000 draws\\.")
+                .doesNotContain("0 bf and");
+        job.with(OTHER, "money.purchase = 1005\n", "money.purchase = 1060\n");
+        assertThat(compared(job).out().replaceAll("\\s+", " "))
+                .containsPattern("cheaper than chain saw on a slabbing guide between nothing and [0-9]+ bf");
+    }
+
     @Test
     void resaleThatNobodyGaveMakesTheOutlayNoMoreThanIsSaid() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).with(OTHER, "money.resale = 2600\n", "");

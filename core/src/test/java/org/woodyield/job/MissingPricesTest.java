@@ -195,6 +195,20 @@ class MissingPricesTest {
                 .contains("less resale: no more than 1390.00 USD", "costs no more than", "(money.resale)");
     }
 
+    /** A price of nothing is a price: it is said why nothing is sawn, and not that it is not needed. */
+    @Test
+    void whatCostsNothingBoughtIsSaidToBeThatAndNotUnneeded() {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        assertThat(words(job)).doesNotContain("Nothing is sawn for");
+        job.with("prices.csv", "2.60 (2.20 to 3.20) per bf", "0 per bf");
+        assertThat(words(job))
+                .contains("Nothing is sawn for post: the price in prices.csv is 0")
+                .contains("Log B is left whole: all that is wanted in white oak has a price of 0 bought")
+                .doesNotContain("not needed");
+        job.with("prices.csv", "any,hardwood,0 per bf", "any,hardwood,2.60 per bf");
+        assertThat(words(job)).doesNotContain("Nothing is sawn for", "has a price of 0");
+    }
+
     @Test
     void whatIsToBeWrittenMendsEveryGap() throws IOException {
         EditedDemo whole = EditedDemo.small(folder.resolve("whole"));

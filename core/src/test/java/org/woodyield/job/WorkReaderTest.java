@@ -27,6 +27,16 @@ class WorkReaderTest {
         return problems.inOrder().get(0);
     }
 
+    /** A bare number behind feet and inches, or behind a percentage, could be either; a share has no unit of its own. */
+    @Test
+    void aDeviationWhoseUnitIsOpenIsRefusedWithAFormThatWorks() {
+        assertThat(onlyProblem(WorkInput.LUMBER_PRICE, "2.60 +- 5 % per bf").remedy())
+                .isEqualTo("such as 6 per bf +- 5 %");
+        assertThat(read(WorkInput.LUMBER_PRICE, "6 per bf +- 5 %")).isPresent();
+        assertThat(read(WorkInput.INTEREST, "8 % +- 2")).isEmpty();
+        assertThat(read(WorkInput.ALTITUDE, "12 ft 6 in +- 2")).isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({
         "SOUND_LEVEL, 100 dB(A) +- 3 dB(A), 100, 3",
@@ -38,6 +48,11 @@ class WorkReaderTest {
         "WAGE, 14 per h +- 7 per h, 14, 7",
         "WAGE, 14 +- 2 per h, 14, 2",
         "WAGE, 14 per h +- 10 %, 14, 1.4",
+        "WAGE, 14 per h +- 2, 14, 2",
+        "LUMBER_PRICE, 2.60 per bf +- 0.20, 2.6, 0.2",
+        "LUMBER_PRICE, 780 per mbf +- 40, 0.78, 0.04",
+        "SETTING, 3 min +- 0.5, 3, 0.5",
+        "SHARPENING_AREA, 5 m2 +- 1, 5, 1",
         "LUMBER_PRICE, 780 per mbf +- 5 %, 0.78, 0.039",
         "PURCHASE, 1000 +- 20 %, 1000, 200",
         "DRAG_SLOPE, -5 deg +- 27 deg, -5, 27"

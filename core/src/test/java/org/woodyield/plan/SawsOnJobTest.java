@@ -175,6 +175,7 @@ class SawsOnJobTest {
             assertThat(volume)
                     .isCloseTo(saws.crossings(1, valued).orElseThrow().get(0).value(), withinPercentage(1e-9));
             SawProspects.Ends ends = pays.spread().orElseThrow();
+            assertThat(ends.always()).as("its outlay is the greater").isZero();
             assertThat(ends.least().orElseThrow()).isLessThan(volume);
             assertThat(ends.greatest().filter(most -> most <= volume)).isEmpty();
         }

@@ -37,6 +37,27 @@ class NumberTextTest {
     }
 
     @Test
+    void anAmountIsWrittenToTheDigitsThatItsUncertaintyLeaves() {
+        Money amount = new Money(1185.44, "USD");
+        assertThat(NumberText.money(amount, 0)).isEqualTo("1185.44 USD");
+        assertThat(NumberText.money(amount, 4.9)).isEqualTo("1185.44 USD");
+        assertThat(NumberText.money(amount, 5)).isEqualTo("1185 USD");
+        assertThat(NumberText.money(amount, 99.9)).isEqualTo("1185 USD");
+        assertThat(NumberText.money(amount, 100)).isEqualTo("1190 USD");
+        assertThat(NumberText.money(amount, 2300)).isEqualTo("1200 USD");
+        assertThat(NumberText.money(new Money(-3, "USD"), 400)).isEqualTo("0 USD");
+        assertThat(NumberText.money(new Money(-995, "USD"), 400)).isEqualTo("-1000 USD");
+    }
+
+    @Test
+    void aPartIsNeverWrittenAsNoneOrAll() {
+        assertThat(NumberText.partOf(0.25)).isEqualTo("25.0 %");
+        assertThat(NumberText.partOf(0.001)).isEqualTo("0.1 %");
+        assertThat(NumberText.partOf(0.0005)).isEqualTo("0.05 %");
+        assertThat(NumberText.partOf(0.9995)).isEqualTo("99.95 %");
+    }
+
+    @Test
     void fullIsTheShortestThatReadsBack() {
         assertThat(NumberText.full(0.1)).isEqualTo("0.1");
         assertThat(NumberText.full(0.1 + 0.2)).isEqualTo("0.30000000000000004");
