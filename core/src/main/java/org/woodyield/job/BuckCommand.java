@@ -13,6 +13,8 @@ import org.woodyield.show.BuckingSheet;
 import org.woodyield.show.WorkingText;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
+import org.woodyield.source.Standing;
+import org.woodyield.working.Working;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -94,20 +96,33 @@ final class BuckCommand implements Subcommand {
         Bucking bucking = new Bucking(lengths, offcuts, trim, kerf, buyer.rule(), buyer.convention(), prices);
         input.remarks().forEach(terminal::say);
         BuckingSheet sheet = new BuckingSheet(bucking, bucking.best(input.stem()), input.diameters(), input.remarks());
-        return ANSWER.give(given, terminal, folder, sheet.text(), sheet::table, () -> workings(bucking, sheet.best()));
+        return ANSWER.give(given, terminal, folder, sheet.text(), sheet::table, () -> workings(bucking, sheet.best(), input, Sheets.file(given.matchedOptionValue("--prices", ""))));
     }
 
     /** The worth, and behind it the diameter at the upper end of each log. */
-    private static String workings(Bucking bucking, Bucking.Best best) {
-        Source origin = Sources.get("command-line");
-        StringBuilder text =
-                new StringBuilder(WorkingText.plain(bucking.working(best).givenBy(origin)));
+    private static String workings(Bucking bucking, Bucking.Best best, StemInput input, String prices) {
+        Working worth = bucking.working(best);
+        for (String symbol : List.of("a", "b", "M")) {
+            worth = worth.givenBy(symbol, origin(Standing.DERIVED, "The stem where the log ends"));
+        }
+        for (String symbol : List.of("D", "L")) {
+            worth = worth.givenBy(symbol, origin(Standing.DERIVED, "From the log, by the convention in the note"));
+        }
+        worth = worth.givenBy("H", origin(Standing.DERIVED, "The log as it is cut, trim included"));
+        for (int i = 1; i <= best.cuts().size(); i++) {
+            worth = worth.givenBy("p" + i, origin(Standing.GIVEN, "From the table " + prices));
+        }
+        StringBuilder text = new StringBuilder(WorkingText.plain(worth.givenBy(Sources.get("command-line"))));
         for (Bucking.Cut cut : best.cuts()) {
-            double end = cut.from().plus(cut.log().length()).toFeet();
             text.append('\n')
-                    .append(WorkingText.plain(best.stem().profile().working(end).givenBy(origin)));
+                    .append(WorkingText.plain(
+                            input.working(cut.from().plus(cut.log().length()))));
         }
         return text.toString();
+    }
+
+    private static Source origin(Standing standing, String words) {
+        return new Source("bucking", standing, "", words, "", "");
     }
 
     private static LogPrices prices(ParseResult given, Problems problems) throws IOException {

@@ -1,6 +1,8 @@
 package org.woodyield.job;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +15,7 @@ import java.util.regex.Pattern;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 import org.woodyield.wood.NearestNames;
 
 /**
@@ -29,8 +32,13 @@ final class Cell {
     /** Behind a unit, so that no decimal comma is taken for one. */
     private static final Pattern COMMA_BETWEEN = Pattern.compile("([^\\d\\s,])\\s*,\\s*");
 
+    private static final Pattern FIRST_UNIT = Pattern.compile("\\p{L}+|['\"\u2032\u2033\u2019\u201d]+");
     private static final Pattern BARE = Pattern.compile("[0-9 ./-]+");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
+
+    private static final BigDecimal INCH = BigDecimal.valueOf(25_400_000);
+    private static final BigDecimal FOOT = BigDecimal.valueOf(304_800_000);
+    private static final int LIMIT_DIGITS = 5;
 
     private static final Length LEAST = Length.nanometres(1);
 
@@ -40,12 +48,25 @@ final class Cell {
     private final String text;
     private final Problems problems;
 
+    /** Where the names of the columns stand, if this one is not among them; else 0. */
+    private final int lackingFrom;
+
     Cell(String file, int line, String column, String text, Problems problems) {
+        this(file, line, column, text, problems, 0);
+    }
+
+    private Cell(String file, int line, String column, String text, Problems problems, int lackingFrom) {
         this.file = file;
         this.line = line;
         this.column = column;
         this.text = text.strip();
         this.problems = problems;
+        this.lackingFrom = lackingFrom;
+    }
+
+    /** The empty cell of a row whose table has no such column; with 0 for the header the row tells of it by itself. */
+    static Cell lacking(String file, int line, int headerLine, String column, Problems problems) {
+        return new Cell(file, line, column, "", problems, headerLine);
     }
 
     boolean isEmpty() {
@@ -133,11 +154,17 @@ final class Cell {
 
     /** A length within limits. */
     Optional<Length> length(Length least, Length greatest, String limits, String remedy) {
-        return length(least, greatest, () -> limits, remedy);
+        return length(least, greatest, () -> limits, () -> range(least, greatest), remedy);
+    }
+
+    /** A length up to a greatest that is told in words of its own. */
+    Optional<Length> lengthWithin(Length greatest, String limits, String remedy) {
+        return length(Length.ZERO, greatest, () -> limits, () -> limits, remedy);
     }
 
     /** The limits are put into words only where they are told. */
-    private Optional<Length> length(Length least, Length greatest, Supplier<String> limits, String remedy) {
+    private Optional<Length> length(
+            Length least, Length greatest, Supplier<String> limits, Supplier<String> asWritten, String remedy) {
         if (text.isEmpty()) {
             return missing("a length, " + limits.get(), "write a number and a unit, such as 12 ft 6 in or 38 mm");
         }
@@ -149,20 +176,56 @@ final class Cell {
             return Optional.empty();
         }
         if (length.compareTo(least) < 0 || length.compareTo(greatest) > 0) {
-            refuse(limits.get(), remedy);
+            refuse(asWritten.get(), remedy);
             return Optional.empty();
         }
         return Optional.of(length);
     }
 
+    /** The limits in the unit of the length that stands here, none beyond what they are. */
+    private String range(Length least, Length greatest) {
+        String from = least.equals(LEAST)
+                ? "above 0, up to "
+                : (least.equals(Length.ZERO) ? "0" : asWritten(least, Rounding.UP)) + " to ";
+        return from + asWritten(greatest, Rounding.DOWN);
+    }
+
+    private String asWritten(Length limit, Rounding rounding) {
+        BigDecimal nanometres = BigDecimal.valueOf(limit.toNanometres());
+        Matcher unit = FIRST_UNIT.matcher(text.toLowerCase(Locale.ROOT));
+        return switch (unit.find() ? unit.group() : "") {
+            case "mm" -> decimal(nanometres, BigDecimal.ONE.movePointRight(6), "mm", rounding);
+            case "cm" -> decimal(nanometres, BigDecimal.ONE.movePointRight(7), "cm", rounding);
+            case "m" -> decimal(nanometres, BigDecimal.ONE.movePointRight(9), "m", rounding);
+            case "ft", "foot", "feet", "'", "\u2032", "\u2019" ->
+                isFraction(limit)
+                        ? limit.inFeet(64, rounding)
+                        : decimal(nanometres, FOOT, "ft", rounding);
+            default ->
+                isFraction(limit)
+                        ? limit.inInches(64, rounding)
+                        : decimal(nanometres, INCH, "in", rounding);
+        };
+    }
+
+    private static boolean isFraction(Length limit) {
+        return limit.roundedTo(Length.inches(1, 64), Rounding.DOWN).equals(limit);
+    }
+
+    private static String decimal(BigDecimal nanometres, BigDecimal each, String unit, Rounding rounding) {
+        RoundingMode inward = rounding == Rounding.UP ? RoundingMode.CEILING : RoundingMode.FLOOR;
+        return plain(nanometres.divide(each, 3, inward)) + " " + unit;
+    }
+
     /** A length above zero, up to a greatest. */
     Optional<Length> lengthUpTo(Length greatest, String remedy) {
-        return length(LEAST, greatest, () -> "above 0, up to " + greatest, remedy);
+        return length(LEAST, greatest, () -> "above 0, up to " + greatest, () -> range(LEAST, greatest), remedy);
     }
 
     /** A length, zero included, up to a greatest. */
     Optional<Length> lengthOrNoneUpTo(Length greatest, String remedy) {
-        return length(Length.ZERO, greatest, () -> "0 to " + greatest, remedy);
+        return length(
+                Length.ZERO, greatest, () -> "0 to " + greatest, () -> range(Length.ZERO, greatest), remedy);
     }
 
     /** One or more lengths above zero, with semicolons between, up to a greatest; as they stand. */
@@ -227,7 +290,7 @@ final class Cell {
         }
         double value = Double.parseDouble(matcher.group(1)) * factor.get();
         if (!domain.holds(value)) {
-            refuse(domain.limits(), domain.remedy());
+            refuse(factor.get() == 1 ? domain.limits() : in(domain, factor.get(), unit.strip()), domain.remedy());
             return Optional.empty();
         }
         return Optional.of(value);
@@ -257,7 +320,11 @@ final class Cell {
         }
         double value = Double.parseDouble(matcher.group(1)) / factor.get();
         if (!domain.holds(value)) {
-            refuse(domain.limits(), domain.remedy());
+            refuse(
+                    factor.get() == 1
+                            ? domain.limits()
+                            : in(domain, 1 / factor.get(), "per " + matcher.group(2)),
+                    domain.remedy());
             return Optional.empty();
         }
         return Optional.of(value);
@@ -266,7 +333,7 @@ final class Cell {
     /** A length for each length, such as {@code 1/8 in per ft}, as a pure ratio. */
     Optional<Double> slope(double greatest) {
         String ways =
-                "a length for each length, 0 to " + plain(greatest * 100) + " %; such as 1/8 in per ft or 1 cm per m";
+                "a length for each length, 0 to " + plain(BigDecimal.valueOf(greatest * 100)) + " %; such as 1/8 in per ft or 1 cm per m";
         Matcher matcher = RATE.matcher(text.toLowerCase(Locale.ROOT));
         if (!matcher.matches()) {
             refuse(ways, commaRemedy(text));
@@ -302,8 +369,29 @@ final class Cell {
 
     /** Notes that nothing stands here though something must. */
     <T> Optional<T> missing(String allowed, String remedy) {
-        problems.add(file, line, column, "", allowed, remedy.isEmpty() ? "nothing stands here; write one" : remedy);
+        if (lackingFrom > 0) {
+            problems.addLackingColumn(file, lackingFrom, column, allowed, remedy);
+            problems.addRowInWant(file, column, line);
+        } else {
+            problems.add(file, line, column, "", allowed, remedy.isEmpty() ? "nothing stands here; write one" : remedy);
+        }
         return Optional.empty();
+    }
+
+    /** The limits in another unit, of which so many are one; none beyond what they are. */
+    private static String in(Domain domain, double factor, String unit) {
+        boolean open = domain.least() == Double.MIN_VALUE || domain.least() <= -Double.MAX_VALUE;
+        double least = open ? domain.least() : inward(domain.least() / factor, RoundingMode.CEILING);
+        double greatest = domain.greatest() >= Double.MAX_VALUE
+                ? domain.greatest()
+                : inward(domain.greatest() / factor, RoundingMode.FLOOR);
+        return new Domain("", unit, least, greatest, "").limits();
+    }
+
+    private static double inward(double limit, RoundingMode mode) {
+        return BigDecimal.valueOf(limit)
+                .round(new MathContext(LIMIT_DIGITS, mode))
+                .doubleValue();
     }
 
     private Optional<Double> number(String digits, Domain domain) {
@@ -326,7 +414,7 @@ final class Cell {
         return text.matches(".*\\d,\\d.*") ? "write a decimal point, not a comma, and no mark for thousands" : "";
     }
 
-    private static String plain(double value) {
-        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    private static String plain(BigDecimal value) {
+        return value.stripTrailingZeros().toPlainString();
     }
 }

@@ -48,7 +48,8 @@ final class DefectColumns {
                     + " apart, and sectors may be 360 degrees together. What lies in the trim counts nothing. Sweep counts in"
                     + " logs scaled as 8 to 16 ft, and in longer ones only by a law whose parts are of such lengths, shared out"
                     + " as an even bend; elsewhere there is no net: enter the log as logs of 8 to 16 ft, each with its own sweep, or"
-                    + " give the sweep as a crook over the whole length, from which no allowance is taken, or as a length cut. Each"
+                    + " give the sweep as a crook over the whole length, from which no allowance is taken, or as a length cut. Off a"
+                    + " solid volume sweep and crook take nothing: the wood is there, and no deduction was read in print. Each"
                     + " deduction is rounded"
                     + " on its own, an exact half up, before they are added: the source says which way a fraction goes, not"
                     + " whether of each or of the sum";
@@ -168,8 +169,7 @@ final class DefectColumns {
     }
 
     private Optional<Length> place(Cell cell) {
-        return cell.length(
-                Length.ZERO,
+        return cell.lengthWithin(
                 length,
                 "from the small end, no further than the log goes, " + lengthAsGiven,
                 "measure from the small end");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.woodyield.log.Log;
 import org.woodyield.log.ProfileStation;
@@ -60,6 +61,7 @@ final class ScaledLogs {
     private int inPart;
     private int repeated;
     private int beyond;
+    private int bent;
     private final Map<String, Integer> firstLines = new HashMap<>();
 
     private ScaledLogs(String file, String text, List<Scaling> scalings, double leastSound) {
@@ -162,6 +164,7 @@ final class ScaledLogs {
         StringBuilder why = new StringBuilder();
         StringBuilder caution = new StringBuilder();
         Map<String, String> notNet = new LinkedHashMap<>();
+        Map<String, String> bends = new LinkedHashMap<>();
         Integer first = firstLines.putIfAbsent(log.log().id(), line);
         if (first != null) {
             repeated++;
@@ -195,6 +198,9 @@ final class ScaledLogs {
                 if (!figure.notNet().isEmpty()) {
                     notNet.merge(figure.notNet(), one.key(), (keys, key) -> keys + ", " + key);
                 }
+                if (!figure.bends().isEmpty()) {
+                    bends.merge(figure.bends(), one.key(), (keys, key) -> keys + ", " + key);
+                }
                 if (figure.net().isPresent()) {
                     sum.net += figure.net().getAsDouble();
                     sum.netLogs++;
@@ -209,6 +215,9 @@ final class ScaledLogs {
         }
         // What is amiss with a defect is amiss by most rules alike.
         notNet.forEach((words, keys) -> join(why, keys + ", net: " + words));
+        bends.forEach((words, keys) -> join(
+                caution, keys + ", net: " + words + " is not deducted: a solid volume keeps its wood, and no deduction was read in print"));
+        bent += bends.isEmpty() ? 0 : 1;
         inPart += why.isEmpty() ? 0 : 1;
         row.text(why.toString()).text(caution.toString());
         scaled++;
@@ -238,7 +247,8 @@ final class ScaledLogs {
         return (read == 1 ? "1 row: " : read + " rows: ") + scaled + " scaled, " + inPart
                 + " of them not by every rule; " + (read - scaled) + " refused"
                 + (repeated == 0 ? "" : "; " + repeated + " with an id that stands before, counted all the same")
-                + (beyond == 0 ? "" : "; " + beyond + " with a defect that reaches beyond the log, counted to its end");
+                + (beyond == 0 ? "" : "; " + beyond + " with a defect that reaches beyond the log, counted to its end")
+                + (bent == 0 ? "" : "; " + bent + " with sweep or crook that is not deducted from a solid volume");
     }
 
     private String[] columns() {
@@ -266,7 +276,13 @@ final class ScaledLogs {
             }
         }
         total.text(inPart == 0 ? "" : inPart == 1 ? "1 log is not in every sum" : inPart + " logs are not in every sum")
-                .text(repeated == 0 ? "" : repeated == 1 ? "1 id stands twice" : repeated + " ids stand again");
+                .text(Stream.of(
+                                repeated == 0
+                                        ? ""
+                                        : repeated == 1 ? "1 id stands twice" : repeated + " ids stand again",
+                                bent == 0 ? "" : "sweep or crook of " + logs(bent) + " is not deducted from solid volumes")
+                        .filter(words -> !words.isEmpty())
+                        .collect(Collectors.joining("; ")));
         OutputTable.Row source = scales.row().text("source").empty();
         for (Scaling one : scalings) {
             source.text("[" + one.standing().label() + "] " + one.citation());

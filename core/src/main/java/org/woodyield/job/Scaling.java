@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.woodyield.log.Log;
 import org.woodyield.log.SolidVolume;
 import org.woodyield.measure.Length;
@@ -12,6 +13,7 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.measure.Volume;
 import org.woodyield.scaling.CubicRule;
+import org.woodyield.scaling.Defect;
 import org.woodyield.scaling.DiameterAt;
 import org.woodyield.scaling.Firmwood;
 import org.woodyield.scaling.LogRule;
@@ -101,6 +103,16 @@ sealed interface Scaling {
                     .toList();
         }
 
+        /** The defects that bend the log and leave its wood. */
+        private String bends() {
+            return defects.stream()
+                    .map(DefectColumns.Found::defect)
+                    .filter(defect -> defect instanceof Defect.Sweep || defect instanceof Defect.Crook)
+                    .map(Defect::label)
+                    .distinct()
+                    .collect(Collectors.joining(" and "));
+        }
+
         private void requireLargeEnd(String why) {
             if (!largeEndGiven) {
                 throw new OutOfDomainException("large-end", "not given", "", "the diameter of the large end", why);
@@ -108,21 +120,34 @@ sealed interface Scaling {
         }
     }
 
-    /** A figure; the net and why there is none only where defects are asked about. */
+    /**
+     * A figure; the net and why there is none only where defects are asked about.
+     *
+     * @param bends the defects of the log that take nothing off, in words; empty where there are none
+     */
     record Figure(
-            double gross, OptionalDouble net, OptionalDouble soundShare, String notNet, Optional<String> caution) {
+            double gross,
+            OptionalDouble net,
+            OptionalDouble soundShare,
+            String notNet,
+            String bends,
+            Optional<String> caution) {
 
         static Figure gross(double gross, Optional<String> caution) {
-            return new Figure(gross, OptionalDouble.empty(), OptionalDouble.empty(), "", caution);
+            return new Figure(gross, OptionalDouble.empty(), OptionalDouble.empty(), "", "", caution);
         }
 
         private Figure without(OutOfDomainException refusal) {
-            return new Figure(gross, OptionalDouble.empty(), OptionalDouble.empty(), refusal.getMessage(), caution);
+            return new Figure(gross, OptionalDouble.empty(), OptionalDouble.empty(), refusal.getMessage(), "", caution);
         }
 
         private Figure net(double net) {
             OptionalDouble share = gross > 0 ? OptionalDouble.of(net / gross) : OptionalDouble.empty();
-            return new Figure(gross, OptionalDouble.of(net), share, "", caution);
+            return new Figure(gross, OptionalDouble.of(net), share, "", "", caution);
+        }
+
+        private Figure withBends(String words) {
+            return new Figure(gross, net, soundShare, notNet, words, caution);
         }
     }
 
@@ -227,7 +252,7 @@ sealed interface Scaling {
                         one.log().smallEndMean(),
                         one.log().length(),
                         one.placed());
-                return gross.net(inUnit(net.volume()));
+                return gross.net(inUnit(net.volume())).withBends(one.bends());
             } catch (OutOfDomainException e) {
                 return gross.without(e);
             }

@@ -20,7 +20,11 @@ import org.woodyield.measure.Rounding;
 import org.woodyield.plan.Bucking;
 import org.woodyield.plan.LogPrices;
 import org.woodyield.show.NumberText;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
+import org.woodyield.source.Standing;
 import org.woodyield.wood.SpeciesCatalogue;
+import org.woodyield.working.Working;
 import picocli.CommandLine.ParseResult;
 
 /**
@@ -30,8 +34,9 @@ import picocli.CommandLine.ParseResult;
  * @param stem the stem
  * @param diameters where its diameters come from, in sentences
  * @param remarks what a reader should know of it, each a sentence without its point
+ * @param origins where the values of its working come from, by symbol; the others are given on the command line
  */
-record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
+record StemInput(Bucking.Stem stem, String diameters, List<String> remarks, Map<String, Source> origins) {
 
     static final String FROM = "from-butt";
     static final String DIAMETER = "diameter";
@@ -62,11 +67,26 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
     private static final double LOWER_JOIN = 0.1;
     private static final String JOINS = " Three parabolas join at " + NumberText.full(UPPER_JOIN) + " and "
             + NumberText.full(LOWER_JOIN) + " of the height (common practice, no source).";
+    private static final String LOG_END = "Where the log ends, by the cuts below it";
     private static final double STEP_FEET = 0.25;
 
-    /** Keeps an immutable copy. */
+    /** Keeps immutable copies. */
     StemInput {
         remarks = List.copyOf(remarks);
+        origins = Map.copyOf(origins);
+    }
+
+    /** How the diameter at a height comes about. */
+    Working working(Length height) {
+        Working working = stem.profile().working(height.toFeet()).givenBy("h", origin(Standing.DERIVED, LOG_END));
+        for (Map.Entry<String, Source> origin : origins.entrySet()) {
+            working = working.givenBy(origin.getKey(), origin.getValue());
+        }
+        return working.givenBy(Sources.get("command-line"));
+    }
+
+    private static Source origin(Standing standing, String words) {
+        return new Source("stem", standing, "", words, "", "");
     }
 
     private static String option(String column) {
@@ -185,7 +205,12 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                 new Bucking.Stem(
                         id, SpeciesCatalogue.published().all().iterator().next(), profile, from, to, List.of()),
                 diameters,
-                remarks);
+                remarks,
+                Map.of());
+    }
+
+    private StemInput withOrigins(Map<String, Source> symbols) {
+        return new StemInput(stem, diameters, remarks, symbols);
     }
 
     private static StemInput byEnds(Arguments arguments, Problems problems) {
@@ -343,7 +368,12 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                 .orElse("");
         List<String> remarks = new ArrayList<>();
         if (total.isEmpty()) {
-            Swellings.words("The stem", points, measured).ifPresent(remarks::add);
+            Optional<String> swellings = Swellings.words("The stem", points, measured);
+            swellings.ifPresent(remarks::add);
+            Source places = origin(
+                    ratio.isEmpty() && swellings.isEmpty() ? Standing.GIVEN : Standing.DERIVED,
+                    "From the table " + Sheets.file(name) + (ratio.isEmpty() ? "" : ", times the bark ratio given")
+                            + (swellings.isEmpty() ? "" : ", no place thicker than those below it"));
             return of(
                             Sheets.file(name),
                             measured,
@@ -351,6 +381,7 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                             to,
                             "Diameters are inside bark, straight between the places measured." + bark,
                             remarks)
+                    .withOrigins(Map.of("h1", places, "d1", places, "h2", places, "d2", places))
                     .graded(prices, stretches);
         }
         TaperCurve fit = fit(curve, points, measured, total.get(), to);
@@ -362,8 +393,9 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                         to,
                         "Diameters are inside bark by a taper curve of " + curve + " that was fitted to your "
                                 + points.size() + " places: " + words(fit) + "." + (curve.equals(THREE) ? JOINS : "")
-                                + misses(fit, points) + bark,
-                        List.of())
+                                + (spare(curve, fit, points) == 0 ? "" : misses(fit, points)) + bark,
+                        freedom(curve, fit, points).stream().toList())
+                .withOrigins(fitted(curve, fit, points, Sheets.file(name)))
                 .graded(prices, stretches);
     }
 
@@ -392,7 +424,54 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                 : TaperCurve.fit(breast, total.toFeet(), UPPER_JOIN, LOWER_JOIN, points);
     }
 
+    /** What each value of a fitted curve is. */
+    private static Map<String, Source> fitted(String curve, TaperCurve fit, List<StemPoint> points, String file) {
+        Map<String, Source> symbols = new TreeMap<>();
+        Source coefficient = origin(
+                Standing.DERIVED,
+                "Fitted by least squares of the squared share to the " + points.size() + " places of " + file + "; "
+                        + (spare(curve, fit, points) == 0 ? "it meets every place whatever it is" : miss(fit, points)));
+        Source join = origin(Standing.COMMON_PRACTICE, "Where the parabolas join");
+        for (String symbol : List.of("b1", "b2", "b3", "b4")) {
+            symbols.put(symbol, coefficient);
+        }
+        symbols.put("a1", join);
+        symbols.put("a2", join);
+        symbols.put("B", origin(Standing.DERIVED, "At 4.5 ft, straight between the places of " + file));
+        return symbols;
+    }
+
+    /** How many more places there are than coefficients; the tip itself tells nothing of them. */
+    private static long spare(String curve, TaperCurve fit, List<StemPoint> points) {
+        long telling = points.stream()
+                .filter(point -> point.heightFeet() < fit.totalHeightFeet())
+                .count();
+        return telling - (curve.equals(ONE) ? 2 : 4);
+    }
+
+    private static Optional<String> freedom(String curve, TaperCurve fit, List<StemPoint> points) {
+        int coefficients = curve.equals(ONE) ? 2 : 4;
+        String tip = points.stream().anyMatch(point -> point.heightFeet() >= fit.totalHeightFeet())
+                ? ", the tip not counted,"
+                : "";
+        long spare = spare(curve, fit, points);
+        String counted = coefficients + " coefficients were fitted to " + (spare + coefficients) + " places" + tip;
+        if (spare > 1) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                spare == 0
+                        ? counted + " so that no degree of freedom is left: the curve meets the places whatever they"
+                                + " are, which tells nothing of the stem between them; measure more places"
+                        : counted + " so that one degree of freedom is left: the miss tells little of the stem"
+                                + " between the places; measure more");
+    }
+
     private static String misses(TaperCurve fit, List<StemPoint> points) {
+        return " Its " + miss(fit, points) + ".";
+    }
+
+    private static String miss(TaperCurve fit, List<StemPoint> points) {
         double worst = 0;
         double at = 0;
         for (StemPoint point : points) {
@@ -402,8 +481,8 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
                 at = point.heightFeet();
             }
         }
-        return " Its greatest miss is " + NumberText.fixed(Math.abs(worst), 2) + " in, too "
-                + (worst > 0 ? "thick" : "thin") + " at " + NumberText.fixed(at, 2) + " ft above the ground.";
+        return "greatest miss is " + NumberText.fixed(Math.abs(worst), 2) + " in, too "
+                + (worst > 0 ? "thick" : "thin") + " at " + NumberText.fixed(at, 2) + " ft above the ground";
     }
 
     /** With the grades of the stretches, and with what is said where some of the stem has none. */
@@ -414,7 +493,8 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks) {
         return new StemInput(
                 new Bucking.Stem(stem.id(), stem.species(), stem.profile(), stem.stump(), stem.top(), all),
                 diameters,
-                said);
+                said,
+                origins);
     }
 
     /**

@@ -33,13 +33,21 @@ final class Table {
     static final class Row {
         private final String file;
         private final int line;
+        private final int headerLine;
         private final Map<String, Integer> places;
         private final List<String> cells;
         private final Problems problems;
 
-        private Row(String file, int line, Map<String, Integer> places, List<String> cells, Problems problems) {
+        private Row(
+                String file,
+                int line,
+                int headerLine,
+                Map<String, Integer> places,
+                List<String> cells,
+                Problems problems) {
             this.file = file;
             this.line = line;
+            this.headerLine = headerLine;
             this.places = places;
             this.cells = cells;
             this.problems = problems;
@@ -54,14 +62,16 @@ final class Table {
             return columns.stream().anyMatch(column -> places.containsKey(column.name()));
         }
 
-        /** This row with its problems noted elsewhere. */
+        /** This row with its problems noted elsewhere; each then tells of itself, also where a column is missing. */
         Row with(Problems elsewhere) {
-            return new Row(file, line, places, cells, elsewhere);
+            return new Row(file, line, 0, places, cells, elsewhere);
         }
 
         Cell cell(String column) {
             Integer place = places.get(column);
-            return new Cell(file, line, column, place == null ? "" : cells.get(place), problems);
+            return place == null
+                    ? Cell.lacking(file, line, headerLine, column, problems)
+                    : new Cell(file, line, column, cells.get(place), problems);
         }
 
         /** The cell, or nothing where it is empty. */
@@ -118,12 +128,19 @@ final class Table {
         for (int i = 0; i < header.size(); i++) {
             places.putIfAbsent(header.get(i), i);
         }
+        int headerLine = Math.toIntExact(records.get(0).getStartingLineNumber());
+        List<Column> lacking = columns.stream()
+                .filter(column -> column.required() && !header.contains(column.name()))
+                .toList();
         List<Row> rows = new ArrayList<>();
         for (CsvRecord record : records.subList(1, records.size())) {
             int line = Math.toIntExact(record.getStartingLineNumber());
             List<String> cells = record.getFields();
             if (cells.stream().allMatch(String::isBlank)) {
                 continue;
+            }
+            for (Column column : lacking) {
+                problems.addRowInWant(file, column.name(), line);
             }
             if (cells.size() != header.size()) {
                 problems.add(
@@ -135,7 +152,7 @@ final class Table {
                         "the line has " + cells.size() + "; a value with a comma needs quotes");
                 continue;
             }
-            rows.add(new Row(file, line, places, cells, problems));
+            rows.add(new Row(file, line, headerLine, places, cells, problems));
         }
         return List.copyOf(rows);
     }
@@ -168,13 +185,7 @@ final class Table {
         }
         for (Column column : columns) {
             if (column.required() && !header.contains(column.name())) {
-                problems.add(
-                        file,
-                        line,
-                        column.name(),
-                        "",
-                        "the columns " + names(columns),
-                        "the column is missing; add it");
+                problems.addLackingColumn(file, line, column.name(), "the columns " + names(columns), "");
             }
         }
         return header;

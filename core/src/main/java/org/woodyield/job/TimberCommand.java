@@ -20,7 +20,9 @@ import org.woodyield.plan.TimberTrees.Tree;
 import org.woodyield.sawing.SquaredTimber;
 import org.woodyield.sawing.Wane;
 import org.woodyield.show.TimberSheet;
+import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
+import org.woodyield.source.Standing;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -117,7 +119,9 @@ final class TimberCommand implements Subcommand {
                 folder,
                 sheet.text(basis),
                 sheet::table,
-                () -> sheet.workings(Sources.get("command-line")));
+                () -> sheet.workings(
+                        Sources.get("command-line"),
+                        new Source("trees", Standing.GIVEN, "", "From the table " + Sheets.file(table), "", "")));
     }
 
     /** By form class, or measured at several heights; in the order in which they first stand. */

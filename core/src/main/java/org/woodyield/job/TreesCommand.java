@@ -17,7 +17,9 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.show.NumberText;
 import org.woodyield.show.TreeSheet;
 import org.woodyield.show.TreeSheet.Tree;
+import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
+import org.woodyield.source.Standing;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -121,8 +123,23 @@ final class TreesCommand implements Subcommand {
                 : felled.size() + " black cherry trees felled in the Allegheny National Forest ("
                         + Sources.get("black-cherry-trees").citation() + ")";
         TreeSheet sheet = new TreeSheet(trees, felled, words, basis);
+        Source origin = table.isEmpty()
+                ? Sources.get("command-line")
+                : new Source("trees", Standing.GIVEN, "", "From the table " + Sheets.file(table), "", "");
+        Source fitted = new Source(
+                "bark",
+                Standing.DERIVED,
+                "",
+                "Fitted by least squares to the diameters of " + Sheets.file(given.matchedOptionValue("--bark", "-")),
+                "",
+                "");
         return ANSWER.give(
-                given, terminal, folder, sheet.text(), sheet::table, () -> sheet.workings(Sources.get("command-line")));
+                given,
+                terminal,
+                folder,
+                sheet.text(),
+                sheet::table,
+                () -> sheet.workings(origin, ratio -> bark.filter(ratio::equals).isPresent() ? fitted : origin));
     }
 
     private static void table(String name, Optional<BarkRatio> bark, List<Tree> trees, Problems problems)

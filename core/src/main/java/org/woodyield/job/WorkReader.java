@@ -267,13 +267,9 @@ final class WorkReader {
             case "m2" -> cell.quantity(Units.AREA, domain);
             case "m/min" -> cell.quantity(Units.FEED, domain);
             case "m/s" -> cell.quantity(Units.SPEED, domain);
-            case "m" -> length(cell, domain).map(Length::toMetres).filter(value -> holds(cell, domain, value));
+            case "m" -> length(cell, domain, 1).map(Length::toMetres).filter(value -> holds(cell, domain, value));
             case "mm" ->
-                cell.length(
-                                Length.ZERO,
-                                Length.ofMetres(domain.greatest() / 1000, Rounding.DOWN),
-                                domain.limits(),
-                                domain.remedy())
+                length(cell, domain, 1000)
                         .map(Length::toMillimetres)
                         .filter(value -> holds(cell, domain, value));
             default -> cell.quantity(Units.only(input.unit()), domain);
@@ -289,9 +285,15 @@ final class WorkReader {
         return new Domain(domain.parameter(), unit, domain.least(), domain.greatest(), domain.remedy());
     }
 
-    private static Optional<Length> length(Cell cell, Domain domain) {
+    private static Optional<Length> length(Cell cell, Domain domain, double toTheMetre) {
+        Length least = domain.least() == Double.MIN_VALUE
+                ? Length.nanometres(1)
+                : Length.ofMetres(domain.least() / toTheMetre, Rounding.UP);
         return cell.length(
-                Length.ZERO, Length.ofMetres(domain.greatest(), Rounding.DOWN), domain.limits(), domain.remedy());
+                least,
+                Length.ofMetres(domain.greatest() / toTheMetre, Rounding.DOWN),
+                domain.limits(),
+                domain.remedy());
     }
 
     private static boolean holds(Cell cell, Domain domain, double value) {

@@ -152,7 +152,7 @@ public record TaperCurve(
         }
         return working.step("q", "squared share of the diameter at breast height", sum, "", form)
                 .step("d", "diameter inside bark", "B * sqrt(max(0, q))", "in", form)
-                .note("The coefficients are the user's.")
+                .note("The form is published, the coefficients are not: where they come from stands beside them.")
                 .build();
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import org.woodyield.log.StemProfile;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.source.Source;
+import org.woodyield.source.Sources;
 import org.woodyield.sawing.SquaredTimber;
 import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
@@ -103,7 +105,22 @@ public record TimberTrees(SquaredTimber timber, Length length, Length stump, Len
      * @throws OutOfDomainException if the profile does not reach to the end of the first log
      */
     public Working working(Tree tree) {
-        Working end = tree.profile().working(end(0).toFeet());
+        return working(tree, Sources.get("given"));
+    }
+
+    /**
+     * How the spare thickness of a tree comes about, with the origin of the tree's own values.
+     *
+     * @param tree the tree
+     * @param origin who gave its values; the height asked for follows from stump and length
+     * @return a working with the value of {@link Answer#spareInches}
+     * @throws OutOfDomainException if the profile does not reach to the end of the first log
+     */
+    public Working working(Tree tree, Source origin) {
+        Working end = tree.profile()
+                .working(end(0).toFeet())
+                .givenBy("h", Sources.get("end-of-log"))
+                .givenBy(origin);
         Working need = timber.smallestEndInchesWorking();
         return Working.of("Whether tree " + tree.id() + " holds the timber")
                 .include(end)

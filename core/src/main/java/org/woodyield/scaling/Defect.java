@@ -16,7 +16,7 @@ import org.woodyield.working.Working;
  *
  * <p>Symbols: G gross content, D diameter of the log in inches, L length in feet, l the length that the defect affects. A
  * deduction is never more than the gross content. The proportions are recalled; no printed example of them was read.
- * Sweep and crook take boards, not wood, so they take nothing off a solid volume.
+ * Sweep and crook take boards, not wood, so they take nothing off a solid volume; no published deduction was read.
  */
 @Calculation("scaling.defect")
 public sealed interface Defect {
@@ -149,6 +149,16 @@ public sealed interface Defect {
 
     private static Working.Builder last(Working.Builder working, String formula, boolean solid, Source source) {
         return working.step("d", "deduction", formula, solid ? "ft3" : "bf", source);
+    }
+
+    /** A bend takes no wood. */
+    private static Working.Builder keeping(Working.Builder working, Defect bend) {
+        return last(
+                working.note("Nothing is deducted for " + bend.label()
+                        + " from a solid volume: the wood is there, and no deduction was read in print."),
+                "0 * G",
+                true,
+                geometry());
     }
 
     private static Source geometry() {
@@ -485,7 +495,7 @@ public sealed interface Defect {
         public Working.Builder deduct(Working.Builder working, boolean solid) {
             given(working, "S", "sweep", departure);
             return solid
-                    ? last(working, "0 * G", true, geometry())
+                    ? keeping(working, this)
                     : last(working, "G * min(1, max(0, S - L / 8) / D)", false, source());
         }
     }
@@ -585,7 +595,7 @@ public sealed interface Defect {
             withAffected(working, affected);
             given(working, "S", "deflection of the crook", deflection);
             return solid
-                    ? last(working, "0 * G", true, geometry())
+                    ? keeping(working, this)
                     : last(working, "G * min(1, S / D) * (l / L)", false, source());
         }
     }

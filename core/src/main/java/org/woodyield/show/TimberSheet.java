@@ -106,16 +106,17 @@ public record TimberSheet(TimberTrees wanted, List<Tree> trees) {
     /**
      * How each spare comes about, with square edges and with wane.
      *
-     * @param origin who gave the values
+     * @param origin who gave what the timber needs
+     * @param ofTrees who gave the trees
      * @return plain text
      * @throws org.woodyield.measure.OutOfDomainException if a profile does not reach to the end of the first log
      */
-    public String workings(Source origin) {
+    public String workings(Source origin, Source ofTrees) {
         StringBuilder text = new StringBuilder();
         for (Tree tree : trees) {
-            text.append(WorkingText.plain(sharp().working(tree).givenBy(origin)))
+            text.append(WorkingText.plain(sharp().working(tree, ofTrees).givenBy(origin)))
                     .append('\n');
-            text.append(WorkingText.plain(wanted.working(tree).givenBy(origin))).append('\n');
+            text.append(WorkingText.plain(wanted.working(tree, ofTrees).givenBy(origin))).append('\n');
         }
         return text.toString();
     }

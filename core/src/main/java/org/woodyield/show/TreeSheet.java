@@ -3,6 +3,7 @@ package org.woodyield.show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -279,22 +280,25 @@ public record TreeSheet(List<Tree> trees, List<MeasuredTree> felled, String fell
     /**
      * How each value comes about.
      *
-     * @param origin who gave the values
+     * @param origin who gave the trees
+     * @param ofRatio where a bark ratio comes from
      * @return plain text
      */
-    public String workings(Source origin) {
+    public String workings(Source origin, Function<BarkRatio, Source> ofRatio) {
         StringBuilder text = new StringBuilder();
         for (Told told : told(equation())) {
+            Source ratios = told.tree().barkRatio().map(ofRatio).orElse(origin);
             for (Found found : List.of(told.insideBark(), told.firstLog(), told.boardFeet(), told.cubicFeet())) {
                 found.working()
                         .ifPresent(working -> text.append(text.isEmpty() ? "" : "\n")
-                                .append(WorkingText.plain(working.givenBy(origin))));
+                                .append(WorkingText.plain(
+                                        working.givenBy("k", ratios).givenBy(origin))));
             }
             told.tree()
                     .barkRatio()
                     .ifPresent(ratio -> text.append('\n')
                             .append(WorkingText.plain(
-                                    ratio.percentOfStemWorking().givenBy(origin))));
+                                    ratio.percentOfStemWorking().givenBy(ratios))));
         }
         return text.toString();
     }

@@ -91,7 +91,9 @@ class BadInputTest {
         Run run = demo.run();
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.problems().get(0))
-                .contains(at(LOGS, "id,", "length"), "allowed: the columns id,species,length", "add it");
+                .contains(at(LOGS, "id,", "length"), "allowed: the columns id,species,length", "add it")
+                .containsPattern("add it; \\d+ rows want it$");
+        assertThat(run.problems()).filteredOn(line -> line.startsWith("woodyield: " + LOGS)).hasSize(1);
     }
 
     @Test
@@ -143,7 +145,7 @@ class BadInputTest {
     @Test
     void aDayOfMinutes() {
         demo.with(PROPERTIES, "work.hours-per-day = 6 h", "work.hours-per-day = 10 min");
-        expect("work.hours-per-day: '10 min'", "0.5 to 24 h", "such as 6 h");
+        expect("work.hours-per-day: '10 min'", "30 to 1440 min", "such as 6 h");
     }
 
     @Test
@@ -156,7 +158,7 @@ class BadInputTest {
     @Test
     void aSettingStepThatNobodySetsASawBy() {
         demo.with(PROPERTIES, "saw.setting-step = 1/8 in", "saw.setting-step = 0.001 in");
-        expect("saw.setting-step: '0.001 in'", "allowed: 0.25 mm to 1 in", "0.5 mm");
+        expect("saw.setting-step: '0.001 in'", "allowed: 0.01 in to 1 in", "0.5 mm");
         demo.with(PROPERTIES, "saw.setting-step = 0.001 in", "saw.setting-step = 0.5 mm");
         assertThat(demo.run("--check").code()).isZero();
     }
@@ -237,7 +239,7 @@ class BadInputTest {
     @Test
     void aZeroDiameter() {
         demo.with(LOGS, "P1,eastern white pine,12 ft 6 in,15 1/2 in", "P1,eastern white pine,12 ft 6 in,0 in");
-        expect(at(LOGS, "P1", "small-end"), "'0 in'", "allowed: above 0, up to 3000 mm");
+        expect(at(LOGS, "P1", "small-end"), "'0 in'", "allowed: above 0, up to 118.11 in");
     }
 
     @Test
@@ -267,7 +269,7 @@ class BadInputTest {
     @Test
     void aDiameterOfFourMetres() {
         demo.with(LOGS, "P1,eastern white pine,12 ft 6 in,15 1/2 in", "P1,eastern white pine,12 ft 6 in,4 m");
-        expect(at(LOGS, "P1", "small-end"), "'4 m'", "allowed: above 0, up to 3000 mm", "check the unit");
+        expect(at(LOGS, "P1", "small-end"), "'4 m'", "allowed: above 0, up to 3 m", "check the unit");
     }
 
     @Test
@@ -286,7 +288,7 @@ class BadInputTest {
     @Test
     void aKerfWiderThanASawCanHave() {
         demo.with(PROPERTIES, "saw.kerf = 3/8 in", "saw.kerf = 20 in");
-        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'20 in'", "allowed: above 0, up to 50 mm");
+        expect(at(PROPERTIES, "saw.kerf", "saw.kerf"), "'20 in'", "allowed: above 0, up to 1.968 in");
     }
 
     @Test
@@ -686,7 +688,7 @@ class BadInputTest {
     @Test
     void aProfileWithADiameterOfFourMetres() {
         profile("0 in,15 1/4 in", "6 ft,4 m", "12 ft 6 in,20 in");
-        expect(station(2, "diameter"), "'4 m'", "above 0, up to 3000 mm", "check the unit");
+        expect(station(2, "diameter"), "'4 m'", "above 0, up to 3 m", "check the unit");
     }
 
     @Test

@@ -388,4 +388,48 @@ class BuckCommandTest {
         assertThat(doyle("--breast-height", "20 in", "--lengths", "16 ft").err())
                 .contains("a stem is needed");
     }
+
+    @Test
+    void theWorkingOfAFittedCurveSaysWhatItsValuesAre() throws IOException {
+        String stem = table("stem.csv", "from-butt,diameter\n0 ft,20 in\n4 ft,18 in\n20 ft,15 in\n50 ft,9 in\n");
+        Run one = doyle(
+                stem, "--curve", "one parabola", "--total-height", "80 ft", "--lengths", "12 ft", "--working");
+        assertThat(one.out().replaceAll("\\s+", " "))
+                .contains("to the 4 places of stem.csv; greatest miss is 0.60 in, too thick at 5.00 ft above the ground")
+                .contains("At 4.5 ft, straight between the places of stem.csv", "Where the log ends, by the cuts below it")
+                .containsPattern("p1 price of 1000 bf, grade any \\S+ USD From the table prices.csv")
+                .contains("From the log, by the convention in the note [derived]")
+                .doesNotContain("coefficients are the user's");
+        Run straight = doyle(stem, "--lengths", "12 ft", "--working");
+        assertThat(straight.out().replaceAll("\\s+", " "))
+                .contains("d1 diameter below 15 in From the table stem.csv")
+                .doesNotContain("Given on the command line");
+        Run outside = doyle(stem, "--lengths", "12 ft", "--bark-ratio", "0.9", "--working");
+        assertThat(outside.out().replaceAll("\\s+", " "))
+                .contains("From the table stem.csv, times the bark ratio given [derived]");
+    }
+
+    @Test
+    void aFitWithoutFreedomIsNotSoldAsAGoodOne() throws IOException {
+        String four = "from-butt,diameter\n0 ft,20 in\n4 ft,18 in\n20 ft,15 in\n50 ft,9 in\n";
+        String[] three = {"--curve", "three parabolas", "--total-height", "80 ft", "--lengths", "12 ft"};
+        Run exact = doyle(arguments(table("stem.csv", four), three));
+        assertThat(exact.out().replaceAll("\\s+", " "))
+                .contains("4 coefficients were fitted to 4 places so that no degree of freedom is left")
+                .doesNotContain("greatest miss");
+        assertThat(exact.err()).contains("no degree of freedom is left");
+        Run five = doyle(arguments(table("stem.csv", four + "65 ft,5 in\n"), three));
+        assertThat(five.out().replaceAll("\\s+", " "))
+                .contains("fitted to 5 places so that one degree of freedom is left", "greatest miss");
+        // The tip lies on every such curve.
+        Run tip = doyle(arguments(table("stem.csv", four + "79 ft,0 in\n"), three));
+        assertThat(tip.out().replaceAll("\\s+", " "))
+                .contains("fitted to 4 places, the tip not counted, so that no degree of freedom is left");
+        Run six = doyle(arguments(table("stem.csv", four + "60 ft,6 in\n65 ft,5 in\n"), three));
+        assertThat(six.out()).doesNotContain("freedom");
+    }
+
+    private static String[] arguments(String stem, String... more) {
+        return Stream.concat(Stream.of(stem), Stream.of(more)).toArray(String[]::new);
+    }
 }

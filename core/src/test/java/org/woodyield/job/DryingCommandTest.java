@@ -212,7 +212,7 @@ class DryingCommandTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
                 .contains("WOOD", "THICKNESS", "up to the moisture at the start, 6 %", "leave one of the two out")
-                .contains("one value, or twelve", "one unit for all months", "0 to 98 %", "0 to 12 in", "up to 24 in")
+                .contains("one value, or twelve", "one unit for all months", "0 to 98 %", "0 to 1 ft", "up to 24 in")
                 .contains("--rings");
         assertThat(Run.of("drying", "white oak", "1 in", "--humidity", "60 %").err())
                 .contains("give the temperature as well");

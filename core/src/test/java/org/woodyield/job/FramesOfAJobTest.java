@@ -154,14 +154,14 @@ class FramesOfAJobTest {
     void anOffsetHasALengthAndNothingElseHas() {
         refused("axis; offset", "'offset'", "offset with a length behind it", "such as offset 3/4 in");
         refused("offset 3/4", "'3/4'", "such as");
-        refused("offset 3 ft", "'3 ft'", "0 to 24 in");
+        refused("offset 3 ft", "'3 ft'", "0 to 2 ft");
         refused("axis 3/4 in", "'axis 3/4 in'", "axis without a length", "or write offset 3/4 in");
     }
 
     @Test
     void aStepOfTrimsIsALength() {
         Run run = with("pattern.trim-start = 1/2 in").run("--check");
-        assertThat(run.err()).hasLineCount(1).contains("pattern.trim-start: '1/2 in'", "1 in to 60 ft", "such as 1 ft");
+        assertThat(run.err()).hasLineCount(1).contains("pattern.trim-start: '1/2 in'", "1 in to 720 in", "such as 1 ft");
         assertThat(run.code()).isEqualTo(2);
         job.with("job.properties", "pattern.trim-start = 1/2 in", "pattern.trim-start = 1 ft");
         assertThat(job.run("--check").code()).isZero();

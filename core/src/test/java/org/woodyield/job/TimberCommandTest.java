@@ -122,4 +122,44 @@ class TimberCommandTest {
         // 19 in at 10 ft over the bark, 17.1 in inside.
         assertThat(Run.of("timber", "8x8", trees, "--length", "9 ft").out()).contains("17.10");
     }
+
+    @Test
+    void limitsAreToldInTheUnitThatWasWritten() {
+        for (String[] pair : new String[][] {
+            {"100 ft", "above 0, up to 98.425 ft;"},
+            {"99' 6\"", "above 0, up to 98.425 ft;"},
+            {"2000 in", "above 0, up to 1181.102 in;"},
+            {"3001 cm", "above 0, up to 3000 cm;"},
+            {"30.5 m", "above 0, up to 30 m;"},
+            {"0 mm", "above 0, up to 30000 mm;"}
+        }) {
+            assertThat(Run.of("timber", "8x8", "--length", pair[0]).err())
+                    .as(pair[0])
+                    .contains("--length: '" + pair[0] + "' is not accepted; allowed: " + pair[1]);
+        }
+        assertThat(Run.of("timber", "8x8", "--kerf", "51 mm").err()).contains("allowed: 0 to 50.8 mm;");
+        // What is allowed is accepted.
+        assertThat(Run.of("timber", "8x8", "--length", "98.425 ft").code()).isZero();
+        assertThat(Run.of("timber", "8x8", "--length", "1181.102 in").code()).isZero();
+        assertThat(Run.of("timber", "8x8", "--kerf", "50.8 mm").code()).isZero();
+    }
+
+    @Test
+    void aColumnThatEachRowWantsIsToldOnce() throws IOException {
+        String trees = table("id,form-class\nA,78 %\nB,80 %\n");
+        assertThat(Run.of("timber", "8x8", trees).problems())
+                .singleElement()
+                .asString()
+                .contains("trees.csv, line 1, breast-height: ", "the column is missing; add it", "2 rows want it");
+    }
+
+    @Test
+    void theWorkingSaysWhatComesFromTheTable() throws IOException {
+        String trees = table("id,breast-height,form-class\nA,16 in,78 %\n");
+        String out = Run.of("timber", "8x8", trees, "--working").out().replaceAll("\\s+", " ");
+        assertThat(out)
+                .containsPattern("F form class 78 % From the table trees.csv")
+                .contains("Height of the stump and length of the log together [derived]")
+                .containsPattern("w width 8 in Given on the command line");
+    }
 }

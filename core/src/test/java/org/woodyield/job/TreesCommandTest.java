@@ -120,4 +120,17 @@ class TreesCommandTest {
                 .contains("line 4, id", "line 5, bark-ratio: '0.3'");
         assertThat(Run.of("trees", trees, "--logs", "2").err()).contains("--logs is for one tree without a table");
     }
+
+    @Test
+    void theWorkingSaysWhereTreeAndBarkRatioComeFrom() throws IOException {
+        Path trees = Files.writeString(folder.resolve("trees.csv"), "id,breast-height,total-height\na,20 in,80 ft\n");
+        Path bark = Files.writeString(folder.resolve("bark.csv"), "outside,inside\n10 in,9 in\n14 in,12.5 in\n");
+        String out = Run.of("trees", trees.toString(), "--bark", bark.toString(), "--working")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(out)
+                .contains("Fitted by least squares to the diameters of bark.csv [derived]")
+                .contains("From the table trees.csv")
+                .doesNotContain("Given on the command line");
+    }
 }
