@@ -96,7 +96,13 @@ final class BuckCommand implements Subcommand {
         Bucking bucking = new Bucking(lengths, offcuts, trim, kerf, buyer.rule(), buyer.convention(), prices);
         input.remarks().forEach(terminal::say);
         BuckingSheet sheet = new BuckingSheet(bucking, bucking.best(input.stem()), input.diameters(), input.remarks());
-        return ANSWER.give(given, terminal, folder, sheet.text(), sheet::table, () -> workings(bucking, sheet.best(), input, Sheets.file(given.matchedOptionValue("--prices", ""))));
+        return ANSWER.give(
+                given,
+                terminal,
+                folder,
+                sheet.text(),
+                sheet::table,
+                () -> workings(bucking, sheet.best(), input, Sheets.file(given.matchedOptionValue("--prices", ""))));
     }
 
     /** The worth, and behind it the diameter at the upper end of each log. */

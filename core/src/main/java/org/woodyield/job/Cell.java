@@ -198,13 +198,8 @@ final class Cell {
             case "cm" -> decimal(nanometres, BigDecimal.ONE.movePointRight(7), "cm", rounding);
             case "m" -> decimal(nanometres, BigDecimal.ONE.movePointRight(9), "m", rounding);
             case "ft", "foot", "feet", "'", "\u2032", "\u2019" ->
-                isFraction(limit)
-                        ? limit.inFeet(64, rounding)
-                        : decimal(nanometres, FOOT, "ft", rounding);
-            default ->
-                isFraction(limit)
-                        ? limit.inInches(64, rounding)
-                        : decimal(nanometres, INCH, "in", rounding);
+                isFraction(limit) ? limit.inFeet(64, rounding) : decimal(nanometres, FOOT, "ft", rounding);
+            default -> isFraction(limit) ? limit.inInches(64, rounding) : decimal(nanometres, INCH, "in", rounding);
         };
     }
 
@@ -224,8 +219,7 @@ final class Cell {
 
     /** A length, zero included, up to a greatest. */
     Optional<Length> lengthOrNoneUpTo(Length greatest, String remedy) {
-        return length(
-                Length.ZERO, greatest, () -> "0 to " + greatest, () -> range(Length.ZERO, greatest), remedy);
+        return length(Length.ZERO, greatest, () -> "0 to " + greatest, () -> range(Length.ZERO, greatest), remedy);
     }
 
     /** One or more lengths above zero, with semicolons between, up to a greatest; as they stand. */
@@ -321,9 +315,7 @@ final class Cell {
         double value = Double.parseDouble(matcher.group(1)) / factor.get();
         if (!domain.holds(value)) {
             refuse(
-                    factor.get() == 1
-                            ? domain.limits()
-                            : in(domain, 1 / factor.get(), "per " + matcher.group(2)),
+                    factor.get() == 1 ? domain.limits() : in(domain, 1 / factor.get(), "per " + matcher.group(2)),
                     domain.remedy());
             return Optional.empty();
         }
@@ -332,8 +324,8 @@ final class Cell {
 
     /** A length for each length, such as {@code 1/8 in per ft}, as a pure ratio. */
     Optional<Double> slope(double greatest) {
-        String ways =
-                "a length for each length, 0 to " + plain(BigDecimal.valueOf(greatest * 100)) + " %; such as 1/8 in per ft or 1 cm per m";
+        String ways = "a length for each length, 0 to " + plain(BigDecimal.valueOf(greatest * 100))
+                + " %; such as 1/8 in per ft or 1 cm per m";
         Matcher matcher = RATE.matcher(text.toLowerCase(Locale.ROOT));
         if (!matcher.matches()) {
             refuse(ways, commaRemedy(text));

@@ -22,7 +22,8 @@ final class Problems {
     /** A column that is not there, and the lines of the rows that want it. */
     private record Lack(Problem problem, Set<Integer> rows) {
         private Problem counted() {
-            String wanted = rows.isEmpty() ? "" : rows.size() == 1 ? "; 1 row wants it" : "; " + rows.size() + " rows want it";
+            String wanted =
+                    rows.isEmpty() ? "" : rows.size() == 1 ? "; 1 row wants it" : "; " + rows.size() + " rows want it";
             return new Problem(
                     problem.file(),
                     problem.line(),

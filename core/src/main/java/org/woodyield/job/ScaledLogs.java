@@ -216,7 +216,9 @@ final class ScaledLogs {
         // What is amiss with a defect is amiss by most rules alike.
         notNet.forEach((words, keys) -> join(why, keys + ", net: " + words));
         bends.forEach((words, keys) -> join(
-                caution, keys + ", net: " + words + " is not deducted: a solid volume keeps its wood, and no deduction was read in print"));
+                caution,
+                keys + ", net: " + words
+                        + " is not deducted: a solid volume keeps its wood, and no deduction was read in print"));
         bent += bends.isEmpty() ? 0 : 1;
         inPart += why.isEmpty() ? 0 : 1;
         row.text(why.toString()).text(caution.toString());
@@ -280,7 +282,9 @@ final class ScaledLogs {
                                 repeated == 0
                                         ? ""
                                         : repeated == 1 ? "1 id stands twice" : repeated + " ids stand again",
-                                bent == 0 ? "" : "sweep or crook of " + logs(bent) + " is not deducted from solid volumes")
+                                bent == 0
+                                        ? ""
+                                        : "sweep or crook of " + logs(bent) + " is not deducted from solid volumes")
                         .filter(words -> !words.isEmpty())
                         .collect(Collectors.joining("; ")));
         OutputTable.Row source = scales.row().text("source").empty();

@@ -481,8 +481,8 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks, Map<
                 at = point.heightFeet();
             }
         }
-        return "greatest miss is " + NumberText.fixed(Math.abs(worst), 2) + " in, too "
-                + (worst > 0 ? "thick" : "thin") + " at " + NumberText.fixed(at, 2) + " ft above the ground";
+        return "greatest miss is " + NumberText.fixed(Math.abs(worst), 2) + " in, too " + (worst > 0 ? "thick" : "thin")
+                + " at " + NumberText.fixed(at, 2) + " ft above the ground";
     }
 
     /** With the grades of the stretches, and with what is said where some of the stem has none. */

@@ -269,9 +269,7 @@ final class WorkReader {
             case "m/s" -> cell.quantity(Units.SPEED, domain);
             case "m" -> length(cell, domain, 1).map(Length::toMetres).filter(value -> holds(cell, domain, value));
             case "mm" ->
-                length(cell, domain, 1000)
-                        .map(Length::toMillimetres)
-                        .filter(value -> holds(cell, domain, value));
+                length(cell, domain, 1000).map(Length::toMillimetres).filter(value -> holds(cell, domain, value));
             default -> cell.quantity(Units.only(input.unit()), domain);
         };
     }

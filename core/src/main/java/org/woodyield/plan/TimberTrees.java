@@ -5,9 +5,9 @@ import java.util.List;
 import org.woodyield.log.StemProfile;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.sawing.SquaredTimber;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
-import org.woodyield.sawing.SquaredTimber;
 import org.woodyield.working.Calculation;
 import org.woodyield.working.Working;
 

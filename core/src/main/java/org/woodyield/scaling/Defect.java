@@ -494,9 +494,7 @@ public sealed interface Defect {
         @Override
         public Working.Builder deduct(Working.Builder working, boolean solid) {
             given(working, "S", "sweep", departure);
-            return solid
-                    ? keeping(working, this)
-                    : last(working, "G * min(1, max(0, S - L / 8) / D)", false, source());
+            return solid ? keeping(working, this) : last(working, "G * min(1, max(0, S - L / 8) / D)", false, source());
         }
     }
 
@@ -594,9 +592,7 @@ public sealed interface Defect {
         public Working.Builder deduct(Working.Builder working, boolean solid) {
             withAffected(working, affected);
             given(working, "S", "deflection of the crook", deflection);
-            return solid
-                    ? keeping(working, this)
-                    : last(working, "G * min(1, S / D) * (l / L)", false, source());
+            return solid ? keeping(working, this) : last(working, "G * min(1, S / D) * (l / L)", false, source());
         }
     }
 }

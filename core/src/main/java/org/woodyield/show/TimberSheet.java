@@ -116,7 +116,8 @@ public record TimberSheet(TimberTrees wanted, List<Tree> trees) {
         for (Tree tree : trees) {
             text.append(WorkingText.plain(sharp().working(tree, ofTrees).givenBy(origin)))
                     .append('\n');
-            text.append(WorkingText.plain(wanted.working(tree, ofTrees).givenBy(origin))).append('\n');
+            text.append(WorkingText.plain(wanted.working(tree, ofTrees).givenBy(origin)))
+                    .append('\n');
         }
         return text.toString();
     }

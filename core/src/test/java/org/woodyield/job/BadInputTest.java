@@ -93,7 +93,9 @@ class BadInputTest {
         assertThat(run.problems().get(0))
                 .contains(at(LOGS, "id,", "length"), "allowed: the columns id,species,length", "add it")
                 .containsPattern("add it; \\d+ rows want it$");
-        assertThat(run.problems()).filteredOn(line -> line.startsWith("woodyield: " + LOGS)).hasSize(1);
+        assertThat(run.problems())
+                .filteredOn(line -> line.startsWith("woodyield: " + LOGS))
+                .hasSize(1);
     }
 
     @Test

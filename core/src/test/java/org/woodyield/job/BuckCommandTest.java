@@ -392,11 +392,13 @@ class BuckCommandTest {
     @Test
     void theWorkingOfAFittedCurveSaysWhatItsValuesAre() throws IOException {
         String stem = table("stem.csv", "from-butt,diameter\n0 ft,20 in\n4 ft,18 in\n20 ft,15 in\n50 ft,9 in\n");
-        Run one = doyle(
-                stem, "--curve", "one parabola", "--total-height", "80 ft", "--lengths", "12 ft", "--working");
+        Run one = doyle(stem, "--curve", "one parabola", "--total-height", "80 ft", "--lengths", "12 ft", "--working");
         assertThat(one.out().replaceAll("\\s+", " "))
-                .contains("to the 4 places of stem.csv; greatest miss is 0.60 in, too thick at 5.00 ft above the ground")
-                .contains("At 4.5 ft, straight between the places of stem.csv", "Where the log ends, by the cuts below it")
+                .contains(
+                        "to the 4 places of stem.csv; greatest miss is 0.60 in, too thick at 5.00 ft above the ground")
+                .contains(
+                        "At 4.5 ft, straight between the places of stem.csv",
+                        "Where the log ends, by the cuts below it")
                 .containsPattern("p1 price of 1000 bf, grade any \\S+ USD From the table prices.csv")
                 .contains("From the log, by the convention in the note [derived]")
                 .doesNotContain("coefficients are the user's");

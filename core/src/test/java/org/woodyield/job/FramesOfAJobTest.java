@@ -161,7 +161,9 @@ class FramesOfAJobTest {
     @Test
     void aStepOfTrimsIsALength() {
         Run run = with("pattern.trim-start = 1/2 in").run("--check");
-        assertThat(run.err()).hasLineCount(1).contains("pattern.trim-start: '1/2 in'", "1 in to 720 in", "such as 1 ft");
+        assertThat(run.err())
+                .hasLineCount(1)
+                .contains("pattern.trim-start: '1/2 in'", "1 in to 720 in", "such as 1 ft");
         assertThat(run.code()).isEqualTo(2);
         job.with("job.properties", "pattern.trim-start = 1/2 in", "pattern.trim-start = 1 ft");
         assertThat(job.run("--check").code()).isZero();

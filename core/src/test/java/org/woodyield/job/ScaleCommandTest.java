@@ -589,25 +589,22 @@ class ScaleCommandTest {
     @Test
     void sweepThatASolidVolumeKeepsIsSaidAndCounted() throws IOException {
         // Doyle 8^2 x 16 / 16 = 64, less 64 x (4 - 2) / 12 = 10.67, up to 11. The volume keeps all its wood.
-        Run run = Run.of(
-                "scale",
-                table("""
+        Run run = Run.of("scale", table("""
                         id,small-end,length,large-end,sweep,crook
                         a,12 in,16 ft,14 in,4 in,
                         b,12 in,16 ft,14 in,,
                         c,12 in,16 ft,14 in,1 in,3 in x 6 ft
-                        """),
-                "--rules",
-                "doyle,smalian,huber");
+                        """), "--rules", "doyle,smalian,huber");
         assertThat(run.out())
-                .contains("log,a,64,53,yes,", "\"smalian, huber, net: sweep is not deducted: a solid volume keeps its wood")
+                .contains(
+                        "log,a,64,53,yes,",
+                        "\"smalian, huber, net: sweep is not deducted: a solid volume keeps its wood")
                 .contains("smalian, huber, net: sweep and crook is not deducted")
                 .contains("sweep or crook of 2 logs is not deducted from solid volumes");
         assertThat(run.out().lines().filter(line -> line.startsWith("log,b")).findFirst())
                 .hasValueSatisfying(line -> assertThat(line).endsWith(",,"));
         assertThat(run.err()).contains("2 with sweep or crook that is not deducted from a solid volume");
-        Run boardFeet =
-                Run.of("scale", table("id,small-end,length,sweep\na,12 in,16 ft,4 in\n"), "--rules", "doyle");
+        Run boardFeet = Run.of("scale", table("id,small-end,length,sweep\na,12 in,16 ft,4 in\n"), "--rules", "doyle");
         assertThat(boardFeet.out() + boardFeet.err()).doesNotContain("not deducted");
     }
 
