@@ -9,7 +9,7 @@ import org.woodyield.measure.Length;
 import org.woodyield.sawing.Frame;
 import org.woodyield.sawing.SearchSpace;
 
-/** Reads the ways in which a log may lie, each once, the offset with the lift of the large end behind it. */
+/** Reads the ways in which a log may lie, each once; an offset has the lift of the large end behind it, and each lift stands once. */
 final class FramesReader {
 
     private static final Pattern WORD_AND_LIFT = Pattern.compile("(\\p{L}+)\\s+(([-+]?)([\\d.].*))");
@@ -23,17 +23,15 @@ final class FramesReader {
     static Optional<SearchSpace> read(Cell cell, SearchSpace space) {
         List<Cell> parts = cell.list().orElse(List.of());
         List<Frame.Lay> lays = new ArrayList<>();
-        SearchSpace framed = space;
+        List<Length> lifts = new ArrayList<>();
+        boolean whole = !parts.isEmpty();
         for (Cell part : parts) {
             Matcher split = WORD_AND_LIFT.matcher(part.text());
             boolean lifted = split.matches();
             Cell word = part.part(lifted ? split.group(1) : part.text());
             Optional<Frame.Lay> lay = word.choice(Choices.FRAMES);
             if (lay.isEmpty()) {
-                continue;
-            }
-            if (lays.contains(lay.get())) {
-                part.refuse("each frame once, an offset too", "take one of the two out");
+                whole = false;
                 continue;
             }
             boolean offset = lay.get() == Frame.Lay.OFFSET;
@@ -41,17 +39,32 @@ final class FramesReader {
                 part.refuse(
                         offset ? "offset with a length behind it" : word.text() + " without a length",
                         offset ? LIFT_REMEDY : "take the length out, or write offset " + split.group(2));
+                whole = false;
                 continue;
             }
+            boolean twice = lays.contains(lay.get());
             if (offset) {
                 Optional<Length> lift = part.part(split.group(4)).lengthOrNoneUpTo(MOST_LIFT, LIFT_REMEDY);
                 if (lift.isEmpty()) {
+                    whole = false;
                     continue;
                 }
-                framed = framed.withOffset(split.group(3).equals("-") ? Length.ZERO.minus(lift.get()) : lift.get());
+                Length signed = split.group(3).equals("-") ? Length.ZERO.minus(lift.get()) : lift.get();
+                twice = lifts.contains(signed);
+                lifts.add(signed);
             }
-            lays.add(lay.get());
+            if (twice) {
+                part.refuse("each frame once, and each offset", "take one of the two out");
+                whole = false;
+            }
+            if (!lays.contains(lay.get())) {
+                lays.add(lay.get());
+            }
         }
-        return parts.isEmpty() || lays.size() < parts.size() ? Optional.empty() : Optional.of(framed.withLays(lays));
+        if (!whole) {
+            return Optional.empty();
+        }
+        SearchSpace framed = space.withLays(lays);
+        return Optional.of(lifts.isEmpty() ? framed : framed.withOffsets(lifts));
     }
 }

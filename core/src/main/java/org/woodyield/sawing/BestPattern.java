@@ -17,7 +17,7 @@ import org.woodyield.measure.Rounding;
  * with upper bounds and are worked out only where the best stack uses them. When it holds worked-out items alone, no other
  * stack's bound exceeds it, which proves it.
  *
- * <p>Ties are broken by this rule: the first frame in the order of lays, then turns; in it a pattern without cants before one
+ * <p>Ties are broken by this rule: the first frame in the order of lays, offsets, then turns; in it a pattern without cants before one
  * with cants; the lowest first face; then from face to face downward: to stop rather than to go on, an item rather than a
  * slab, flitches in the order in which their thicknesses stand in the wanted list before cants from the highest to the lowest,
  * and of slabs the thinnest. The inside of a cant is chosen by the same rule from its first face. Which strips an item gives
@@ -134,22 +134,19 @@ public final class BestPattern {
         if (lattice.lengths.isEmpty()) {
             return 0;
         }
-        for (Frame.Lay lay : space.lays()) {
-            for (double turn : space.turnsDegrees()) {
-                Lie lie = Lie.of(solid, Lie.frame(solid, lay, turn, space.offset()));
-                Search search = new Search(
-                        lie,
-                        lattice,
-                        options,
-                        space,
-                        saw,
-                        passCost,
-                        length,
-                        saw.widthOfCut().toMetres());
-                search.solve(bound, cantsLeft);
-                cantsLeft -= search.cantsOpened();
-                bound = Math.max(bound, search.bound());
-            }
+        for (Frame frame : Lie.frames(solid, space)) {
+            Search search = new Search(
+                    Lie.of(solid, frame),
+                    lattice,
+                    options,
+                    space,
+                    saw,
+                    passCost,
+                    length,
+                    saw.widthOfCut().toMetres());
+            search.solve(bound, cantsLeft);
+            cantsLeft -= search.cantsOpened();
+            bound = Math.max(bound, search.bound());
         }
         return Lattice.amount(bound);
     }
@@ -252,20 +249,16 @@ public final class BestPattern {
         Totals totals = new Totals(0, 0, 0, 0, 0);
         Search bestSearch = null;
         Frame bestFrame = null;
-        for (Frame.Lay lay : space.lays()) {
-            for (double turn : space.turnsDegrees()) {
-                Frame frame = Lie.frame(solid, lay, turn, space.offset());
-                Search search =
-                        new Search(Lie.of(solid, frame), lattice, options, space, saw, passCost, length, widestMetres);
-                long value = exhaustively
-                        ? search.solveExhaustively(incumbent)
-                        : search.solve(incumbent, space.mostCantsOpened() - totals.cantsOpened());
-                totals = totals.plus(search);
-                if (value > incumbent) {
-                    incumbent = value;
-                    bestSearch = search;
-                    bestFrame = frame;
-                }
+        for (Frame frame : Lie.frames(solid, space)) {
+            Search search = new Search(Lie.of(solid, frame), lattice, options, space, saw, passCost, length, widestMetres);
+            long value = exhaustively
+                    ? search.solveExhaustively(incumbent)
+                    : search.solve(incumbent, space.mostCantsOpened() - totals.cantsOpened());
+            totals = totals.plus(search);
+            if (value > incumbent) {
+                incumbent = value;
+                bestSearch = search;
+                bestFrame = frame;
             }
         }
         return bestSearch == null || bestFrame == null
@@ -298,6 +291,25 @@ public final class BestPattern {
             SearchSpace space,
             PassCost passCost,
             Length length) {
+        if (!space.lays().contains(Frame.Lay.AXIS)
+                && best(
+                                solid,
+                                saw,
+                                lattice,
+                                options,
+                                space.withLays(List.of(Frame.Lay.AXIS)),
+                                passCost,
+                                length,
+                                saw.widthOfCut().toMetres(),
+                                false)
+                        .isPresent()) {
+            return new OutOfDomainException(
+                    "frame",
+                    space.frames(),
+                    "",
+                    "a frame in which a size can be sawn from this log, such as parallel to the axis",
+                    "let it lie parallel to the axis too: axis among pattern.frames");
+        }
         Optional<Found> wider =
                 best(solid, saw, lattice, options, space, passCost, length, Double.POSITIVE_INFINITY, false);
         if (wider.isPresent()) {

@@ -1,5 +1,7 @@
 package org.woodyield.sawing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
@@ -142,6 +144,18 @@ final class Lie {
             case BARK_BELOW -> (small.cv - Math.sqrt(small.svv)) - (large.cv - Math.sqrt(large.svv));
         };
         return new Frame(lay, turnDegrees, Length.ofMetres(lift, Rounding.HALF_EVEN));
+    }
+
+    /** The frames of a space: by lays, of the offset by lifts, then by turns. */
+    static List<Frame> frames(LogSolid solid, SearchSpace space) {
+        List<Frame> frames = new ArrayList<>();
+        for (Frame.Lay lay : space.lays()) {
+            // The lift of a lay that is not the offset is its own.
+            for (Length offset : lay == Frame.Lay.OFFSET ? space.offsets() : List.of(Length.ZERO)) {
+                space.turnsDegrees().forEach(turn -> frames.add(frame(solid, lay, turn, offset)));
+            }
+        }
+        return frames;
     }
 
     LogSolid solid() {

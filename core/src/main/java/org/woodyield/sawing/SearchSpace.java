@@ -3,6 +3,7 @@ package org.woodyield.sawing;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -27,7 +28,7 @@ import org.woodyield.measure.Rounding;
  *
  * @param turnsDegrees turns of the log that are tried, at least one
  * @param lays frames that are tried, at least one
- * @param offset lift of the large end for {@link Frame.Lay#OFFSET}; otherwise not used
+ * @param offsets lifts of the large end, each of which is tried for {@link Frame.Lay#OFFSET}, at least one; otherwise not used
  * @param cants whether cants are tried as items
  * @param grid positions of the first face are whole multiples of this from the axis (over a bed, rounded up to the saw's
  *     step); a face after a slab stands a whole number of saw steps on
@@ -42,7 +43,7 @@ import org.woodyield.measure.Rounding;
 public record SearchSpace(
         List<Double> turnsDegrees,
         List<Frame.Lay> lays,
-        Length offset,
+        List<Length> offsets,
         boolean cants,
         Length grid,
         Length startStep,
@@ -58,15 +59,17 @@ public record SearchSpace(
     /**
      * Refuses an empty space and keeps immutable copies.
      *
-     * @throws OutOfDomainException if there is no turn or frame, the grid is not above zero or wider than 25.4 mm, or
+     * @throws OutOfDomainException if there is no turn, frame or offset, the grid is not above zero or wider than 25.4 mm, or
      *     a length is below zero
      */
     public SearchSpace {
         turnsDegrees = List.copyOf(turnsDegrees);
         lays = List.copyOf(lays);
+        offsets = List.copyOf(offsets);
         turnsDegrees.forEach(TURN::require);
-        if (turnsDegrees.isEmpty() || lays.isEmpty()) {
-            throw new OutOfDomainException("search space", "empty", "", "one turn and one frame or more", "");
+        if (turnsDegrees.isEmpty() || lays.isEmpty() || offsets.isEmpty()) {
+            throw new OutOfDomainException(
+                    "search space", "empty", "", "one turn, one frame and one offset or more", "");
         }
         if (!grid.isPositive() || grid.compareTo(Length.inches(1)) > 0) {
             throw new OutOfDomainException("grid", grid.toString(), "", "above 0, up to 1 in", "1/16 in serves well");
@@ -94,7 +97,7 @@ public record SearchSpace(
      *
      * @param turnsDegrees turns of the log that are tried, at least one
      * @param lays frames that are tried, at least one
-     * @param offset lift of the large end for {@link Frame.Lay#OFFSET}; otherwise not used
+     * @param offsets lifts of the large end for {@link Frame.Lay#OFFSET}, at least one; otherwise not used
      * @param cants whether cants are tried as items
      * @param grid positions of the first face
      * @param startStep starts of trimmed pieces
@@ -104,13 +107,13 @@ public record SearchSpace(
     public SearchSpace(
             List<Double> turnsDegrees,
             List<Frame.Lay> lays,
-            Length offset,
+            List<Length> offsets,
             boolean cants,
             Length grid,
             Length startStep,
             Length overThick,
             long mostCantsOpened) {
-        this(turnsDegrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened, Optional.empty());
+        this(turnsDegrees, lays, offsets, cants, grid, startStep, overThick, mostCantsOpened, Optional.empty());
     }
 
     /**
@@ -122,7 +125,7 @@ public record SearchSpace(
         return new SearchSpace(
                 List.of(0.0),
                 List.of(Frame.Lay.AXIS),
-                Length.ZERO,
+                List.of(Length.ZERO),
                 true,
                 Length.inches(1, 16),
                 Length.ZERO,
@@ -137,7 +140,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withTurns(List<Double> degrees) {
-        return new SearchSpace(degrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
+        return new SearchSpace(degrees, lays, offsets, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -148,7 +151,7 @@ public record SearchSpace(
      */
     public SearchSpace withLays(List<Frame.Lay> others) {
         return new SearchSpace(
-                turnsDegrees, others, offset, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
+                turnsDegrees, others, offsets, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -158,7 +161,18 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withOffset(Length lift) {
-        return new SearchSpace(turnsDegrees, lays, lift, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
+        return withOffsets(List.of(lift));
+    }
+
+    /**
+     * The same space with lifts of the large end for the offset frame, each of which is tried.
+     *
+     * @param lifts of the large end, below zero for a lowering; at least one
+     * @return a new space
+     */
+    public SearchSpace withOffsets(List<Length> lifts) {
+        return new SearchSpace(
+                turnsDegrees, lays, lifts, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -169,7 +183,7 @@ public record SearchSpace(
      */
     public SearchSpace withCants(boolean tried) {
         return new SearchSpace(
-                turnsDegrees, lays, offset, tried, grid, startStep, overThick, mostCantsOpened, firstFace);
+                turnsDegrees, lays, offsets, tried, grid, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -180,7 +194,7 @@ public record SearchSpace(
      */
     public SearchSpace withGrid(Length step) {
         return new SearchSpace(
-                turnsDegrees, lays, offset, cants, step, startStep, overThick, mostCantsOpened, firstFace);
+                turnsDegrees, lays, offsets, cants, step, startStep, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -190,7 +204,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withStartStep(Length step) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, step, overThick, mostCantsOpened, firstFace);
+        return new SearchSpace(turnsDegrees, lays, offsets, cants, grid, step, overThick, mostCantsOpened, firstFace);
     }
 
     /**
@@ -200,7 +214,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withOverThick(Length most) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, most, mostCantsOpened, firstFace);
+        return new SearchSpace(turnsDegrees, lays, offsets, cants, grid, startStep, most, mostCantsOpened, firstFace);
     }
 
     /**
@@ -210,7 +224,7 @@ public record SearchSpace(
      * @return a new space
      */
     public SearchSpace withMostCantsOpened(long most) {
-        return new SearchSpace(turnsDegrees, lays, offset, cants, grid, startStep, overThick, most, firstFace);
+        return new SearchSpace(turnsDegrees, lays, offsets, cants, grid, startStep, overThick, most, firstFace);
     }
 
     /**
@@ -222,7 +236,21 @@ public record SearchSpace(
      */
     public SearchSpace withFirstFace(Length height) {
         return new SearchSpace(
-                turnsDegrees, lays, offset, cants, grid, startStep, overThick, mostCantsOpened, Optional.of(height));
+                turnsDegrees, lays, offsets, cants, grid, startStep, overThick, mostCantsOpened, Optional.of(height));
+    }
+
+    /** The frames in words. */
+    String frames() {
+        return lays.stream()
+                .flatMap(lay ->
+                        lay == Frame.Lay.OFFSET ? offsets.stream().map(SearchSpace::lifted) : Stream.of(lay.words()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String lifted(Length offset) {
+        return offset.compareTo(Length.ZERO) < 0
+                ? "large end lowered by " + Length.ZERO.minus(offset)
+                : "large end lifted by " + offset;
     }
 
     /**
@@ -234,11 +262,8 @@ public record SearchSpace(
         String turns = turnsDegrees.stream()
                 .map(t -> t == Math.rint(t) ? Long.toString(t.longValue()) : Double.toString(t))
                 .collect(Collectors.joining(", "));
-        String frames = lays.stream()
-                .map(lay -> lay == Frame.Lay.OFFSET ? "large end lifted by " + offset : lay.words())
-                .collect(Collectors.joining("; "));
         return (cants ? "Live sawing, and cants as items of the live order" : "Live sawing")
-                + "; turns tried: " + turns + " degrees; frames: " + frames
+                + "; turns tried: " + turns + " degrees; frames: " + frames()
                 + firstFace
                         .map(face -> "; first face at " + face + " from the axis")
                         .orElse("; first face on a grid of " + grid + " from the axis")

@@ -62,9 +62,23 @@ record FirstCutWords(SawingPlan sawing, JobInput input) {
                                         + (shim.underSmallEnd() ? "small" : "large") + " end for "
                                         + (shim.firstPass() == shim.lastPass()
                                                 ? "pass " + shim.firstPass()
-                                                : "passes " + shim.firstPass() + " to " + shim.lastPass()))
+                                                : "passes " + shim.firstPass() + " to " + shim.lastPass())
+                                        + supports(shim, lengths))
                                 .collect(Collectors.joining("; "))
                         + ".");
+    }
+
+    /** A flitch that runs out before an end of the log is supported further in. */
+    private String supports(TurnedShim shim, LengthText lengths) {
+        Length end = Length.ofMetres(sawing.solid().lengthMetres(), Rounding.HALF_EVEN);
+        List<String> places = new ArrayList<>();
+        if (!shim.supportedFrom().equals(Length.ZERO)) {
+            places.add(lengths.longways(shim.supportedFrom()) + " from the small end of the log");
+        }
+        if (!shim.supportedTo().equals(end)) {
+            places.add(lengths.longways(end.minus(shim.supportedTo())) + " from its large end");
+        }
+        return places.isEmpty() ? "" : " (supported " + String.join(" and ", places) + ", where its pieces end)";
     }
 
     private void guide(FirstCut cut, LengthText lengths, List<String> lines) {

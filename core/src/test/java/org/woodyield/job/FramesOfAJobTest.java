@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How a job says how its logs may lie and where trims may start, and what the plan then says. */
 class FramesOfAJobTest {
@@ -147,7 +148,44 @@ class FramesOfAJobTest {
     @Test
     void aFrameTwiceIsRefused() {
         refused("axis; bark above; Axis", "'Axis'", "each frame once");
-        refused("offset 1 in; offset 2 in", "'offset 2 in'", "each frame once, an offset too");
+        refused("offset 1 in; axis; offset 25.4 mm", "'offset 25.4 mm'", "each frame once, and each offset");
+    }
+
+    @Test
+    void severalOffsetsAreTriedAndTheBestIsTaken() {
+        double axis = worth(planned());
+        with("pattern.frames = offset 3/4 in; axis; offset -3/4 in; offset 9 in");
+        String plan = planned();
+        assertThat(plan)
+                .contains("frames: large end lifted by 3/4 in; large end lowered by 3/4 in; large end lifted by 9 in;"
+                        + " parallel to the axis;");
+        assertThat(worth(plan)).isGreaterThanOrEqualTo(axis);
+    }
+
+    @Test
+    void aFlitchThatRunsOutBeforeAnEndIsSupportedWhereItsPiecesEnd() {
+        job = EditedDemo.in(folder.resolve("whole"));
+        with("pattern.frames = offset 9 in");
+        assertThat(planned())
+                .contains("with its axis 9 in higher at the large end")
+                .containsPattern("\\(supported [^()]{9,60}, where its pieces end\\)");
+    }
+
+    @Test
+    void aLogThatGivesNothingInAnyFrameIsLeftWholeAndAxisHelps() {
+        with("pattern.frames = offset 24 in; offset -24 in");
+        assertThat(planned())
+                .contains("left whole: frame is large end lifted by 24 in; large end lowered by 24 in;", "axis among pattern.frames");
+        job.with("job.properties", "offset -24 in", "axis");
+        assertThat(planned()).contains("the log lies parallel to the axis").doesNotContain("left whole:");
+    }
+
+    /** However aslant a log is laid, it is planned, with no length in the plan but those that it has. */
+    @ParameterizedTest
+    @ValueSource(strings = {"11", "15", "20"})
+    void anySlantIsPlanned(String inches) {
+        with("pattern.frames = offset -" + inches + " in; offset " + inches + " in");
+        assertThat(planned()).doesNotContain("Infinity", "NaN");
     }
 
     @Test

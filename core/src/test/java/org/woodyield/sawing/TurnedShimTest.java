@@ -4,8 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.statistics.Statistics;
 import org.junit.jupiter.api.Test;
+import org.woodyield.log.LogSolid;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.Rounding;
 
 class TurnedShimTest {
 
@@ -70,6 +77,42 @@ class TurnedShimTest {
                         .mapToLong(shim -> shim.lastPass() - shim.firstPass() + 1)
                         .sum())
                 .isEqualTo(turned);
+    }
+
+    /** Near the bark of the large end a flitch does not reach the small one, whatever the frame. */
+    @Property(tries = 40)
+    void aFlitchThatRunsOutRestsOnItsPieces(
+            @ForAll @IntRange(min = 8, max = 14) int small,
+            @ForAll @IntRange(min = 0, max = 8) int taper,
+            @ForAll @IntRange(min = -48, max = 48) int halfInches) {
+        LogSolid solid = BestPatternTest.cone(small, small + taper, 12);
+        Length whole = Length.ofMetres(solid.lengthMetres(), Rounding.HALF_EVEN);
+        List<PieceOption> sizes = List.of(PieceOption.fixed(
+                "short",
+                Length.inches(1),
+                Length.inches(3),
+                List.of(new LengthWorth(Length.feet(3), 3), new LengthWorth(Length.feet(5), 5))));
+        SearchSpace space = SearchSpace.standard()
+                .withGrid(Length.inches(1, 4))
+                .withCants(false)
+                .withLays(List.of(Frame.Lay.OFFSET))
+                .withOffset(Length.inches(halfInches, 2));
+        Optional<SawingPlan> plan = BestPattern.findAny(
+                solid, BestPatternTest.saw(Saw.Reference.PREVIOUS_FACE), sizes, space, PassCost.each(0.01));
+        if (plan.isEmpty()) {
+            Statistics.collect("nothing fits");
+            return;
+        }
+        List<TurnedShim> shims = TurnedShim.of(plan.get());
+        for (TurnedShim shim : shims) {
+            assertThat(shim.height()).isBetween(Length.ZERO, Length.inches(12));
+            assertThat(shim.supportedFrom()).isBetween(Length.ZERO, whole);
+            assertThat(shim.supportedTo()).isBetween(shim.supportedFrom(), whole);
+        }
+        boolean runsOut = shims.stream()
+                .anyMatch(shim -> !shim.supportedFrom().equals(Length.ZERO)
+                        || !shim.supportedTo().equals(whole));
+        Statistics.collect(runsOut ? "a flitch runs out" : "all reach both ends");
     }
 
     @Test

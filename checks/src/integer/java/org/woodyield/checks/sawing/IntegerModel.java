@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntToLongFunction;
-import org.woodyield.sawing.Frame;
 
 /**
  * The best pattern as one integer program: a yes or no for each pass, item, slab and strip in its place, tied by linear
@@ -32,10 +31,8 @@ final class IntegerModel {
     /** The greatest worth less cost over all frames, in millionths; zero if nothing is worth its passes. */
     static long best(Problem problem) {
         long best = 0;
-        for (Frame.Lay lay : problem.space().lays()) {
-            for (double turn : problem.space().turnsDegrees()) {
-                best = Math.max(best, new IntegerModel(problem.in(lay, turn)).solve());
-            }
+        for (StatedSpace space : problem.frames()) {
+            best = Math.max(best, new IntegerModel(space).solve());
         }
         return best;
     }

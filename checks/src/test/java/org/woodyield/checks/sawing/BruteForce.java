@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.woodyield.measure.Length;
-import org.woodyield.sawing.Frame;
 
 /**
  * The best pattern by listing every pattern of the stated space, one after the other, without bound, table or short cut. Only
@@ -127,15 +126,13 @@ final class BruteForce {
     /** The best of all frames; no space.heights if nothing is worth its passes. */
     static Best best(Problem problem) {
         Best best = new Best(0, List.of(), 0);
-        for (Frame.Lay lay : problem.space().lays()) {
-            for (double turn : problem.space().turnsDegrees()) {
-                BruteForce one = new BruteForce(problem.in(lay, turn));
-                one.list();
-                if (one.best > best.value()) {
-                    best = new Best(one.best, one.heights(), one.equals);
-                } else if (one.best == best.value() && one.best > 0) {
-                    best = new Best(best.value(), best.heights(), best.equals() + one.equals);
-                }
+        for (StatedSpace space : problem.frames()) {
+            BruteForce one = new BruteForce(space);
+            one.list();
+            if (one.best > best.value()) {
+                best = new Best(one.best, one.heights(), one.equals);
+            } else if (one.best == best.value() && one.best > 0) {
+                best = new Best(best.value(), best.heights(), best.equals() + one.equals);
             }
         }
         return best;

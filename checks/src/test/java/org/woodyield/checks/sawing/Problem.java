@@ -68,7 +68,10 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
                 random.nextInt(3) == 0
                         ? List.of(LAYS.get(random.nextInt(4)), LAYS.get(random.nextInt(4)))
                         : List.of(Frame.Lay.AXIS),
-                Length.millimetres(random.nextInt(17) - 8),
+                random.nextBoolean()
+                        ? List.of(Length.millimetres(random.nextInt(17) - 8))
+                        : List.of(
+                                Length.millimetres(random.nextInt(17) - 8), Length.millimetres(random.nextInt(17) - 8)),
                 cants,
                 STEP.times(1 + random.nextInt(3)),
                 random.nextInt(3) == 0 ? Length.millimetres(300) : Length.ZERO,
@@ -101,8 +104,19 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
         return new PieceOption("size " + index, thickness, least, greatest, STEP, lengths, wane);
     }
 
-    StatedSpace in(Frame.Lay lay, double turnDegrees) {
-        return new StatedSpace(this, new LyingLog(solid, lay, turnDegrees, space.offset()));
+    /** The space in each of its frames: every lay, the offset with every lift, at every turn. */
+    List<StatedSpace> frames() {
+        List<StatedSpace> frames = new ArrayList<>();
+        for (Frame.Lay lay : space.lays()) {
+            int lifts = lay == Frame.Lay.OFFSET ? space.offsets().size() : 1;
+            for (int i = 0; i < lifts; i++) {
+                for (double turn : space.turnsDegrees()) {
+                    frames.add(new StatedSpace(
+                            this, new LyingLog(solid, lay, turn, space.offsets().get(i))));
+                }
+            }
+        }
+        return frames;
     }
 
     Problem withSaw(Saw other) {
