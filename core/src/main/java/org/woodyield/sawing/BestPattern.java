@@ -250,7 +250,8 @@ public final class BestPattern {
         Search bestSearch = null;
         Frame bestFrame = null;
         for (Frame frame : Lie.frames(solid, space)) {
-            Search search = new Search(Lie.of(solid, frame), lattice, options, space, saw, passCost, length, widestMetres);
+            Search search =
+                    new Search(Lie.of(solid, frame), lattice, options, space, saw, passCost, length, widestMetres);
             long value = exhaustively
                     ? search.solveExhaustively(incumbent)
                     : search.solve(incumbent, space.mostCantsOpened() - totals.cantsOpened());

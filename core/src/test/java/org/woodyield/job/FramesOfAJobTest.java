@@ -175,7 +175,9 @@ class FramesOfAJobTest {
     void aLogThatGivesNothingInAnyFrameIsLeftWholeAndAxisHelps() {
         with("pattern.frames = offset 24 in; offset -24 in");
         assertThat(planned())
-                .contains("left whole: frame is large end lifted by 24 in; large end lowered by 24 in;", "axis among pattern.frames");
+                .contains(
+                        "left whole: frame is large end lifted by 24 in; large end lowered by 24 in;",
+                        "axis among pattern.frames");
         job.with("job.properties", "offset -24 in", "axis");
         assertThat(planned()).contains("the log lies parallel to the axis").doesNotContain("left whole:");
     }
