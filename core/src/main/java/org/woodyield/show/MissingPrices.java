@@ -70,7 +70,12 @@ final class MissingPrices {
 
     /** An input of a way with the place where its value is written: another saw has a file of its own. */
     static String named(SupplyWay.Kind kind, WorkInput input) {
-        return input.label() + " (" + key(input) + (isOfOtherSaw(kind, input) ? " in " + OTHER_SAW : "") + ")";
+        return input.label() + " (" + key(kind, input) + ")";
+    }
+
+    /** Where the value of an input of a way is written. */
+    static String key(SupplyWay.Kind kind, WorkInput input) {
+        return key(input) + (isOfOtherSaw(kind, input) ? " in " + OTHER_SAW : "");
     }
 
     private static boolean isOfOtherSaw(SupplyWay.Kind kind, WorkInput input) {

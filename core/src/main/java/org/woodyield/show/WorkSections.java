@@ -759,12 +759,13 @@ final class WorkSections {
                 table.row(way(work, way, side.usable(), Cell.NONE, Cell.NONE, Cell.NONE));
             }
             List<SupplyWays.Crossing> crossings = side.crossings();
-            List<String> never = new ArrayList<>();
+            Map<String, List<String>> never = new LinkedHashMap<>();
             for (int i = 0; i < crossings.size(); i++) {
                 SupplyWays.Crossing crossing = crossings.get(i);
                 Optional<SupplyChoice.Volumes> range = choice.crossings().get(i);
                 if (crossing.volumes().isEmpty() && range.isEmpty()) {
-                    never.add(label(crossing.one()) + " before " + label(crossing.other()));
+                    never.computeIfAbsent(label(crossing.one()), one -> new ArrayList<>())
+                            .add(label(crossing.other()));
                     continue;
                 }
                 cross = true;
@@ -786,7 +787,11 @@ final class WorkSections {
             }
             byVolume(side).ifPresent(text -> stretches.add("Own work " + work + ", the cheapest by volume: " + text));
             if (!never.isEmpty()) {
-                stretches.add("Own work " + work + ", cheaper at every volume: " + String.join("; ", never) + ".");
+                stretches.add("Own work " + work + ", cheaper at every volume: "
+                        + never.entrySet().stream()
+                                .map(one -> one.getKey() + " before " + String.join(", ", one.getValue()))
+                                .collect(Collectors.joining("; "))
+                        + ".");
             }
             cheapest(choice).ifPresent(best -> lines.add("Own work " + work + ": " + best));
         }
@@ -957,12 +962,35 @@ final class WorkSections {
         boolean alone = ways.ways().stream().map(SupplyWay::kind).distinct().count() == 1;
         return ways.cheapest(ways.usable())
                 .map(way -> alone
-                        ? way(way.kind())
+                        ? way(way.kind()).toLowerCase(Locale.ROOT)
                                 + " is the only choice that could be costed in full; whether it is the cheapest cannot"
                                 + " be said."
+                                + lackedByOthers(ways, way.kind())
                         : "of the choices that could be costed in full the cheapest for this job is to " + way.name()
                                 + inDraws(choice)
                                 + incomeMissing(ways, way));
+    }
+
+    /** What the choices lack that cannot be set beside the only one, by key. */
+    private static String lackedByOthers(SupplyWays ways, SupplyWay.Kind alone) {
+        Map<SupplyWay.Kind, Set<String>> lacked = new EnumMap<>(SupplyWay.Kind.class);
+        ways.bounds()
+                .forEach(way -> way.costsMissing()
+                        .forEach(input -> lacked.computeIfAbsent(way.kind(), kind -> new LinkedHashSet<>())
+                                .add(MissingPrices.key(way.kind(), input))));
+        ways.leftOut()
+                .forEach(out -> out.missing()
+                        .forEach(input -> lacked.computeIfAbsent(out.kind(), kind -> new LinkedHashSet<>())
+                                .add(MissingPrices.key(out.kind(), input))));
+        lacked.remove(alone);
+        return lacked.isEmpty()
+                ? ""
+                : " To set another beside it, give what it lacks: "
+                        + lacked.entrySet().stream()
+                                .map(one -> way(one.getKey()).toLowerCase(Locale.ROOT) + " "
+                                        + String.join(", ", one.getValue()))
+                                .collect(Collectors.joining("; "))
+                        + ".";
     }
 
     /** How often the cheapest at the values is the cheapest, and which is more often. */
