@@ -53,6 +53,15 @@ final class WoodChecks {
                                 given.text("face").equals("width") ? Face.WIDTH : Face.THICKNESS,
                                 given.number("moisture_percent")))
                 .number("wood.size-change", WoodChecks::sizeChange)
+                .number(
+                        "wood.size-by-coefficient",
+                        given -> SizeChange.byCoefficient(
+                                species(given),
+                                Face.WIDTH,
+                                0,
+                                given.number("size_in"),
+                                given.number("from_percent"),
+                                given.number("to_percent")))
                 .number("wood.water-lost", WoodChecks::weightLostPercent)
                 .number(
                         "wood.saturation-pressure",

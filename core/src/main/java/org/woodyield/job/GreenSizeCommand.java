@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.woodyield.lumber.ConnectorFit;
 import org.woodyield.lumber.GreenTargetSize;
 import org.woodyield.lumber.NominalSize;
+import org.woodyield.lumber.NormalLaw;
 import org.woodyield.lumber.Product;
 import org.woodyield.lumber.SizeChain;
 import org.woodyield.lumber.SoftwoodSizes;
@@ -36,6 +37,11 @@ final class GreenSizeCommand implements Subcommand {
     private static final Domain MOISTURE = new Domain(
             "moisture", "%", 4, 30, "give water over oven-dry wood; above 30 % wood has not begun to shrink");
 
+    private static final String SAWN_AT = "--sawn-at";
+    private static final String COEFFICIENT = "coefficient";
+    private static final Domain SAWN_MOISTURE = new Domain(
+            "moisture", "%", 4, 30, "give water over oven-dry wood; leave " + SAWN_AT + " out for green wood");
+
     private static final Domain RINGS =
             new Domain("ring angle", "degrees", 0, 90, "write flat, quarter, or an angle such as 30 deg");
 
@@ -61,7 +67,11 @@ final class GreenSizeCommand implements Subcommand {
                 .option("--variation", "LENGTH", "Standard deviation of sawn sizes; 0.03 in if not given.")
                 .option("--undersize", "PERCENT", "Share that may come out scant; 5 %% if not given.")
                 .option("--step", "LENGTH", "Finest step of the saw's scale; 1/16 in if not given.")
-                .option("--model", "NAME", "straight-line, which is taken if not given, or lumber-equation.")
+                .option(
+                        "--model",
+                        "NAME",
+                        "straight-line, which is taken if not given, or lumber-equation; with " + SAWN_AT
+                                + " also coefficient, and every one that applies if not given.")
                 .option(
                         "--boards",
                         "TABLE",
@@ -73,6 +83,11 @@ final class GreenSizeCommand implements Subcommand {
                         "Least and greatest width that a metal connector takes, such as '1 1/2 in; 1 9/16 in', as its"
                                 + " maker prints them; does the thickness fit?")
                 .option("--sawn", "SIZE", "The way back: thickness x width sawn green, in inches; is it enough?")
+                .option(
+                        SAWN_AT,
+                        "PERCENT",
+                        "Moisture at which the size of --sawn was measured, if it was not green, such as '12 %%'."
+                                + " Dimensional-change coefficients hold where both moistures are 6 to 14 %%.")
                 .spec();
     }
 
@@ -95,10 +110,15 @@ final class GreenSizeCommand implements Subcommand {
                 arguments.cell("--undersize", "5 %").quantity(Units.PERCENT, SettingsReader.UNDERSIZE);
         Optional<Length> step =
                 arguments.cell("--step", "1/16 in").lengthUpTo(Length.inches(1), "give the finest step");
-        Optional<ShrinkageModel> model =
-                arguments.cell("--model", "straight-line").choice(Choices.SHRINKAGE);
+        Optional<Double> sawnAt =
+                arguments.find(SAWN_AT).flatMap(cell -> cell.quantity(Units.PERCENT, SAWN_MOISTURE));
+        Optional<ShrinkageModel> model = asked.model();
         Optional<List<Double>> rings = asked.rings();
         Optional<List<Length>> sawn = asked.sawn();
+        arguments
+                .find(SAWN_AT)
+                .filter(cell -> sawn.filter(List::isEmpty).isPresent())
+                .ifPresent(cell -> cell.refuse("together with --sawn", "add --sawn SIZE, or leave " + SAWN_AT + " out"));
         problems.stopIfAny();
         Finished dressed = finished.orElseThrow();
         StringBuilder out = new StringBuilder(boards.map(MeasuredBoards::text).orElse(""));
@@ -120,6 +140,18 @@ final class GreenSizeCommand implements Subcommand {
             out.append(", ").append(chain.cut()).append(": dressed ").append(size(dressed.thickness()));
             out.append(" x ").append(size(dressed.width())).append(" dry (").append(dressed.restsOn());
             out.append(")\n");
+            if (sawnAt.isPresent()) {
+                Optional<String> only = arguments.find("--model").map(Cell::text);
+                out.append(sawnDrier(chain, sawn.orElseThrow(), sawnAt.get(), only, boards));
+                connector.ifPresent(seat -> out.append(seated(
+                        seat,
+                        chain.green(Face.THICKNESS).finished(),
+                        drier(chain, Face.THICKNESS, sawn.orElseThrow().get(0), sawnAt.get(), only)
+                                .results()
+                                .get(0)
+                                .size())));
+                continue;
+            }
             out.append(
                     sawn.orElseThrow().isEmpty()
                             ? forth(chain, step.orElseThrow(), boards)
@@ -153,12 +185,16 @@ final class GreenSizeCommand implements Subcommand {
     /** Whether the thickness goes into a connector: planed to size, and left rough as it dries. */
     private static String seated(SizeChain chain, ConnectorFit seat, Length sawn) {
         GreenTargetSize green = chain.green(Face.THICKNESS);
-        Length rough = Length.ofInches(green.dryInches(sawn), Rounding.HALF_UP);
+        return seated(seat, green.finished(), green.dryInches(sawn));
+    }
+
+    private static String seated(ConnectorFit seat, Length finished, double dryInches) {
+        Length rough = Length.ofInches(dryInches, Rounding.HALF_UP);
         return "\n  connector for " + size(seat.least()) + " to " + size(seat.greatest()) + ": planed to "
-                + size(green.finished()) + " it " + fit(seat, green.finished()) + "; left rough, "
+                + size(finished) + " it " + fit(seat, finished) + "; left rough, "
                 + inches(rough.toInches()) + " dry, it " + fit(seat, rough)
                 + ". Size alone says nothing of strength; the maker, the local authority and licensed practice decide.\n\n"
-                + working(seat.offWorking(green.finished()))
+                + working(seat.offWorking(finished))
                 + '\n' + working(seat.offWorking(rough));
     }
 
@@ -200,6 +236,106 @@ final class GreenSizeCommand implements Subcommand {
             out.append('\n').append(working(chain.green(FACES.get(i)).scantWorking(sawn.get(i)), boards));
         }
         return out.toString();
+    }
+
+    /** What a size becomes that was measured when the wood had dried already, by each model or by the one asked for. */
+    private static SizeChange.Comparison drier(
+            SizeChain chain, Face face, Length sawn, double sawnAt, Optional<String> only) {
+        SizeChange.Comparison all = SizeChange.compare(
+                chain.species(),
+                face,
+                chain.ringAngleDegrees(),
+                sawn.toInches(),
+                "in",
+                sawnAt,
+                chain.moisturePercent());
+        String label = only.map(name -> name.equals(COEFFICIENT)
+                        ? SizeChange.COEFFICIENT
+                        : chain.model().label())
+                .orElse("");
+        SizeChange.Comparison asked = new SizeChange.Comparison(
+                all.results().stream()
+                        .filter(result -> label.isEmpty() || result.model().equals(label))
+                        .toList(),
+                all.leftOut().stream()
+                        .filter(left -> label.isEmpty() || left.model().equals(label))
+                        .toList());
+        if (asked.results().isEmpty()) {
+            throw new BadInputException(asked.leftOut().stream()
+                    .map(left -> "not by the " + left.model() + ": " + left.reason()
+                            + "; without --model every model that applies is told")
+                    .toArray(String[]::new));
+        }
+        return asked;
+    }
+
+    private static String sawnDrier(
+            SizeChain chain,
+            List<Length> sawn,
+            double sawnAt,
+            Optional<String> only,
+            Optional<MeasuredBoards> boards) {
+        StringBuilder out = new StringBuilder();
+        StringBuilder workings = new StringBuilder();
+        StringBuilder leftOut = new StringBuilder();
+        for (int i = 0; i < FACES.size(); i++) {
+            Face face = FACES.get(i);
+            Length size = sawn.get(i);
+            SizeChange.Comparison all = drier(chain, face, size, sawnAt, only);
+            for (SizeChange.Result result : all.results()) {
+                Working planed = planed(chain, result.working());
+                double spare = planed.value() - chain.green(face).finished().toInches();
+                Working scant = scant(chain, face, size, result.working());
+                out.append("  ").append(word(face)).append(": sawn ").append(size(size)).append(" at ");
+                out.append(NumberText.full(sawnAt)).append(" % it measures ").append(inches(result.size()));
+                out.append(" at ")
+                        .append(NumberText.full(chain.moisturePercent()))
+                        .append(" % and ");
+                out.append(inches(planed.value())).append(" planed, ").append(inches(Math.abs(spare)));
+                out.append(spare < 0 ? " too little; " : " to spare; ");
+                out.append(NumberText.percent(scant.value())).append(" come out scant, by the ");
+                out.append(result.model()).append('\n');
+                workings.append('\n').append(working(planed));
+                workings.append('\n').append(working(scant, boards));
+            }
+            for (SizeChange.LeftOut left : all.leftOut()) {
+                leftOut.append("  ").append(word(face)).append(": not by the ").append(left.model());
+                leftOut.append("; ").append(left.reason()).append('\n');
+            }
+        }
+        return out.append(leftOut).append(workings).toString();
+    }
+
+    /** How a size that dried, or swelled, comes out planed. */
+    private static Working planed(SizeChain chain, Working size) {
+        return Working.of(size.title() + ", planed")
+                .include(size)
+                .given("P", "planing, both faces", chain.planing().toInches(), "in")
+                .step("planed", "planed", size.result().symbol() + " - P", "in", Sources.get("definition"))
+                .build();
+    }
+
+    /** The share that comes out scant where the saw scatters about a size that changes by a known share of itself. */
+    private static Working scant(SizeChain chain, Face face, Length sawn, Working size) {
+        double least = (chain.green(face).finished().toInches() + chain.planing().toInches())
+                * (sawn.toInches() / size.value());
+        double deviation = chain.deviation().toInches();
+        double off = least - sawn.toInches();
+        return Working.of("Share of pieces that are scant, " + word(face) + ", by that change")
+                .constant("A", "size as sawn", sawn.toInches(), "in", Sources.get("command-line"))
+                .constant("B", "what it comes to, from above", size.value(), "in", size.result().source())
+                .given("F", "finished size", chain.green(face).finished().toInches(), "in")
+                .given("P", "planing, both faces", chain.planing().toInches(), "in")
+                .step("C", "least size as sawn", "(F + P) * (A / B)", "in", Sources.get("definition"))
+                .given("s", "standard deviation of sawing", deviation, "in")
+                .lookup(
+                        "share",
+                        "share below the least size",
+                        deviation > 0 ? "standard normal law below (C - A) / s" : "no scatter: all or none",
+                        deviation > 0 ? NormalLaw.shareBelow(off / deviation) : off > 0 ? 1 : 0,
+                        "",
+                        Sources.get("normal-law"))
+                .build();
     }
 
     /** What each model makes of the least green size, so that the choice of the model can be judged. */
@@ -294,6 +430,21 @@ final class GreenSizeCommand implements Subcommand {
         private static Finished measured(Product.Size size) {
             return new Finished(
                     size(size.thickness()) + " x " + size(size.width()), size.thickness(), size.width(), "as given");
+        }
+
+        /** The model of shrinkage; that of the coefficients starts from wood that is not green. */
+        Optional<ShrinkageModel> model() {
+            Cell cell = arguments.cell("--model", "straight-line");
+            if (!cell.text().equals(COEFFICIENT)) {
+                return cell.choice(Choices.SHRINKAGE);
+            }
+            if (arguments.find(SAWN_AT).isPresent()) {
+                return Optional.of(ShrinkageModel.straightLine());
+            }
+            cell.refuse(
+                    "from green wood: " + String.join(", ", Choices.SHRINKAGE.keySet()),
+                    "coefficients hold from 6 to 14 %; add " + SAWN_AT + " and --sawn for wood that had dried");
+            return Optional.empty();
         }
 
         /** The angles asked for; flat-sawn and quarter-sawn where none is. */

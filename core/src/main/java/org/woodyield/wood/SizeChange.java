@@ -23,6 +23,9 @@ public final class SizeChange {
     /** At and above this, wood counts as green and has not shrunk yet, percent. */
     public static final double GREEN = 30;
 
+    /** How the model of {@link #byCoefficient} is named where all are asked. */
+    public static final String COEFFICIENT = "dimensional-change coefficient";
+
     private static final Domain SIZE = Domain.positive("size", "");
     private static final Domain MOISTURE =
             new Domain("moisture", "%", 0, 300, "give the moisture on the oven-dry basis, water over dry wood");
@@ -320,7 +323,7 @@ public final class SizeChange {
                     leftOut);
         }
         ask(
-                "dimensional-change coefficient",
+                COEFFICIENT,
                 () -> byCoefficientWorking(species, face, ringAngleDegrees, size, unit, fromPercent, toPercent),
                 results,
                 leftOut);

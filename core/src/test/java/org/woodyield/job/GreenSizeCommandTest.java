@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -213,5 +214,61 @@ class GreenSizeCommandTest {
         assertThat(Run.of("green-size", "2x4", "white oak", "--connector", "2 in; 1 in")
                         .err())
                 .contains("the narrower board first");
+    }
+
+    @Test
+    void woodThatHadDriedWhenItWasSawnStartsFromThatMoisture() {
+        // By hand, Table 13-5: 3.875 (1 - 0.00365 x 4) = 3.818 in wide, 1.6875 (1 - 0.0018 x 4) = 1.675 in thick. By the
+        // straight line: 3.875 (1 - 0.105 x 22/30) / (1 - 0.105 x 18/30) = 3.817 in.
+        Run run = oak("8 %", "12 %");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("width: sawn 3 7/8 in at 12 % it measures 3.818 in at 8 % and 3.756 in planed, 0.256 in to spare")
+                .contains("thickness: sawn 1 11/16 in at 12 % it measures 1.675 in at 8 %")
+                .contains("width: sawn 3 7/8 in at 12 % it measures 3.817 in at 8 %", "by the straight line")
+                .contains("change = D * (C * (M_2 - M_1))", "Table 13-5", "planed = D_2 - P")
+                .contains("width: not by the lumber equation of FPL-RP-489; species is white oak");
+        Run one = oak("8 %", "12 %", "--model", "coefficient");
+        assertThat(one.out()).contains("measures 3.818 in").doesNotContain("straight line", "3.817 in");
+    }
+
+    @Test
+    void theScantShareIsThatOfTheSizeAsItWasSawn() {
+        Run run = Run.of(
+                "green-size", "2x4", "white oak", "--rings", "flat", "--moisture", "12 %", "--sawn",
+                "1 11/16 x 3.509 in", "--sawn-at", "8 %", "--model", "straight-line");
+        // 3.5625 x (1 - 0.077) / (1 - 0.063) = 3.5093 in, 0.0003 in above: 0.009 deviations, 50.4 %.
+        assertThat(run.out()).containsPattern("width: sawn 3.509 in at 8 % it measures .*; 50\\.4 % come out scant");
+        Run exact = Run.of(
+                "green-size", "2x4", "white oak", "--rings", "flat", "--moisture", "12 %", "--sawn",
+                "1 11/16 x 3.509 in", "--sawn-at", "8 %", "--variation", "0 in", "--model", "straight-line");
+        assertThat(exact.out()).containsPattern("width: .*; 100(\\.0)? % come out scant");
+    }
+
+    @Test
+    void coefficientsAreNotTakenBeyondTheirRange() {
+        Run nineteen = oak("8 %", "19 %");
+        assertThat(nineteen.out())
+                .contains("by the straight line")
+                .contains("not by the dimensional-change coefficient; moisture is 19 %; allowed: 6 to 14 %");
+        Run refused = oak("8 %", "19 %", "--model", "coefficient");
+        assertThat(refused.code()).isEqualTo(2);
+        assertThat(refused.out()).isEmpty();
+        assertThat(refused.err()).contains("moisture is 19 %; allowed: 6 to 14 %", "without --model");
+        assertThat(oak("5 %", "12 %", "--model", "coefficient").err()).contains("moisture is 5 %; allowed: 6 to 14 %");
+        assertThat(oak("8 %", "40 %").err()).contains("--sawn-at: '40 %'", "4 to 30 %", "leave --sawn-at out");
+        assertThat(Run.of("green-size", "2x4", "white oak", "--sawn-at", "12 %").err())
+                .contains("--sawn-at: '12 %'", "add --sawn SIZE");
+        assertThat(Run.of("green-size", "2x4", "white oak", "--model", "coefficient").err())
+                .contains("--model: 'coefficient'", "from green wood: straight-line, lumber-equation", "add --sawn-at");
+    }
+
+    private static Run oak(String moisture, String sawnAt, String... more) {
+        return Run.of(Stream.concat(
+                        Stream.of(
+                                "green-size", "2x4", "white oak", "--rings", "flat", "--sawn", "1 11/16 x 3 7/8",
+                                "--moisture", moisture, "--sawn-at", sawnAt),
+                        Stream.of(more))
+                .toArray(String[]::new));
     }
 }
