@@ -33,6 +33,7 @@ final class Cell {
     private static final Pattern COMMA_BETWEEN = Pattern.compile("([^\\d\\s,])\\s*,\\s*");
 
     private static final Pattern FIRST_UNIT = Pattern.compile("\\p{L}+|['\"\u2032\u2033\u2019\u201d]+");
+    private static final Pattern EXPONENT = Pattern.compile("\\d[eE][-+]?\\d");
     private static final Pattern BARE = Pattern.compile("[0-9 ./-]+");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
 
@@ -249,7 +250,7 @@ final class Cell {
         if (text.isEmpty()) {
             return missing(allowed, "");
         }
-        refuse(allowed, commaRemedy(text));
+        refuse(allowed, remedyFor(text));
         return Optional.empty();
     }
 
@@ -261,7 +262,7 @@ final class Cell {
         }
         Matcher matcher = QUANTITY.matcher(text);
         if (!matcher.matches()) {
-            refuse(ways, commaRemedy(text));
+            refuse(ways, remedyFor(text));
             return Optional.empty();
         }
         String unit = matcher.group(2);
@@ -273,13 +274,13 @@ final class Cell {
         if (factor.isEmpty()) {
             refuse(
                     ways,
-                    commaRemedy(text).isEmpty()
+                    remedyFor(text).isEmpty()
                             ? "the unit '" + unit.strip() + "' is not known here"
-                            : commaRemedy(text));
+                            : remedyFor(text));
             return Optional.empty();
         }
         if (!NUMBER.matcher(matcher.group(1)).matches()) {
-            refuse("a number, " + ways, commaRemedy(text));
+            refuse("a number, " + ways, remedyFor(text));
             return Optional.empty();
         }
         double value = Double.parseDouble(matcher.group(1)) * factor.get();
@@ -300,7 +301,7 @@ final class Cell {
         }
         Matcher matcher = RATE.matcher(text);
         if (!matcher.matches()) {
-            refuse(ways, commaRemedy(text));
+            refuse(ways, remedyFor(text));
             return Optional.empty();
         }
         Optional<Double> factor = units.factor(matcher.group(2));
@@ -309,7 +310,7 @@ final class Cell {
             return Optional.empty();
         }
         if (!NUMBER.matcher(matcher.group(1)).matches()) {
-            refuse("a number, " + ways, commaRemedy(text));
+            refuse("a number, " + ways, remedyFor(text));
             return Optional.empty();
         }
         double value = Double.parseDouble(matcher.group(1)) / factor.get();
@@ -328,7 +329,7 @@ final class Cell {
                 + " %; such as 1/8 in per ft or 1 cm per m";
         Matcher matcher = RATE.matcher(text.toLowerCase(Locale.ROOT));
         if (!matcher.matches()) {
-            refuse(ways, commaRemedy(text));
+            refuse(ways, remedyFor(text));
             return Optional.empty();
         }
         try {
@@ -391,7 +392,7 @@ final class Cell {
             return missing(domain.limits(), "");
         }
         if (!NUMBER.matcher(digits).matches()) {
-            refuse("a number, " + domain.limits(), commaRemedy(digits));
+            refuse("a number, " + domain.limits(), remedyFor(digits));
             return Optional.empty();
         }
         double value = Double.parseDouble(digits);
@@ -402,8 +403,12 @@ final class Cell {
         return Optional.of(value);
     }
 
-    private static String commaRemedy(String text) {
-        return text.matches(".*\\d,\\d.*") ? "write a decimal point, not a comma, and no mark for thousands" : "";
+    /** What to do with a number in a form that is not read; empty where nothing is known. */
+    private static String remedyFor(String text) {
+        if (text.matches(".*\\d,\\d.*")) {
+            return "write a decimal point, not a comma, and no mark for thousands";
+        }
+        return EXPONENT.matcher(text).find() ? "write the number out, without an exponent" : "";
     }
 
     private static String plain(BigDecimal value) {

@@ -15,11 +15,14 @@ record Problem(String file, int line, String column, String value, String allowe
     /** What is allowed of a row that has too many or too few cells. */
     static final String CELLS = " cells, one for each column";
 
+    /** What is allowed where the names of the columns stand again. */
+    static final String HEADER_ONCE = "the names of the columns once, above the rows";
+
     private static final int LONGEST_VALUE = 60;
 
-    /** Whether one row has too many or too few cells, and the rest of the table can be read all the same. */
+    /** Whether one row has too many or too few cells or is none, and the rest of the table can be read all the same. */
     boolean ofOneRow() {
-        return allowed.endsWith(CELLS);
+        return allowed.endsWith(CELLS) || allowed.equals(HEADER_ONCE);
     }
 
     @Override

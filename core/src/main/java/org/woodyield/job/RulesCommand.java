@@ -105,7 +105,7 @@ final class RulesCommand implements Subcommand {
         if (!problems.isEmpty()) {
             throw new BadInputException(problems.toArray(String[]::new));
         }
-        if (!diameter.isEmpty() && length.isEmpty()) {
+        if (diameter.isBlank() != length.isBlank()) {
             throw new BadInputException("a working needs a diameter and a length, " + EXAMPLE);
         }
         Optional<Asked> asked = diameter.isEmpty()

@@ -78,6 +78,9 @@ final class ScaleCommand implements Subcommand {
         terminal.say(scaled.count());
         folder.ifPresent(target -> terminal.say("the scales stand in "
                 + target.write(Map.of(SCALES, table, REFUSED, scaled.read().refusedTable()))));
+        if (scaled.none()) {
+            throw new BadInputException("no row of " + Sheets.file(name) + " can be scaled");
+        }
         return code;
     }
 

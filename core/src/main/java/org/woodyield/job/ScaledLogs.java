@@ -243,6 +243,11 @@ final class ScaledLogs {
         return table;
     }
 
+    /** Whether no row at all could be read. */
+    boolean none() {
+        return scaled == 0;
+    }
+
     /** How many rows went where; none is lost. */
     String count() {
         int read = table.count();

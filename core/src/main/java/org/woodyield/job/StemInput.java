@@ -2,10 +2,12 @@ package org.woodyield.job;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.woodyield.log.BarkRatio;
 import org.woodyield.log.FormClassStem;
@@ -295,6 +297,7 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks, Map<
         allowed.put("a1", Domain.of("", "", 0, 1));
         allowed.put("a2", Domain.of("", "", 0, 1));
         Map<String, Double> found = new TreeMap<>();
+        Set<String> named = new HashSet<>();
         String words = "'" + ONE + "', '" + THREE + "', or coefficients as in " + COEFFICIENTS;
         for (Cell part : cell.list().orElse(List.of())) {
             String name = part.text().split("\\s+", 2)[0];
@@ -303,13 +306,14 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks, Map<
                 part.refuse(words, "");
                 return found;
             }
-            part.part(part.text().substring(name.length())).number(domain).ifPresent(value -> {
-                if (found.put(name, value) != null) {
-                    part.refuse("each coefficient once", "remove one of the two");
-                }
-            });
+            if (!named.add(name)) {
+                part.refuse("each coefficient once", "remove one of the two");
+            }
+            part.part(part.text().substring(name.length()))
+                    .number(domain)
+                    .ifPresent(value -> found.put(name, value));
         }
-        if (!found.containsKey("b1") || !found.containsKey("b2")) {
+        if (!named.containsAll(List.of("b1", "b2"))) {
             cell.refuse(words, "b1 and b2 are needed at least");
         }
         return found;

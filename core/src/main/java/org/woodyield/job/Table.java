@@ -152,6 +152,10 @@ final class Table {
                         "the line has " + cells.size() + "; a value with a comma needs quotes");
                 continue;
             }
+            if (cells.stream().map(Table::name).toList().equals(header)) {
+                problems.add(file, line, "", String.join(",", cells), Problem.HEADER_ONCE, "remove this line");
+                continue;
+            }
             rows.add(new Row(file, line, headerLine, places, cells, problems));
         }
         return List.copyOf(rows);
@@ -162,7 +166,7 @@ final class Table {
         List<String> known = columns.stream().map(Column::name).toList();
         List<String> header = new ArrayList<>();
         for (String cell : record.getFields()) {
-            String name = cell.strip().toLowerCase(Locale.ROOT);
+            String name = name(cell);
             if ((record.getFieldCount() == 1 && name.indexOf(';') >= 0) || name.indexOf('\t') >= 0) {
                 problems.add(file, line, "", name, "cells separated by commas", "save the table with commas");
                 return List.of();
@@ -189,6 +193,10 @@ final class Table {
             }
         }
         return header;
+    }
+
+    private static String name(String cell) {
+        return cell.strip().toLowerCase(Locale.ROOT);
     }
 
     private static String names(List<Column> columns) {

@@ -123,7 +123,10 @@ final class TallyCommand implements Subcommand {
         };
         table.tell(terminal, folder.map(target -> REFUSED));
         if (sheet.isEmpty()) {
-            throw new BadInputException("no row of " + Sheets.file(name) + " can be counted; nothing is written");
+            String written = folder.map(target ->
+                            "the rows stand in " + target.write(Map.of(REFUSED, table.refusedTable())))
+                    .orElse("nothing is written");
+            throw new BadInputException("no row of " + Sheets.file(name) + " can be counted; " + written);
         }
         String working = worked ? "\n" + sheet.get().working(Sources.get("command-line")) : "";
         int code = terminal.print("tally", sheet.get().text() + working);

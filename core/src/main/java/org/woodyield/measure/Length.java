@@ -44,6 +44,7 @@ public final class Length implements Comparable<Length> {
             "\\s*(?:(\\d{1,9})[ -]+)?(\\d{1,9})/(\\d{1,9})\\s*([a-z]+|\"|')|\\s*(\\d{1,12}(?:\\.\\d{1,12})?|\\.\\d{1,12})\\s*([a-z]+|\"|')");
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("\\d,\\d");
+    private static final Pattern EXPONENT = Pattern.compile("\\de[-+]?\\d");
     private static final Pattern NO_UNIT = Pattern.compile("[-+]?[0-9./ -]+");
 
     private static final String WAYS_TO_WRITE = "a number and a unit, such as 12 ft 6 in, 5 1/2 in, 2.4 m or 38 mm";
@@ -301,6 +302,10 @@ public final class Length implements Comparable<Length> {
             throw new OutOfDomainException(
                     "length", "'" + text + "'", "", WAYS_TO_WRITE, "add the unit: in, ft, mm, cm or m");
         }
+        if (EXPONENT.matcher(plain).find()) {
+            throw new OutOfDomainException(
+                    "length", "'" + text + "'", "", WAYS_TO_WRITE, "write the number out, without an exponent");
+        }
         if (plain.startsWith("-")) {
             throw new OutOfDomainException("length", "'" + text + "'", "", WAYS_TO_WRITE, "lengths are not negative");
         }
@@ -331,7 +336,7 @@ public final class Length implements Comparable<Length> {
             if (fraction) {
                 BigInteger denominator = new BigInteger(matcher.group(3));
                 if (denominator.signum() == 0) {
-                    throw new OutOfDomainException("length", "'" + text + "'", "", "fractions with a divisor", "");
+                    throw new OutOfDomainException("length", "'" + text + "'", "", WAYS_TO_WRITE, "the divisor of a fraction is above 0, as in 3/4 in");
                 }
                 BigInteger whole = matcher.group(1) == null ? BigInteger.ZERO : new BigInteger(matcher.group(1));
                 BigInteger numerator = whole.multiply(denominator).add(new BigInteger(matcher.group(2)));

@@ -620,4 +620,36 @@ class ScaleCommandTest {
         Run noRow = Run.of("scale", table("id,small-end\n"), "--rules", "doyle");
         assertThat(noRow.err()).contains("mine.csv, line 1, length: ").doesNotContain("want it", "wants it");
     }
+
+    @Test
+    void aHeaderThatStandsAgainIsNoLog() throws IOException {
+        Run run = Run.of(
+                "scale", table("id,small-end,length\na,14 in,16 ft\nID, small-end,length\nb,14 in,16 ft\n"), "--rules",
+                "doyle");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("total,2 logs,200,");
+        assertThat(run.problems()).filteredOn(line -> line.contains("line 3")).singleElement().asString()
+                .contains("the names of the columns once, above the rows; remove this line");
+        assertThat(run.err()).contains("3 rows: 2 scaled", "1 refused");
+    }
+
+    @Test
+    void aTableWithoutOneGoodRowIsNoSuccess() throws IOException {
+        Path out = folder.resolve("out");
+        Run run = Run.of(
+                "scale", table("id,small-end,length\na,1e400 in,16 ft\nb,3/0 in,16 ft\n"), "--rules", "doyle", "--out",
+                out.toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err())
+                .contains("'1e400 in'", "write the number out, without an exponent")
+                .contains("'3/0 in'", "the divisor of a fraction is above 0")
+                .contains("no row of mine.csv can be scaled");
+        assertThat(Files.readAllLines(out.resolve("refused.csv"))).hasSize(3);
+    }
+
+    @Test
+    void aRuleIsNotAskedWithHalfALog() {
+        assertThat(Run.of("rules", "doyle", "", "16 ft").err()).contains("a working needs a diameter and a length");
+        assertThat(Run.of("rules", "doyle", "14 in", " ").err()).contains("a working needs a diameter and a length");
+    }
 }

@@ -211,4 +211,13 @@ class TallyCommandTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).contains(why);
     }
+
+    @Test
+    void rowsThatCannotBeCountedStandInTheFolderThatWasNamed() throws IOException {
+        Path out = folder.resolve("out");
+        Run run = Run.of("tally", table("size,length\nx,8 ft\ny,8 ft\n"), "--out", out.toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("no row of mine.csv can be counted; the rows stand in ");
+        assertThat(Files.readAllLines(out.resolve("refused.csv"))).hasSize(3);
+    }
 }
