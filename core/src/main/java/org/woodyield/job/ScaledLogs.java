@@ -164,7 +164,7 @@ final class ScaledLogs {
         StringBuilder why = new StringBuilder();
         StringBuilder caution = new StringBuilder();
         Map<String, String> notNet = new LinkedHashMap<>();
-        Map<String, String> bends = new LinkedHashMap<>();
+        Map<String, String> bends = net ? new LinkedHashMap<>() : Map.of();
         Integer first = firstLines.putIfAbsent(log.log().id(), line);
         if (first != null) {
             repeated++;

@@ -152,7 +152,9 @@ final class Table {
                         "the line has " + cells.size() + "; a value with a comma needs quotes");
                 continue;
             }
-            if (cells.stream().map(Table::name).toList().equals(header)) {
+            // The first cell alone tells of nearly every row that it is none.
+            if (cells.get(0).strip().equalsIgnoreCase(header.get(0))
+                    && cells.stream().map(Table::name).toList().equals(header)) {
                 problems.add(file, line, "", String.join(",", cells), Problem.HEADER_ONCE, "remove this line");
                 continue;
             }
