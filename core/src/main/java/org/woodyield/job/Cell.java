@@ -274,9 +274,7 @@ final class Cell {
         if (factor.isEmpty()) {
             refuse(
                     ways,
-                    remedyFor(text).isEmpty()
-                            ? "the unit '" + unit.strip() + "' is not known here"
-                            : remedyFor(text));
+                    remedyFor(text).isEmpty() ? "the unit '" + unit.strip() + "' is not known here" : remedyFor(text));
             return Optional.empty();
         }
         if (!NUMBER.matcher(matcher.group(1)).matches()) {

@@ -110,15 +110,15 @@ final class GreenSizeCommand implements Subcommand {
                 arguments.cell("--undersize", "5 %").quantity(Units.PERCENT, SettingsReader.UNDERSIZE);
         Optional<Length> step =
                 arguments.cell("--step", "1/16 in").lengthUpTo(Length.inches(1), "give the finest step");
-        Optional<Double> sawnAt =
-                arguments.find(SAWN_AT).flatMap(cell -> cell.quantity(Units.PERCENT, SAWN_MOISTURE));
+        Optional<Double> sawnAt = arguments.find(SAWN_AT).flatMap(cell -> cell.quantity(Units.PERCENT, SAWN_MOISTURE));
         Optional<ShrinkageModel> model = asked.model();
         Optional<List<Double>> rings = asked.rings();
         Optional<List<Length>> sawn = asked.sawn();
         arguments
                 .find(SAWN_AT)
                 .filter(cell -> sawn.filter(List::isEmpty).isPresent())
-                .ifPresent(cell -> cell.refuse("together with --sawn", "add --sawn SIZE, or leave " + SAWN_AT + " out"));
+                .ifPresent(
+                        cell -> cell.refuse("together with --sawn", "add --sawn SIZE, or leave " + SAWN_AT + " out"));
         problems.stopIfAny();
         Finished dressed = finished.orElseThrow();
         StringBuilder out = new StringBuilder(boards.map(MeasuredBoards::text).orElse(""));
@@ -270,11 +270,7 @@ final class GreenSizeCommand implements Subcommand {
     }
 
     private static String sawnDrier(
-            SizeChain chain,
-            List<Length> sawn,
-            double sawnAt,
-            Optional<String> only,
-            Optional<MeasuredBoards> boards) {
+            SizeChain chain, List<Length> sawn, double sawnAt, Optional<String> only, Optional<MeasuredBoards> boards) {
         StringBuilder out = new StringBuilder();
         StringBuilder workings = new StringBuilder();
         StringBuilder leftOut = new StringBuilder();
@@ -286,7 +282,11 @@ final class GreenSizeCommand implements Subcommand {
                 Working planed = planed(chain, result.working());
                 double spare = planed.value() - chain.green(face).finished().toInches();
                 Working scant = scant(chain, face, size, result.working());
-                out.append("  ").append(word(face)).append(": sawn ").append(size(size)).append(" at ");
+                out.append("  ")
+                        .append(word(face))
+                        .append(": sawn ")
+                        .append(size(size))
+                        .append(" at ");
                 out.append(NumberText.full(sawnAt)).append(" % it measures ").append(inches(result.size()));
                 out.append(" at ")
                         .append(NumberText.full(chain.moisturePercent()))
@@ -317,13 +317,19 @@ final class GreenSizeCommand implements Subcommand {
 
     /** The share that comes out scant where the saw scatters about a size that changes by a known share of itself. */
     private static Working scant(SizeChain chain, Face face, Length sawn, Working size) {
-        double least = (chain.green(face).finished().toInches() + chain.planing().toInches())
-                * (sawn.toInches() / size.value());
+        double least =
+                (chain.green(face).finished().toInches() + chain.planing().toInches())
+                        * (sawn.toInches() / size.value());
         double deviation = chain.deviation().toInches();
         double off = least - sawn.toInches();
         return Working.of("Share of pieces that are scant, " + word(face) + ", by that change")
                 .constant("A", "size as sawn", sawn.toInches(), "in", Sources.get("command-line"))
-                .constant("B", "what it comes to, from above", size.value(), "in", size.result().source())
+                .constant(
+                        "B",
+                        "what it comes to, from above",
+                        size.value(),
+                        "in",
+                        size.result().source())
                 .given("F", "finished size", chain.green(face).finished().toInches(), "in")
                 .given("P", "planing, both faces", chain.planing().toInches(), "in")
                 .step("C", "least size as sawn", "(F + P) * (A / B)", "in", Sources.get("definition"))

@@ -309,9 +309,7 @@ record StemInput(Bucking.Stem stem, String diameters, List<String> remarks, Map<
             if (!named.add(name)) {
                 part.refuse("each coefficient once", "remove one of the two");
             }
-            part.part(part.text().substring(name.length()))
-                    .number(domain)
-                    .ifPresent(value -> found.put(name, value));
+            part.part(part.text().substring(name.length())).number(domain).ifPresent(value -> found.put(name, value));
         }
         if (!named.containsAll(List.of("b1", "b2"))) {
             cell.refuse(words, "b1 and b2 are needed at least");

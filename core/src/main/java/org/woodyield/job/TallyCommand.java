@@ -123,8 +123,8 @@ final class TallyCommand implements Subcommand {
         };
         table.tell(terminal, folder.map(target -> REFUSED));
         if (sheet.isEmpty()) {
-            String written = folder.map(target ->
-                            "the rows stand in " + target.write(Map.of(REFUSED, table.refusedTable())))
+            String written = folder.map(
+                            target -> "the rows stand in " + target.write(Map.of(REFUSED, table.refusedTable())))
                     .orElse("nothing is written");
             throw new BadInputException("no row of " + Sheets.file(name) + " can be counted; " + written);
         }

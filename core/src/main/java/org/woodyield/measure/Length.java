@@ -336,7 +336,12 @@ public final class Length implements Comparable<Length> {
             if (fraction) {
                 BigInteger denominator = new BigInteger(matcher.group(3));
                 if (denominator.signum() == 0) {
-                    throw new OutOfDomainException("length", "'" + text + "'", "", WAYS_TO_WRITE, "the divisor of a fraction is above 0, as in 3/4 in");
+                    throw new OutOfDomainException(
+                            "length",
+                            "'" + text + "'",
+                            "",
+                            WAYS_TO_WRITE,
+                            "the divisor of a fraction is above 0, as in 3/4 in");
                 }
                 BigInteger whole = matcher.group(1) == null ? BigInteger.ZERO : new BigInteger(matcher.group(1));
                 BigInteger numerator = whole.multiply(denominator).add(new BigInteger(matcher.group(2)));

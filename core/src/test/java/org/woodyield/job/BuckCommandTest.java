@@ -438,13 +438,26 @@ class BuckCommandTest {
     @Test
     void aCoefficientThatCannotBeReadIsNotCalledMissing() {
         Run run = doyle(
-                "--curve", "b1 1e400; b2 NaN", "--breast-height", "20 in", "--total-height", "81 ft", "--lengths", "8 ft");
+                "--curve",
+                "b1 1e400; b2 NaN",
+                "--breast-height",
+                "20 in",
+                "--total-height",
+                "81 ft",
+                "--lengths",
+                "8 ft");
         assertThat(run.err())
                 .contains("'1e400' is not accepted", "write the number out, without an exponent", "'NaN'")
                 .doesNotContain("b1 and b2 are needed");
         assertThat(doyle(
-                                "--curve", "b1 -1; b2 0; b1 -2", "--breast-height", "20 in", "--total-height", "81 ft",
-                                "--lengths", "8 ft")
+                                "--curve",
+                                "b1 -1; b2 0; b1 -2",
+                                "--breast-height",
+                                "20 in",
+                                "--total-height",
+                                "81 ft",
+                                "--lengths",
+                                "8 ft")
                         .err())
                 .contains("each coefficient once");
     }

@@ -218,12 +218,14 @@ class GreenSizeCommandTest {
 
     @Test
     void woodThatHadDriedWhenItWasSawnStartsFromThatMoisture() {
-        // By hand, Table 13-5: 3.875 (1 - 0.00365 x 4) = 3.818 in wide, 1.6875 (1 - 0.0018 x 4) = 1.675 in thick. By the
+        // By hand, Table 13-5: 3.875 (1 - 0.00365 x 4) = 3.818 in wide, 1.6875 (1 - 0.0018 x 4) = 1.675 in thick. By
+        // the
         // straight line: 3.875 (1 - 0.105 x 22/30) / (1 - 0.105 x 18/30) = 3.817 in.
         Run run = oak("8 %", "12 %");
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("width: sawn 3 7/8 in at 12 % it measures 3.818 in at 8 % and 3.756 in planed, 0.256 in to spare")
+                .contains(
+                        "width: sawn 3 7/8 in at 12 % it measures 3.818 in at 8 % and 3.756 in planed, 0.256 in to spare")
                 .contains("thickness: sawn 1 11/16 in at 12 % it measures 1.675 in at 8 %")
                 .contains("width: sawn 3 7/8 in at 12 % it measures 3.817 in at 8 %", "by the straight line")
                 .contains("change = D * (C * (M_2 - M_1))", "Table 13-5", "planed = D_2 - P")
@@ -235,13 +237,37 @@ class GreenSizeCommandTest {
     @Test
     void theScantShareIsThatOfTheSizeAsItWasSawn() {
         Run run = Run.of(
-                "green-size", "2x4", "white oak", "--rings", "flat", "--moisture", "12 %", "--sawn",
-                "1 11/16 x 3.509 in", "--sawn-at", "8 %", "--model", "straight-line");
+                "green-size",
+                "2x4",
+                "white oak",
+                "--rings",
+                "flat",
+                "--moisture",
+                "12 %",
+                "--sawn",
+                "1 11/16 x 3.509 in",
+                "--sawn-at",
+                "8 %",
+                "--model",
+                "straight-line");
         // 3.5625 x (1 - 0.077) / (1 - 0.063) = 3.5093 in, 0.0003 in above: 0.009 deviations, 50.4 %.
         assertThat(run.out()).containsPattern("width: sawn 3.509 in at 8 % it measures .*; 50\\.4 % come out scant");
         Run exact = Run.of(
-                "green-size", "2x4", "white oak", "--rings", "flat", "--moisture", "12 %", "--sawn",
-                "1 11/16 x 3.509 in", "--sawn-at", "8 %", "--variation", "0 in", "--model", "straight-line");
+                "green-size",
+                "2x4",
+                "white oak",
+                "--rings",
+                "flat",
+                "--moisture",
+                "12 %",
+                "--sawn",
+                "1 11/16 x 3.509 in",
+                "--sawn-at",
+                "8 %",
+                "--variation",
+                "0 in",
+                "--model",
+                "straight-line");
         assertThat(exact.out()).containsPattern("width: .*; 100(\\.0)? % come out scant");
     }
 
@@ -259,15 +285,25 @@ class GreenSizeCommandTest {
         assertThat(oak("8 %", "40 %").err()).contains("--sawn-at: '40 %'", "4 to 30 %", "leave --sawn-at out");
         assertThat(Run.of("green-size", "2x4", "white oak", "--sawn-at", "12 %").err())
                 .contains("--sawn-at: '12 %'", "add --sawn SIZE");
-        assertThat(Run.of("green-size", "2x4", "white oak", "--model", "coefficient").err())
+        assertThat(Run.of("green-size", "2x4", "white oak", "--model", "coefficient")
+                        .err())
                 .contains("--model: 'coefficient'", "from green wood: straight-line, lumber-equation", "add --sawn-at");
     }
 
     private static Run oak(String moisture, String sawnAt, String... more) {
         return Run.of(Stream.concat(
                         Stream.of(
-                                "green-size", "2x4", "white oak", "--rings", "flat", "--sawn", "1 11/16 x 3 7/8",
-                                "--moisture", moisture, "--sawn-at", sawnAt),
+                                "green-size",
+                                "2x4",
+                                "white oak",
+                                "--rings",
+                                "flat",
+                                "--sawn",
+                                "1 11/16 x 3 7/8",
+                                "--moisture",
+                                moisture,
+                                "--sawn-at",
+                                sawnAt),
                         Stream.of(more))
                 .toArray(String[]::new));
     }

@@ -624,11 +624,16 @@ class ScaleCommandTest {
     @Test
     void aHeaderThatStandsAgainIsNoLog() throws IOException {
         Run run = Run.of(
-                "scale", table("id,small-end,length\na,14 in,16 ft\nID, small-end,length\nb,14 in,16 ft\n"), "--rules",
+                "scale",
+                table("id,small-end,length\na,14 in,16 ft\nID, small-end,length\nb,14 in,16 ft\n"),
+                "--rules",
                 "doyle");
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("total,2 logs,200,");
-        assertThat(run.problems()).filteredOn(line -> line.contains("line 3")).singleElement().asString()
+        assertThat(run.problems())
+                .filteredOn(line -> line.contains("line 3"))
+                .singleElement()
+                .asString()
                 .contains("the names of the columns once, above the rows; remove this line");
         assertThat(run.err()).contains("3 rows: 2 scaled", "1 refused");
     }
@@ -637,7 +642,11 @@ class ScaleCommandTest {
     void aTableWithoutOneGoodRowIsNoSuccess() throws IOException {
         Path out = folder.resolve("out");
         Run run = Run.of(
-                "scale", table("id,small-end,length\na,1e400 in,16 ft\nb,3/0 in,16 ft\n"), "--rules", "doyle", "--out",
+                "scale",
+                table("id,small-end,length\na,1e400 in,16 ft\nb,3/0 in,16 ft\n"),
+                "--rules",
+                "doyle",
+                "--out",
                 out.toString());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err())
