@@ -18,6 +18,7 @@ import org.woodyield.work.SupplyChoice;
 import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkEstimate;
+import org.woodyield.work.WorkInput;
 import org.woodyield.working.Working;
 
 /**
@@ -112,8 +113,16 @@ public record JobPlan(
      * @param bound what no choice of patterns of the search space exceeds
      * @param rounds of prices tried
      * @param surplusShare what a piece beyond the need is held to be worth, as a share of one that is needed
+     * @param uncounted prices that a pass would have cost and that nobody gave, in the order of the inputs: the choice takes
+     *     passes to be free of them
      */
-    public record Choice(String unit, double worth, double bound, int rounds, double surplusShare) {}
+    public record Choice(
+            String unit, double worth, double bound, int rounds, double surplusShare, List<WorkInput> uncounted) {
+        /** Keeps an immutable copy. */
+        public Choice {
+            uncounted = List.copyOf(uncounted);
+        }
+    }
 
     /**
      * What the ranges of the inputs of work and money do to the figures of this job; the plan of cuts stays as it is, and all

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -52,6 +53,7 @@ import org.woodyield.work.Suitability;
 import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkCost;
 import org.woodyield.work.WorkEstimate;
+import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
 /**
@@ -373,7 +375,8 @@ public final class Planner {
                         cuts.shared.worth(),
                         cuts.shared.bound(),
                         cuts.shared.rounds(),
-                        SURPLUS_SHARE),
+                        SURPLUS_SHARE,
+                        priced ? uncounted(input) : List.of()),
                 work,
                 TimeLine.of(input.work(), kerfOfSaw, cuts.works),
                 drying(),
@@ -571,6 +574,17 @@ public final class Planner {
             double least = without.of(stage, width, length);
             return least + OWN_HOURS_SHARE * (with.of(stage, width, length) - least);
         };
+    }
+
+    /** Prices of a pass that nobody gave, in the order of the inputs. */
+    private static List<WorkInput> uncounted(JobInput input) {
+        Set<WorkInput> missing = EnumSet.noneOf(WorkInput.class);
+        for (Log log : input.logs()) {
+            CuttingRate rate =
+                    CuttingRate.of(input.work(), log.species(), input.saw().kerf());
+            missing.addAll(WorkCost.of(input.work(), rate, true).leftOut());
+        }
+        return List.copyOf(missing);
     }
 
     private LogPlan logPlan(int index, Optional<SawingPlan> sawing, String leftWhole, BoardFeet tally) {

@@ -167,9 +167,19 @@ final class PlanContent {
                 lines.add("Prices are missing: " + String.join(", ", missing)
                         + ". What is left out for want of each, and what to write, stands under Money.");
             }
+            if (!plan.choice().uncounted().isEmpty()) {
+                lines.add(uncounted());
+            }
             blocks.add(new Points(lines));
         });
         return new Section("in-short", "In short", blocks);
+    }
+
+    /** A pass that seems to cost less than it does is made more often. */
+    private String uncounted() {
+        return "The cuts were chosen without counting the "
+                + plan.choice().uncounted().stream().map(MissingPrices::named).collect(Collectors.joining(", the "))
+                + ": a pass seemed to cost less than it does, so other cuts may be better. Where it costs nothing, write 0.";
     }
 
     /** What is left of the tally after each stage, and what of it never goes through one. */
@@ -282,7 +292,8 @@ final class PlanContent {
         String better = "What is sawn from which log is worth " + NumberText.fixed(choice.worth(), 2) + " "
                 + choice.unit()
                 + " less its passes. No other way to saw these logs, among the patterns that were looked at, is"
-                + " worth more than " + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + ".";
+                + " worth more than " + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + "."
+                + (choice.uncounted().isEmpty() ? "" : " " + uncounted());
         List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build())));
         List<String> free = plan.input().pricedAtNothing();
         if (!free.isEmpty()) {

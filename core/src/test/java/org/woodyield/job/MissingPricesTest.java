@@ -41,6 +41,22 @@ class MissingPricesTest {
         return Run.of(job.folder().toString()).out().replaceAll("\\s+", " ");
     }
 
+    /** A pass is then taken for cheaper than it is, and other wood may be sawn than with the price. */
+    @Test
+    void aPriceOfAPassThatIsMissingIsToldWhereTheCutsAreToldAndInShort() {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        assertThat(words(job)).doesNotContain("The cuts were chosen without counting");
+        job.with(JOB, "money.edge-price = 32\n", "").with(JOB, "money.wage = 14 per h\n", "");
+        String told = "The cuts were chosen without counting the ";
+        String plan = words(job);
+        assertThat(plan.split(told, -1)).hasSize(3);
+        assertThat(plan.substring(plan.indexOf(told), plan.indexOf("write 0.")))
+                .contains("money.wage", "money.edge-price")
+                .doesNotContain("money.fuel-price");
+        job.with(JOB, "money.fuel-price =", "money.wage = 0 per h\nmoney.edge-price = 0\nmoney.fuel-price =");
+        assertThat(words(job)).doesNotContain(told);
+    }
+
     @Test
     void withoutAWageNoSumCountsWork() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.wage = 14 per h\n", "");
