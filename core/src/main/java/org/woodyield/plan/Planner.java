@@ -570,10 +570,11 @@ public final class Planner {
         CuttingRate rate = CuttingRate.of(input.work(), species, kerf);
         PassCost without = WorkCost.of(input.work(), rate, false);
         PassCost with = WorkCost.of(input.work(), rate, true);
-        return (stage, width, length) -> {
+        PassCost passes = (stage, width, length) -> {
             double least = without.of(stage, width, length);
             return least + OWN_HOURS_SHARE * (with.of(stage, width, length) - least);
         };
+        return passes.withGuide(OWN_HOURS_SHARE * with.guide());
     }
 
     /** Prices of a pass that nobody gave, in the order of the inputs. */
@@ -715,7 +716,7 @@ public final class Planner {
                                 + Math.round(100 * SURPLUS_SHARE)
                                 + " % of one that is needed. In the choice of patterns a pass costs its fuel, oil and wear and "
                                 + Math.round(100 * OWN_HOURS_SHARE)
-                                + " % of the wage for its hours: who wants the lumber saws it though the hours be dear, but makes"
+                                + " % of the wage for its hours, laying the guide counted: who wants the lumber saws it though the hours be dear, but makes"
                                 + " no idle pass. Both shares are a choice of this program."
                         : "A price is missing for something wanted, so patterns are chosen by board feet and money that rests"
                                 + " on that price is left out.",

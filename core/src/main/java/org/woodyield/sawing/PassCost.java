@@ -18,6 +18,37 @@ public interface PassCost {
     double of(Stage stage, double meanWidthMetres, double lengthMetres);
 
     /**
+     * The cost of laying the guide once, for a face that no sawn face leads: the first of the log and of each cant, and the first
+     * edge of a row of strips that has no sawn side. Over a bed nothing is laid.
+     *
+     * @return zero or more, finite; counted to a millionth
+     */
+    default double guide() {
+        return 0;
+    }
+
+    /**
+     * The same passes with a cost of laying the guide.
+     *
+     * @param cost of laying it once, zero or more
+     * @return a new cost
+     */
+    default PassCost withGuide(double cost) {
+        PassCost passes = this;
+        return new PassCost() {
+            @Override
+            public double of(Stage stage, double meanWidthMetres, double lengthMetres) {
+                return passes.of(stage, meanWidthMetres, lengthMetres);
+            }
+
+            @Override
+            public double guide() {
+                return cost;
+            }
+        };
+    }
+
+    /**
      * Passes that cost nothing.
      *
      * @return always the same object

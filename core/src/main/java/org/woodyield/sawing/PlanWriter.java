@@ -236,13 +236,15 @@ final class PlanWriter {
                 true));
     }
 
-    /** Edges a flitch from its upper (right) side and takes its pieces. */
+    /**
+     * Edges a flitch from its upper (right) side and takes its pieces. A row that has its only sawn side below is turned over, so that
+     * the saw rides that side and no guide is laid.
+     */
     private void row(Search.Cut cut, boolean upright, int clipFrom, int clipTo) {
         int low = at(cut.bottom());
         int high = at(cut.top());
         int kerf = lattice.kerf;
         flitch = nameOf(cut);
-        Length thickness = lattice.length(high - low);
         List<Rows.Strip> strips = cut.strips();
         Lie.Plane[] planes = search.measuring;
         double lowest = Double.POSITIVE_INFINITY;
@@ -257,6 +259,10 @@ final class PlanWriter {
         double underside = lowest;
         int ceiling = clipTo;
         for (int i = strips.size() - 1; i >= 0; i--) {
+            if (!lattice.overBed && turnedOver(strips, i, clipFrom, clipTo)) {
+                turnedOver(strips.subList(0, i + 1), low, high, upright, ceiling, clipTo);
+                return;
+            }
             Rows.Strip strip = strips.get(i);
             int from = at(strip.from());
             int to = from + strip.entry().width();
@@ -285,20 +291,7 @@ final class PlanWriter {
             }
             ceiling = from - kerf;
             Length width = lattice.length(strip.entry().width());
-            Chords.Trim trim = search.chords.trims[strip.trim()];
-            String id =
-                    options.isEmpty() ? "" : options.get(strip.entry().option()).id();
-            pieces.add(new SawnPiece(
-                    pieces.size() + 1,
-                    id,
-                    thickness,
-                    width,
-                    trim.end().minus(trim.start()),
-                    place(from, to, low, high, upright),
-                    trim.start(),
-                    trim.end(),
-                    upright,
-                    Lattice.amount(strip.entry().worth(trim.length()))));
+            piece(strip, from, low, high, upright);
             if (lattice.overBed && from > clipFrom && lattice.metres(from - kerf) < underside - 1e-9) {
                 // Less than a kerf is left under the piece, and the saw cannot dip into the bed: the flitch is turned
                 // over.
@@ -321,6 +314,80 @@ final class PlanWriter {
         if (ceiling > clipFrom) {
             offcuts.add(new Offcut(Offcut.Kind.EDGING, place(clipFrom, ceiling, low, high, upright)));
         }
+    }
+
+    /** Whether a row that ends with a strip begins at the lower side of the cant and does not reach the upper one. */
+    private boolean turnedOver(List<Rows.Strip> strips, int last, int clipFrom, int clipTo) {
+        if (at(strips.get(0).from()) != clipFrom || end(strips.get(last)) == clipTo) {
+            return false;
+        }
+        boolean begun = last < strips.size() - 1 && end(strips.get(last)) + lattice.kerf == at(strips.get(last + 1).from());
+        for (int i = 0; i < last; i++) {
+            begun |= end(strips.get(i)) + lattice.kerf != at(strips.get(i + 1).from());
+        }
+        return !begun;
+    }
+
+    private int end(Rows.Strip strip) {
+        return at(strip.from()) + strip.entry().width();
+    }
+
+    /** Takes a row from its sawn lower side on; what is left lies between its last edge and a place above. */
+    private void turnedOver(List<Rows.Strip> row, int low, int high, boolean upright, int ceiling, int clipTo) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (Lie.Plane p : search.measuring) {
+            for (int side : new int[] {low, high}) {
+                double x = lattice.metres(side);
+                double half = Math.max(0, upright ? p.halfUpright(x) : p.halfLevel(x));
+                highest = Math.max(highest, (upright ? p.midUpright(x) : p.midLevel(x)) + half);
+            }
+        }
+        double bed = Math.min(highest, lattice.metres(clipTo));
+        double[] widths = new double[search.measuring.length];
+        Arrays.fill(widths, lattice.metres(high - low));
+        int top = ceiling;
+        for (int i = 0; i < row.size(); i++) {
+            Rows.Strip strip = row.get(i);
+            int to = end(strip);
+            piece(strip, at(strip.from()), low, high, upright);
+            top = Math.min(to + lattice.kerf, clipTo);
+            passes.add(new SawPass(
+                    passes.size() + 1,
+                    Stage.EDGE,
+                    ((frame.turnDegrees() + (upright ? 180 : 270)) % 360 + 360) % 360,
+                    lattice.length(strip.entry().width()),
+                    i == 0 ? "the sawn face" : "the face before",
+                    lattice.length(to),
+                    Length.ofMetres(bed - lattice.metres(to + lattice.kerf), Rounding.HALF_EVEN),
+                    place(to, top, low, high, upright),
+                    SawPass.KerfSide.BELOW,
+                    Length.ofMetres(widths[0], Rounding.HALF_EVEN),
+                    Length.ofMetres(widths[0], Rounding.HALF_EVEN),
+                    Length.ofMetres(widths[0], Rounding.DOWN),
+                    logLength,
+                    widths[0] * search.lie.solid().lengthMetres(),
+                    Lattice.amount(search.cost(Stage.EDGE, widths[0])),
+                    "piece " + pieces.size() + " of " + flitch,
+                    "the rest of " + flitch));
+        }
+        if (top < ceiling) {
+            offcuts.add(new Offcut(Offcut.Kind.EDGING, place(top, ceiling, low, high, upright)));
+        }
+    }
+
+    private void piece(Rows.Strip strip, int from, int low, int high, boolean upright) {
+        Chords.Trim trim = search.chords.trims[strip.trim()];
+        pieces.add(new SawnPiece(
+                pieces.size() + 1,
+                options.isEmpty() ? "" : options.get(strip.entry().option()).id(),
+                lattice.length(high - low),
+                lattice.length(strip.entry().width()),
+                trim.end().minus(trim.start()),
+                place(from, from + strip.entry().width(), low, high, upright),
+                trim.start(),
+                trim.end(),
+                upright,
+                Lattice.amount(strip.entry().worth(trim.length()))));
     }
 
     /** A rectangle along a flitch: across it from, to; through it low, high. */
@@ -422,7 +489,7 @@ final class PlanWriter {
                 Length.ofMetres(Math.max(widest, 0), Rounding.DOWN),
                 logLength,
                 mean * search.lie.solid().lengthMetres(),
-                Lattice.amount(search.cost(stage, mean)),
+                Lattice.amount(search.cost(stage, mean) + (ridingFrom.equals(SawPass.GUIDE) ? search.guideCost : 0)),
                 off,
                 rest));
     }

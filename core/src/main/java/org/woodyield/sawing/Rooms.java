@@ -16,6 +16,7 @@ final class Rooms {
 
     private final int layers;
     private final long edge;
+    private final long guide;
     private final long[][] layer;
     private final long[][] oneLength;
     private final long[][] single;
@@ -45,9 +46,10 @@ final class Rooms {
     private final int[] end;
     private final long[][] worths;
 
-    Rooms(Lattice lattice, Lattice.Thickness thickness, Chords chords, long edge) {
+    Rooms(Lattice lattice, Lattice.Thickness thickness, Chords chords, long edge, long guide) {
         int count = chords.count;
         this.edge = edge;
+        this.guide = guide;
         kerf = lattice.kerf;
         layers = lattice.lengths.size();
         last = count - 1;
@@ -196,16 +198,16 @@ final class Rooms {
         }
         if (oneStrip) {
             // A strip has two edges; one can lie on a sawn side, both only if it is as wide as the cant.
-            return Math.max(sum - (sawnSides == 0 ? 2 : 1) * edge, full);
+            return Math.max(sawnSides == 0 ? sum - 2 * edge - guide : sum - edge, full);
         }
         // In the layers each strip has paid one edge; a row of strips has one edge more than strips, less the sawn
         // ones.
-        return sawnSides == 0 ? sum - edge : sawnSides == 1 ? sum : Math.max(sum + edge, full);
+        return sawnSides == 0 ? sum - edge - guide : sawnSides == 1 ? sum : Math.max(sum + edge, full);
     }
 
-    /** The best row of one length in a room; an edge pass is saved if it can be pushed against a sawn side. */
+    /** The best row of one length in a room; an edge pass and the guide are saved if it can be pushed against a sawn side. */
     long ofOneLength(int i, int room, boolean besideSawnSide) {
-        return room < 0 ? 0 : oneLength[i][Math.min(room, last)] - (besideSawnSide ? 0 : edge);
+        return room < 0 ? 0 : oneLength[i][Math.min(room, last)] - (besideSawnSide ? 0 : edge + guide);
     }
 
     /**
@@ -256,10 +258,10 @@ final class Rooms {
             return OptionalLong.empty();
         }
         long[] between = thatOrShorter[longest];
-        long lastEdge = furthest == clip1 ? 0 : edge;
         long best = Math.max(reached, single(count, clip0, clip1));
         for (int i = 0; i < count && best < bound; i++) {
             boolean sawn = begin[i] == clip0;
+            long lastEdge = furthest == clip1 ? 0 : edge + (sawn ? 0 : guide);
             for (int e = 0; e < width.length; e++) {
                 int next = begin[i] + width[e] + kerf;
                 long value = worths[i][e] - (sawn ? 0 : edge);
@@ -283,7 +285,7 @@ final class Rooms {
             for (int e = 0; e < width.length; e++) {
                 if (worths[i][e] >= 0 && width[e] <= room) {
                     int edges = 2 - (width[e] == room ? sawn : Math.min(sawn, 1));
-                    best = Math.max(best, worths[i][e] - edges * edge);
+                    best = Math.max(best, worths[i][e] - edges * edge - (sawn == 0 ? guide : 0));
                 }
             }
         }
@@ -291,7 +293,8 @@ final class Rooms {
     }
 
     /**
-     * What stands from a place on, the last strip at the end of its room; each strip with the edge before it. No more than is
+     * What stands from a place on, the last strip at the end of its room; each strip with the edge before it, and the guide if the
+     * row has no sawn side. No more than is
      * needed is of no use, and less may be given for it.
      */
     private long others(int count, int next, boolean sawn, int clip1, int longest, long need) {
@@ -300,7 +303,8 @@ final class Rooms {
         for (int i = 0; i < count; i++) {
             boolean sawnToo = end[i] == clip1;
             int room = end[i] - begin[i];
-            if (end[i] < next || between[Math.min(end[i] - next, last)] - (sawnToo ? 0 : edge) <= best) {
+            long unsawn = edge + (sawn ? 0 : guide);
+            if (end[i] < next || between[Math.min(end[i] - next, last)] - (sawnToo ? 0 : unsawn) <= best) {
                 continue;
             }
             for (int e = 0; e < width.length; e++) {
@@ -309,7 +313,7 @@ final class Rooms {
                     long last = worths[i][e] - edge;
                     int free = Math.min(gap - kerf, this.last);
                     long loose = free > 0 ? between[free] : 0;
-                    best = Math.max(best, last + loose - (sawnToo && !sawn ? 0 : edge));
+                    best = Math.max(best, last + loose - (sawnToo && !sawn ? 0 : unsawn));
                     if (sawnToo && sawn) {
                         // Only a row that reaches from one sawn side to the other saves both edges.
                         best = Math.max(

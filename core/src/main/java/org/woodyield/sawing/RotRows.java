@@ -35,14 +35,14 @@ final class RotRows {
     }
 
     /** As {@link Rows#best}. */
-    long best(int c, int low, int high, boolean level, int clip0, int clip1, long edge) {
+    long best(int c, int low, int high, boolean level, int clip0, int clip1, long edge, long guide) {
         rowsWorkedOut++;
         int[][] roomFrom = level ? chords.levelFrom : chords.uprightFrom;
         int[][] roomTo = level ? chords.levelTo : chords.uprightTo;
         int first = least(level ? shadow.allLevelFrom : shadow.allUprightFrom, low, high);
         int last = greatest(level ? shadow.allLevelTo : shadow.allUprightTo, low, high);
         if (first > last) {
-            worth = plain.best(c, low, high, roomFrom, roomTo, clip0, clip1, edge, Long.MAX_VALUE);
+            worth = plain.best(c, low, high, roomFrom, roomTo, clip0, clip1, edge, guide, Long.MAX_VALUE);
             strips = worth > 0 ? plain.strips() : List.of();
             return worth;
         }
@@ -53,13 +53,13 @@ final class RotRows {
             room(t, roomFrom[t], roomTo[t], low, high, -Chords.EMPTY, a);
             room(trims + t, roomFrom[t], roomTo[t], low, high, a > b ? Chords.EMPTY : b, Chords.EMPTY);
         }
-        worth = split.best(c, low, high, from, to, clip0, clip1, edge, Long.MAX_VALUE);
+        worth = split.best(c, low, high, from, to, clip0, clip1, edge, guide, Long.MAX_VALUE);
         strips = worth > 0 ? strips(trims) : List.of();
         for (int t = 0; t < trims; t++) {
             room(t, roomFrom[t], roomTo[t], low, high, -Chords.EMPTY, first);
             room(trims + t, roomFrom[t], roomTo[t], low, high, Chords.EMPTY, -Chords.EMPTY);
         }
-        long left = split.best(c, low, high, from, to, clip0, clip1, edge, Long.MAX_VALUE);
+        long left = split.best(c, low, high, from, to, clip0, clip1, edge, guide, Long.MAX_VALUE);
         if (left <= 0) {
             return worth;
         }
@@ -68,7 +68,7 @@ final class RotRows {
         for (int t = 0; t < trims; t++) {
             room(t, roomFrom[t], roomTo[t], low, high, beyond, Chords.EMPTY);
         }
-        long right = split.best(c, low, high, from, to, clip0, clip1, edge, Long.MAX_VALUE);
+        long right = split.best(c, low, high, from, to, clip0, clip1, edge, guide, Long.MAX_VALUE);
         if (right > 0 && left + right > worth) {
             both.addAll(strips(trims));
             worth = left + right;

@@ -101,7 +101,7 @@ final class Rows {
     }
 
     /**
-     * The worth of the best row less its edge passes; {@link Lattice#NONE} if no row is worth more than its passes.
+     * The worth of the best row less its edge passes and, where it touches no sawn side, the guide; {@link Lattice#NONE} if no row is worth more than its passes.
      *
      * @param c class of the flitch's thickness
      * @param low index of one face of the flitch
@@ -119,6 +119,7 @@ final class Rows {
             int clip0,
             int clip1,
             long edgeCost,
+            long guideCost,
             long bound) {
         rowsWorkedOut++;
         prepare(c, low, high, roomFrom, roomTo, clip0, clip1, edgeCost);
@@ -131,7 +132,8 @@ final class Rows {
                 continue;
             }
             if (at != clipFrom) {
-                value += left(at - lattice.kerf) - edge;
+                // Of what touches a sawn side no more is missed: it is met at that side.
+                value += left(at - lattice.kerf) - edge - guideCost;
             }
             if (value > best) {
                 best = value;

@@ -21,7 +21,7 @@ import org.woodyield.measure.Length;
  * @param widest greatest width of the cut over the bark anywhere along the pass
  * @param length of the pass
  * @param areaSquareMetres area of the cut over the bark
- * @param cost by the pass costs of the search
+ * @param cost by the pass costs of the search, laying the guide included where the guide leads it
  * @param comesOff what comes off, in words
  * @param remains what remains, in words
  */

@@ -41,6 +41,9 @@ final class Search implements Stack.Refiner {
     private final double bedMetres;
     private final double leastHeightMetres;
     private final long[] edgeCost;
+    /** Of laying the guide once. */
+    final long guideCost;
+
     private final Rows rows;
     private final Optional<RotRows> besideRot;
     /** Off the grid the rot is left out; but it allows two rows in a flitch, which only the bounds of the rooms cover. */
@@ -90,6 +93,7 @@ final class Search implements Stack.Refiner {
         this.passCost = passCost;
         this.widestMetres = widest;
         leastHeightMetres = saw.leastHeight().toMetres();
+        guideCost = saw.reference() == Saw.Reference.BED ? 0 : guideCost(passCost);
         chords = new Chords(lie, lattice, space, logLength);
         measuring = lie.measuringPlanes();
         rows = new Rows(lattice, chords);
@@ -115,14 +119,14 @@ final class Search implements Stack.Refiner {
             edgeCost[c] = thick > widestMetres ? NO_EDGING : cost(Stage.EDGE, thick);
         }
         System.arraycopy(lattice.cantHeights, 0, sizes, classes, lattice.cantHeights.length);
-        live = new Stack(lattice, chords.count, chords.centre, sizes);
+        live = new Stack(lattice, chords.count, chords.centre, sizes, guideCost);
         space.firstFace().ifPresent(face -> live.openOnlyAt(chords.centre + lattice.onGrid(face)));
-        cant = new Stack(lattice, chords.count, chords.centre, thicknesses);
+        cant = new Stack(lattice, chords.count, chords.centre, thicknesses, guideCost);
         known = new boolean[kinds][chords.count];
         knownInCant = new boolean[classes][chords.count];
         rooms = new Rooms[classes];
         for (int c = 0; c < classes; c++) {
-            rooms[c] = new Rooms(lattice, lattice.thicknesses.get(c), chords, edgeCost[c]);
+            rooms[c] = new Rooms(lattice, lattice.thicknesses.get(c), chords, edgeCost[c], guideCost);
         }
         level = new Hulls(chords.levelFrom, chords.levelTo);
         boolean cants = lattice.cantHeights.length > 0;
@@ -174,6 +178,14 @@ final class Search implements Stack.Refiner {
         double cost = passCost.of(stage, meanWidth, lie.solid().lengthMetres());
         if (!(cost >= 0)) {
             throw new OutOfDomainException("cost of a pass", Double.toString(cost), "", "0 or more", "");
+        }
+        return Lattice.millionths(cost);
+    }
+
+    private static long guideCost(PassCost passCost) {
+        double cost = passCost.guide();
+        if (!(cost >= 0)) {
+            throw new OutOfDomainException("cost of laying the guide", Double.toString(cost), "", "0 or more", "");
         }
         return Lattice.millionths(cost);
     }
@@ -330,7 +342,7 @@ final class Search implements Stack.Refiner {
                     // Rooms are moved to the lower step, and those of a flitch may be looked for further on.
                     room += 1 + 2 * lattice.margin;
                 }
-                long value = room < 0 ? 0 : bound[Math.min(room, chords.count - 1)];
+                long value = room < 0 ? 0 : bound[Math.min(room, chords.count - 1)] - guideCost;
                 live.value[classes + k][p] = positive(value);
                 cantsInAll += value > 0 ? 1 : 0;
             }
@@ -610,11 +622,11 @@ final class Search implements Stack.Refiner {
 
     private long row(int c, int low, int high, boolean level, int clip0, int clip1, long bound) {
         if (besideRot.isPresent()) {
-            return besideRot.get().best(c, low, high, level, clip0, clip1, edgeCost[c]);
+            return besideRot.get().best(c, low, high, level, clip0, clip1, edgeCost[c], guideCost);
         }
         int[][] from = level ? chords.levelFrom : chords.uprightFrom;
         int[][] to = level ? chords.levelTo : chords.uprightTo;
-        return rows.best(c, low, high, from, to, clip0, clip1, edgeCost[c], bound);
+        return rows.best(c, low, high, from, to, clip0, clip1, edgeCost[c], guideCost, bound);
     }
 
     /** The worth of the best row, in the quickest way that gives it. */
@@ -630,7 +642,7 @@ final class Search implements Stack.Refiner {
             flitchesEdged++;
             return positive(best.getAsLong());
         }
-        return rows.best(c, low, high, from, to, clip0, clip1, edgeCost[c], bound);
+        return rows.best(c, low, high, from, to, clip0, clip1, edgeCost[c], guideCost, bound);
     }
 
     /** What a row of one length reaches: where it meets the bound, nothing more need be worked out. */

@@ -45,6 +45,9 @@ final class Stack {
     private final int step;
     private final int slab;
     private final int[] size;
+    /** Beside its pass, of the first face. */
+    private final long openingCost;
+
     /** By kind, by index of the upper face. */
     final long[][] value;
     /** By index of the lower side of the kerf. */
@@ -67,7 +70,8 @@ final class Stack {
     private int changed;
     private long bound;
 
-    Stack(Lattice lattice, int count, int centre, int[] size) {
+    Stack(Lattice lattice, int count, int centre, int[] size, long openingCost) {
+        this.openingCost = openingCost;
         this.count = count;
         this.centre = centre;
         kerf = lattice.kerf;
@@ -151,7 +155,7 @@ final class Stack {
         // A forbidden pass takes off so much that it is the best only where there is no other.
         boolean none = place >= end || pass[place] == FORBIDDEN;
         opening = none ? -1 : place;
-        return none ? Lattice.NONE : top;
+        return none ? Lattice.NONE : top - openingCost;
     }
 
     /**
@@ -161,7 +165,7 @@ final class Stack {
         above = new long[count];
         long[] slabbed = new long[count];
         for (int p = count - 1; p >= 0; p--) {
-            long reached = Math.floorMod(p - centre, grid) == 0 ? 0 : Lattice.NONE;
+            long reached = Math.floorMod(p - centre, grid) == 0 ? -openingCost : Lattice.NONE;
             for (int kind = 0; kind < kinds; kind++) {
                 int top = p + kerf + size[kind];
                 if (top < count) {

@@ -8,8 +8,7 @@ import org.woodyield.sawing.Stage;
 
 /**
  * What a pass costs in money: its minutes at the wage, its fuel and oil, and its share of an edge. The saw's own loss of worth
- * is not in it, since one pass more or less does not change the outlay. Turning, loading and laying
- * the guide are not passes.
+ * is not in it, since one pass more or less does not change the outlay. Turning and loading are not passes.
  *
  * <p>A price that is missing leaves its part out, and {@link #leftOut} names it.
  */
@@ -22,6 +21,7 @@ public final class WorkCost implements PassCost {
     private final double perBarOilLitre;
     private final double perMixOilLitre;
     private final double perSharpening;
+    private final double guide;
     private final Set<WorkInput> leftOut;
 
     private WorkCost(WorkInputs inputs, CuttingRate rate, boolean ownWorkValued) {
@@ -34,7 +34,16 @@ public final class WorkCost implements PassCost {
         this.perMixOilLitre = price(inputs, WorkInput.MIX_OIL_PRICE, missing);
         double edge = price(inputs, WorkInput.EDGE_PRICE, missing);
         this.perSharpening = edge > 0 ? edge / inputs.get(WorkInput.EDGE_LIFE) : 0;
+        this.guide = guideHours(inputs) * perHour;
         this.leftOut = Collections.unmodifiableSet(missing);
+    }
+
+    /** Of laying the guide once, rest included; without its time it is not laid. */
+    private static double guideHours(WorkInputs inputs) {
+        double minutes = inputs.find(WorkInput.GUIDE).map(InputValue::value).orElse(0.0);
+        return new TimeBreakdown(0, 0, 0, 0, minutes, 0, 0, 0, 0, 0, 0)
+                .withRest(inputs.get(WorkInput.UTILISATION))
+                .hours();
     }
 
     private static double price(WorkInputs inputs, WorkInput input, Set<WorkInput> missing) {
@@ -64,6 +73,11 @@ public final class WorkCost implements PassCost {
      */
     public Set<WorkInput> leftOut() {
         return leftOut;
+    }
+
+    @Override
+    public double guide() {
+        return guide;
     }
 
     @Override

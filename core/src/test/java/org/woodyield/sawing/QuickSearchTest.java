@@ -1,6 +1,7 @@
 package org.woodyield.sawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -32,14 +33,22 @@ class QuickSearchTest {
                 Length.ZERO);
         List<PieceOption> sizes = sizes(random);
         SearchSpace space = space(random);
-        PassCost cost = cost(random);
+        PassCost cost = random.nextBoolean() ? cost(random) : cost(random).withGuide(random.nextDouble() * 4);
         Optional<SawingPlan> quick = BestPattern.findAny(solid, saw, sizes, space, cost);
         Optional<SawingPlan> slow = BestPattern.findExhaustively(solid, saw, sizes, space, cost);
         Statistics.label("what is found")
                 .collect(quick.map(plan ->
                                 plan.passes().stream().anyMatch(pass -> pass.stage() == Stage.CANT) ? "cants" : "live")
                         .orElse("nothing"));
+        quick.ifPresent(QuickSearchTest::passCostIsOfItsPasses);
         assertThat(quick.map(QuickSearchTest::withoutCounts)).isEqualTo(slow.map(QuickSearchTest::withoutCounts));
+    }
+
+    /** Worth less the cost of the passes, each with the guide that it needs, is what the search maximised. */
+    private static void passCostIsOfItsPasses(SawingPlan plan) {
+        Proof proof = plan.proof();
+        assertThat(proof.worth() - proof.passCost()).isCloseTo(proof.objective(), within(1e-6));
+        assertThat(Verifier.verify(plan)).isEmpty();
     }
 
     private static SawingPlan withoutCounts(SawingPlan p) {

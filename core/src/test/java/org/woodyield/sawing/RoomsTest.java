@@ -75,7 +75,7 @@ class RoomsTest {
 
         long slowly() {
             return new Rows(lattice, chords)
-                    .best(0, chords.centre, chords.centre + 8, from, to, clip0, clip1, edge, Long.MAX_VALUE);
+                    .best(0, chords.centre, chords.centre + 8, from, to, clip0, clip1, edge, edge / 2, Long.MAX_VALUE);
         }
 
         OptionalLong quickly() {
@@ -83,7 +83,7 @@ class RoomsTest {
         }
 
         OptionalLong quickly(long reached, long bound) {
-            return new Rooms(lattice, lattice.thicknesses.get(0), chords, edge)
+            return new Rooms(lattice, lattice.thicknesses.get(0), chords, edge, edge / 2)
                     .best(from, to, chords.centre, chords.centre + 8, clip0, clip1, reached, bound);
         }
     }

@@ -193,7 +193,7 @@ class RottenLogTest {
         long edge = Lattice.millionths(random.nextInt(3));
         int high = chords.centre + random.nextInt(2 * thickness.units());
         int low = high - thickness.units();
-        long found = Math.max(0, rows.best(0, low, high, true, Rows.NO_CLIP, 0, edge));
+        long found = Math.max(0, rows.best(0, low, high, true, Rows.NO_CLIP, 0, edge, 0));
         assertThat(found).isEqualTo(Math.max(0, bestOfAll(solid, chords, lattice, thickness, low, high, edge)));
     }
 

@@ -81,7 +81,7 @@ final class IntegerModel {
                 BoolVar open = model.newBoolVar("open " + p);
                 openings.add(open);
                 face.opened.add(open);
-                value.addTerm(open, -cost.get(p));
+                value.addTerm(open, -cost.get(p) - space.guide());
             }
             for (int thickness : space.thicknesses) {
                 item(p, thickness, false, level, bottom, top, cost, faces, value);
@@ -211,6 +211,10 @@ final class IntegerModel {
         // The row begins and ends once; otherwise a strip begins exactly a kerf beyond the end of another.
         LinearExprBuilder begins = LinearExpr.newBuilder();
         LinearExprBuilder ends = LinearExpr.newBuilder();
+        // The guide leads a row that touches no sawn side.
+        BoolVar led = model.newBoolVar("led");
+        LinearExprBuilder ridden = LinearExpr.newBuilder().add(led);
+        value.addTerm(led, -space.guide());
         for (int x = from; x <= to + space.kerf; x++) {
             List<Literal> here = starting.getOrDefault(x, List.of());
             List<Literal> before = ending.getOrDefault(x - space.kerf, List.of());
@@ -229,10 +233,15 @@ final class IntegerModel {
             boolean onClip0 = !level && x == bottom;
             boolean onClip1 = !level && x - space.kerf == top;
             value.addTerm(begin, onClip0 ? 0 : -edge);
+            if (onClip0) {
+                ridden.add(begin);
+            }
             if (onClip1) {
+                ridden.add(end);
                 value.addTerm(end, edge);
             }
         }
+        model.addGreaterOrEqual(ridden.build(), used);
         model.addEquality(begins, used);
         model.addEquality(ends, used);
     }

@@ -49,13 +49,23 @@ final class BruteForce {
         long edge = space.edge(thickness);
         long[] most = {Long.MIN_VALUE};
         for (int x = Math.max(from, clip0); x <= Math.min(to, clip1); x++) {
-            strips(thickness, low, upright, clip1, to, x, x == clip0 ? 0 : -edge, edge, most);
+            boolean sawnSide = x == clip0;
+            strips(thickness, low, upright, clip1, to, x, sawnSide ? 0 : -edge, edge, sawnSide, most);
         }
         return most[0];
     }
 
     private void strips(
-            int thickness, int low, boolean upright, int clip1, int to, int x, long soFar, long edge, long[] most) {
+            int thickness,
+            int low,
+            boolean upright,
+            int clip1,
+            int to,
+            int x,
+            long soFar,
+            long edge,
+            boolean sawnSide,
+            long[] most) {
         for (StatedSpace.Size size : space.sizes) {
             int end = x + size.width();
             if (size.thickness() != thickness || end > Math.min(clip1, to)) {
@@ -66,8 +76,9 @@ final class BruteForce {
                 continue;
             }
             long value = soFar + worth - (end == clip1 ? 0 : edge);
-            most[0] = Math.max(most[0], value);
-            strips(thickness, low, upright, clip1, to, end + space.kerf, value, edge, most);
+            // The saw rides a sawn side if the row has one; else the guide leads the first edge.
+            most[0] = Math.max(most[0], value - (sawnSide || end == clip1 ? 0 : space.guide()));
+            strips(thickness, low, upright, clip1, to, end + space.kerf, value, edge, sawnSide, most);
         }
     }
 
@@ -93,7 +104,7 @@ final class BruteForce {
         for (int x = -space.reach / space.grid * space.grid; x <= space.reach; x += space.grid) {
             long pass = passes.computeIfAbsent(x, at -> space.cantPass(at, bottom, top));
             if (pass >= 0) {
-                most = Math.max(most, -pass + stackInCant(x, false, bottom, top, passes, flitches));
+                most = Math.max(most, -pass - space.guide() + stackInCant(x, false, bottom, top, passes, flitches));
             }
         }
         return most;
@@ -150,7 +161,7 @@ final class BruteForce {
             long pass = space.livePass(p);
             if (pass >= 0) {
                 faces[0] = p;
-                stack(faces, 1, -pass, false);
+                stack(faces, 1, -pass - space.guide(), false);
             }
         }
     }

@@ -193,6 +193,11 @@ final class StatedSpace {
         return (long) Math.rint(problem.cost().of(stage, metres(steps), log.solid.lengthMetres()) * 1e6);
     }
 
+    /** Cost of laying the guide once; over a bed there is none. */
+    long guide() {
+        return problem.saw().reference() == Saw.Reference.BED ? 0 : (long) Math.rint(problem.cost().guide() * 1e6);
+    }
+
     /** Cost of a level pass with its kerf from here up; below zero if the saw cannot make it. */
     long livePass(int at) {
         return livePasses.computeIfAbsent(at, this::workOutLivePass);
