@@ -321,7 +321,9 @@ final class PlanWriter {
         if (at(strips.get(0).from()) != clipFrom || end(strips.get(last)) == clipTo) {
             return false;
         }
-        boolean begun = last < strips.size() - 1 && end(strips.get(last)) + lattice.kerf == at(strips.get(last + 1).from());
+        boolean begun = last < strips.size() - 1
+                && end(strips.get(last)) + lattice.kerf
+                        == at(strips.get(last + 1).from());
         for (int i = 0; i < last; i++) {
             begun |= end(strips.get(i)) + lattice.kerf != at(strips.get(i + 1).from());
         }

@@ -39,10 +39,8 @@ class GuideInTheChoiceTest {
                 Length.ZERO);
         Saw saw = new Saw("saw", KERF, Length.inches(30), Length.inches(1, 8), rides, Length.ZERO, Length.ZERO);
         List<PieceOption> sizes = List.of(
-                PieceOption.fixed(
-                        "board", Length.inches(1), Length.inches(4), List.of(new LengthWorth(LONG, 8))),
-                PieceOption.fixed(
-                        "plank", Length.inches(2), Length.inches(6), List.of(new LengthWorth(LONG, 22))));
+                PieceOption.fixed("board", Length.inches(1), Length.inches(4), List.of(new LengthWorth(LONG, 8))),
+                PieceOption.fixed("plank", Length.inches(2), Length.inches(6), List.of(new LengthWorth(LONG, 22))));
         CuttingRate rate = CuttingRate.of(inputs, SawingWorkTest.OAK, KERF);
         return BestPattern.find(
                 solid,
@@ -61,8 +59,7 @@ class GuideInTheChoiceTest {
         for (Saw.Reference rides : Saw.Reference.values()) {
             WorkInputs inputs = guide(minutes);
             SawingPlan plan = plan(inputs, radius, taper, rides);
-            WorkEstimate work =
-                    WorkEstimate.of(inputs, KERF, List.of(LogWork.of("A", SawingWorkTest.OAK, plan)));
+            WorkEstimate work = WorkEstimate.of(inputs, KERF, List.of(LogWork.of("A", SawingWorkTest.OAK, plan)));
             TimeBreakdown time = work.time();
             double beside = (time.turning() + time.loading()) / UTILISATION;
             FuelUse use = work.use();
@@ -82,8 +79,7 @@ class GuideInTheChoiceTest {
         SawingPlan dear = plan(guide(15), 8, 1, Saw.Reference.PREVIOUS_FACE);
         assertThat(guides(dear)).isLessThan(guides(free)).isPositive();
         assertThat(dear.proof().objective())
-                .isGreaterThanOrEqualTo(
-                        free.proof().objective() - guides(free) * 15 / UTILISATION / 60 * 15 - 1e-6)
+                .isGreaterThanOrEqualTo(free.proof().objective() - guides(free) * 15 / UTILISATION / 60 * 15 - 1e-6)
                 .isLessThan(free.proof().objective());
     }
 

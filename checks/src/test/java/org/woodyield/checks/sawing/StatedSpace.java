@@ -195,7 +195,9 @@ final class StatedSpace {
 
     /** Cost of laying the guide once; over a bed there is none. */
     long guide() {
-        return problem.saw().reference() == Saw.Reference.BED ? 0 : (long) Math.rint(problem.cost().guide() * 1e6);
+        return problem.saw().reference() == Saw.Reference.BED
+                ? 0
+                : (long) Math.rint(problem.cost().guide() * 1e6);
     }
 
     /** Cost of a level pass with its kerf from here up; below zero if the saw cannot make it. */
