@@ -297,6 +297,10 @@ final class Cell {
         if (text.isEmpty()) {
             return missing(ways, "");
         }
+        // Nothing is nothing in any unit.
+        if (text.equals("0") && domain.holds(0)) {
+            return Optional.of(0.0);
+        }
         Matcher matcher = RATE.matcher(text);
         if (!matcher.matches()) {
             refuse(ways, remedyFor(text));

@@ -9,6 +9,7 @@ import org.woodyield.measure.Length;
 import org.woodyield.measure.Money;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.CashFlow;
+import org.woodyield.work.InputValue;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
 import org.woodyield.work.OtherSaw;
@@ -67,10 +68,8 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
         boolean yearsValued = given.years().workValued().isPresent();
         int worthFree = add(figures, yearsFree, drawn -> worth(drawn.years().workFree()));
         int worthValued = add(figures, yearsValued, drawn -> worth(drawn.years().workValued()));
-        int paidFree =
-                add(figures, yearsFree, drawn -> paidEachYear(drawn.years().workFree()));
-        int paidValued =
-                add(figures, yearsValued, drawn -> paidEachYear(drawn.years().workValued()));
+        int paidFree = add(figures, yearsFree, drawn -> paid(drawn.years().workFree()));
+        int paidValued = add(figures, yearsValued, drawn -> paid(drawn.years().workValued()));
         List<Outlook> outlooks = Outlook.ofAll(inputs, this::drawn, figures, SEED, TRIALS);
         return new JobPlan.Prospects(
                 at(outlooks, free),
@@ -110,8 +109,9 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
         return years.orElseThrow().presentValue().amount();
     }
 
-    private static double paidEachYear(Optional<CashFlow> years) {
-        return years.orElseThrow().payback().map(time -> 1 / time).orElse(0.0);
+    /** Falls with the years, and is finite for all: 1 for nothing to pay, 0 for never. */
+    private static double paid(Optional<CashFlow> years) {
+        return years.orElseThrow().payback().map(time -> 1 / (1 + time)).orElse(0.0);
     }
 
     private Drawn drawn(WorkInputs some) {
@@ -121,23 +121,24 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
     }
 
     /** The ways to come by the lumber, all priced from the same draws. */
-    JobPlan.Ways ways(BoardFeet tally, Optional<BoardFeet> scale, String saw, Optional<OtherSawWork> other) {
+    JobPlan.Ways ways(SupplyWays.Lumber lumber, String saw, Optional<OtherSawWork> other) {
         List<WorkInputs> sawInputs = new ArrayList<>(List.of(inputs));
         List<String> saws = new ArrayList<>(List.of(saw));
         other.ifPresent(its -> {
             sawInputs.add(its.inputs());
             saws.add(its.name());
         });
+        Optional<Double> price = inputs.find(WorkInput.LUMBER_PRICE).map(InputValue::value);
         List<SupplyChoice> choices = SupplyChoice.ofAll(
                 SawDraws.of(sawInputs),
                 saws,
                 some -> {
                     WorkInputs own = some.get(0);
                     JobCost cost = JobCost.of(own, currency, WorkEstimate.of(own, kerf, works), usable);
-                    Optional<OtherSaw> drawn = other.map(its -> its.drawn(some.get(1), currency, usable));
+                    Optional<OtherSaw> drawn = other.map(its -> its.drawn(some.get(1), currency, usable, price));
                     return List.of(
-                            SupplyWays.of(own, currency, cost, drawn, tally, scale, false),
-                            SupplyWays.of(own, currency, cost, drawn, tally, scale, true));
+                            SupplyWays.of(own, currency, cost, drawn, lumber, false),
+                            SupplyWays.of(own, currency, cost, drawn, lumber, true));
                 },
                 SEED,
                 TRIALS);

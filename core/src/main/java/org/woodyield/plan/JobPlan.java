@@ -137,8 +137,8 @@ public record JobPlan(
      * @param runningValued running cost of a usable board foot, own work counted; empty where a price is missing
      * @param worthFree present value of the saw year by year, own work not counted; empty where a price is missing
      * @param worthValued present value of the saw year by year, own work counted; empty where a price is missing
-     * @param paidFree one over the years until the savings pay the outlay, zero where they never do within its life, own work not
-     *     counted; empty where a price is missing
+     * @param paidFree {@code 1 / (1 + n)} with the years n until the savings pay the outlay, zero where they never do within its
+     *     life, own work not counted; empty where a price is missing
      * @param paidValued the same with own work counted
      */
     public record Prospects(
@@ -201,6 +201,8 @@ public record JobPlan(
      * @param serves that of it which stands in for lumber of this plan, thing by thing
      * @param bought board feet that have to be bought to have as much of everything, those beyond the need at their share
      * @param price of a board foot of these; empty where nothing is bought or a price is missing
+     * @param more board feet that it makes more of something, those beyond the need at their share
+     * @param worth of these bought; empty where a price is missing
      * @param leftOut why it is not among the ways, in words; empty where it has been planned
      */
     public record OtherSaw(
@@ -209,6 +211,8 @@ public record JobPlan(
             BoardFeet serves,
             double bought,
             Optional<Money> price,
+            double more,
+            Optional<Money> worth,
             Optional<String> leftOut) {}
 
     /**

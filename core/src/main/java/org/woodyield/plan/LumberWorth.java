@@ -112,16 +112,26 @@ record LumberWorth(List<Part> parts) {
      * @param serves board feet of it that stand in for as many of the first, thing by thing
      * @param lacking board feet that have to be bought to have as much of everything, counted as in the worth
      * @param price of a board foot of those, in the mean; empty where nothing lacks or a price of the job is missing
+     * @param more board feet that the other makes more, thing by thing, counted as in the worth
+     * @param worth of those bought; empty where a price of the job is missing
      */
-    record Beside(double usable, double serves, double lacking, Optional<InputValue> price) {}
+    record Beside(
+            double usable,
+            double serves,
+            double lacking,
+            Optional<InputValue> price,
+            double more,
+            Optional<Double> worth) {}
 
     /**
-     * What another plan of the same job makes of what this one makes. What it makes more of a thing than this one does not make
-     * up for what it makes less of another.
+     * What another plan of the same job makes of what this one makes. What it makes more of a thing than this one is told by
+     * itself, and does not make up in board feet for what it makes less of another.
      */
     Beside beside(LumberWorth other) {
         double serves = 0;
         double lacking = 0;
+        double more = 0;
+        double worth = 0;
         List<Part> missing = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             Part own = parts.get(i);
@@ -129,6 +139,9 @@ record LumberWorth(List<Part> parts) {
             serves += Math.min(own.usable, its.usable);
             double less = Math.max(0, own.counted - its.counted);
             lacking += less;
+            double beyond = Math.max(0, its.counted - own.counted);
+            more += beyond;
+            worth += beyond * own.price.map(JobInput.Price::perBoardFoot).orElse(0.0);
             missing.add(new Part(own.id, less, less, own.price));
         }
         LumberWorth lack = new LumberWorth(missing);
@@ -136,7 +149,9 @@ record LumberWorth(List<Part> parts) {
                 other.usable(),
                 serves,
                 lacking,
-                lacking > 0 && priced() ? Optional.of(lack.meanPrice()) : Optional.empty());
+                lacking > 0 && priced() ? Optional.of(lack.meanPrice()) : Optional.empty(),
+                more,
+                priced() ? Optional.of(worth) : Optional.empty());
     }
 
     private boolean priced() {

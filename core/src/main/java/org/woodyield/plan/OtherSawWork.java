@@ -40,22 +40,28 @@ record OtherSawWork(String name, WorkInputs inputs, Length kerf, List<LogWork> w
                 BoardFeet.usable(lumber.serves()),
                 lumber.lacking(),
                 lumber.price().map(price -> new Money(price.value(), currency)),
+                lumber.more(),
+                lumber.worth().map(worth -> new Money(worth, currency)),
                 Optional.empty());
     }
 
     /** What a reader is told of a saw that cannot saw the logs. */
     static JobPlan.OtherSaw unable(String name, String why) {
         BoardFeet none = BoardFeet.usable(0);
-        return new JobPlan.OtherSaw(name, none, none, 0, Optional.empty(), Optional.of(why));
+        return new JobPlan.OtherSaw(name, none, none, 0, Optional.empty(), 0, Optional.empty(), Optional.of(why));
     }
 
     /** Its cost in one draw, spread over the lumber of the job. */
-    OtherSaw drawn(WorkInputs some, String currency, BoardFeet usable) {
+    OtherSaw drawn(WorkInputs some, String currency, BoardFeet usable, Optional<Double> price) {
         return new OtherSaw(
                 name,
                 some,
                 JobCost.of(some, currency, WorkEstimate.of(some, kerf, works), usable),
-                BoardFeet.usable(lumber.serves()),
-                lumber.lacking());
+                BoardFeet.usable(lumber.serves() + lumber.more()),
+                lumber.lacking(),
+                // The prices of the job move together, so its mean price carries the worth through the draws.
+                lumber.more() > 0 && price.isPresent() && price.get() > 0
+                        ? lumber.worth().orElse(0.0) / price.get()
+                        : 0);
     }
 }

@@ -50,6 +50,7 @@ import org.woodyield.work.CuttingRate;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
 import org.woodyield.work.Suitability;
+import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeLine;
 import org.woodyield.work.WorkCost;
 import org.woodyield.work.WorkEstimate;
@@ -351,8 +352,7 @@ public final class Planner {
             JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, cuts.works, BoardFeet.usable(usable));
             prospects = all.prospects();
             JobPlan.Ways costed = all.ways(
-                    cuts.tally,
-                    scaleOfSawn(cuts.logs),
+                    new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(cuts.fallDown)),
                     input.saw().name(),
                     other.flatMap(sawn -> sawn.beside(worthBought)));
             ways = Optional.of(other.filter(sawn -> sawn.cuts.isEmpty())
@@ -418,6 +418,18 @@ public final class Planner {
             }
         }
         return lots;
+    }
+
+    /** The share of the usable lumber that is planed. */
+    private double planed(List<JobPlan.Lot> lots) {
+        double all = 0;
+        double planed = 0;
+        for (JobPlan.Lot lot : lots) {
+            double usable = lot.stages().usable().value();
+            all += usable;
+            planed += input.isPlaned(lot.wantedId()) ? usable : 0;
+        }
+        return planed / all;
     }
 
     /** The scale by which logs are sold, where each sawn log has one. */

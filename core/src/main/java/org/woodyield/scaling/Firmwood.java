@@ -73,7 +73,7 @@ public final class Firmwood {
      * @param cubicMetres receives the volumes; may be one of the other arrays
      * @throws IllegalArgumentException if the arrays differ in length
      * @throws org.woodyield.measure.OutOfDomainException at the first log that is refused alone; what lies before it is
-     *     already written, and what lies from it on is no volume
+     *     already written, and what stands from it on is not to be used
      */
     public static void cubicMetres(
             double[] topRadiiCentimetres, double[] buttRadiiCentimetres, double[] lengthsMetres, double[] cubicMetres) {

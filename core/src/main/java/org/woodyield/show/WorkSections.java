@@ -787,7 +787,7 @@ final class WorkSections {
             }
             byVolume(side).ifPresent(text -> stretches.add("Own work " + work + ", the cheapest by volume: " + text));
             if (!never.isEmpty()) {
-                stretches.add("Own work " + work + ", cheaper at every volume: "
+                stretches.add("Own work " + work + ", cheaper or as dear at every volume: "
                         + never.entrySet().stream()
                                 .map(one -> one.getKey() + " before " + String.join(", ", one.getValue()))
                                 .collect(Collectors.joining("; "))
@@ -844,7 +844,11 @@ final class WorkSections {
         if (side.ways().size() < 2) {
             return Optional.empty();
         }
-        return Optional.of(side.cheapestByVolume().stream()
+        List<SupplyWays.Stretch> stretches = side.cheapestByVolume();
+        if (stretches.size() == 1) {
+            return Optional.of(label(stretches.get(0).way()) + " at every volume.");
+        }
+        return Optional.of(stretches.stream()
                         .map(stretch -> label(stretch.way())
                                 + stretch.upTo()
                                         .map(end -> " up to " + feet(end))
@@ -894,8 +898,16 @@ final class WorkSections {
                                                         .map(price -> " at " + NumberText.money(price) + " in the mean")
                                                         .orElse("")
                                         : "")
-                                + ". What it makes more of something counts nothing here; "
-                                + "compare-saws sets the two saws side by side.");
+                                + (other.more() > 0
+                                        ? ". Beside these it makes " + NumberText.fixed(other.more(), 1)
+                                                + " bf more of something, those beyond the need at their share; their worth"
+                                                + other.worth()
+                                                        .map(worth -> ", " + NumberText.money(worth) + ",")
+                                                        .orElse("")
+                                                + " is taken off"
+                                        : "")
+                                + ". Its volumes are counted in board feet of this plan's lumber; compare-saws, which"
+                                + " counts those of each saw, sets the two side by side.");
     }
 
     /** The ways that lack the price of a cost. */
@@ -1103,26 +1115,23 @@ final class WorkSections {
         }
     }
 
-    private String worth(CashFlow flow, Optional<Outlook> worth, Optional<Outlook> paidEachYear) {
+    private String worth(CashFlow flow, Optional<Outlook> worth, Optional<Outlook> paid) {
         return flow.payback()
                         .map(years -> "the savings pay the outlay in " + NumberText.fixed(years, 1) + " years")
                         .orElse("the savings do not pay the outlay within its life")
-                + paidEachYear
-                        .flatMap(Outlook::drawn)
-                        .map(WorkSections::paidWithin)
-                        .orElse("")
+                + paid.flatMap(Outlook::drawn).map(WorkSections::paidWithin).orElse("")
                 + "; at the rate of interest all of it is worth " + NumberText.money(flow.presentValue())
                 + " at the start" + ends(worth, 0, plan.input().currency()) + ".";
     }
 
-    /** The years are drawn as one over themselves, and nothing where the outlay is never paid within the life. */
+    /** The years n are drawn as 1 / (1 + n), and nothing where the outlay is never paid within the life. */
     private static String paidWithin(MonteCarlo drawn) {
         MonteCarlo.Interval ends = drawn.interval(COVERAGE);
         double never = 1 - drawn.shareAbove(0);
         return ends.greatest() == 0
                 ? " (never in " + share(never) + " of the draws)"
-                : " (95 % of the draws: " + NumberText.fixed(1 / ends.greatest(), 1) + " to "
-                        + (ends.least() > 0 ? NumberText.fixed(1 / ends.least(), 1) : "never")
+                : " (95 % of the draws: " + NumberText.fixed(1 / ends.greatest() - 1, 1) + " to "
+                        + (ends.least() > 0 ? NumberText.fixed(1 / ends.least() - 1, 1) : "never")
                         + (never > 0 ? "; never in " + share(never) + " of them" : "")
                         + ")";
     }

@@ -85,19 +85,27 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             BoardFeet tally,
             Optional<BoardFeet> scale,
             boolean ownWorkValued) {
-        return of(inputs, currency, cost, Optional.empty(), tally, scale, ownWorkValued);
+        return of(inputs, currency, cost, Optional.empty(), new Lumber(tally, scale, 1), ownWorkValued);
     }
 
     /**
-     * The ways of a job, another saw among them. For the same lumber, what the other saw makes less of a thing wanted is bought;
-     * what it makes more is worth nothing here.
+     * What the ways need to know of the lumber of a job beside how much of it is usable.
+     *
+     * @param tally board feet sawn, by which a travelling sawyer is paid
+     * @param scale International 1/4-inch scale of the logs that the lumber comes from, if they have one
+     * @param planed share of the usable lumber that is planed; the rest stays rough and costs no planing
+     */
+    public record Lumber(BoardFeet tally, Optional<BoardFeet> scale, double planed) {}
+
+    /**
+     * The ways of a job, another saw among them. For the same lumber, what the other saw makes less of a thing wanted is bought,
+     * and what it makes more is taken off at its worth bought, as lumber beyond the need counts for the saw of the job.
      *
      * @param inputs prices
      * @param currency the currency of the prices
      * @param cost what sawing it with the saw of the job costs
      * @param other the other saw on the same logs, if there is one
-     * @param tally board feet sawn, by which a travelling sawyer is paid
-     * @param scale International 1/4-inch scale of the logs that the lumber comes from, if they have one
+     * @param lumber what is sawn
      * @param ownWorkValued whether own hours count at the wage
      * @return the ways
      */
@@ -106,10 +114,9 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             String currency,
             JobCost cost,
             Optional<OtherSaw> other,
-            BoardFeet tally,
-            Optional<BoardFeet> scale,
+            Lumber lumber,
             boolean ownWorkValued) {
-        return new Collector(inputs, currency, cost, ownWorkValued).collect(other, tally, scale);
+        return new Collector(inputs, currency, cost, lumber, ownWorkValued).collect(other);
     }
 
     /**
@@ -209,23 +216,25 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         private final WorkInputs inputs;
         private final String currency;
         private final JobCost cost;
+        private final Lumber lumber;
         private final boolean ownWorkValued;
         private final List<SupplyWay> ways = new ArrayList<>();
         private final List<LeftOut> leftOut = new ArrayList<>();
 
-        Collector(WorkInputs inputs, String currency, JobCost cost, boolean ownWorkValued) {
+        Collector(WorkInputs inputs, String currency, JobCost cost, Lumber lumber, boolean ownWorkValued) {
             this.inputs = inputs;
             this.currency = currency;
             this.cost = cost;
+            this.lumber = lumber;
             this.ownWorkValued = ownWorkValued;
         }
 
-        SupplyWays collect(Optional<OtherSaw> other, BoardFeet tally, Optional<BoardFeet> scale) {
+        SupplyWays collect(Optional<OtherSaw> other) {
             buy();
             ownSaw();
             other.ifPresent(this::otherSaw);
-            hiredSawyer(tally);
-            sellAndBuy(scale);
+            hiredSawyer();
+            sellAndBuy();
             return new SupplyWays(
                     cost.usable(),
                     ways.stream().filter(SupplyWay::isWhole).toList(),
@@ -298,7 +307,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         }
 
         private void ownSaw() {
-            saw(SupplyWay.Kind.OWN_SAW, "buy the saw and saw", inputs, cost, 1, 0);
+            saw(SupplyWay.Kind.OWN_SAW, "buy the saw and saw", inputs, cost, 1, 0, 0);
         }
 
         private void otherSaw(OtherSaw other) {
@@ -309,7 +318,8 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                     other.inputs(),
                     other.cost(),
                     other.serves().value() / cost.usable().value(),
-                    other.bought() / cost.usable().value());
+                    other.bought() / cost.usable().value(),
+                    other.more() / cost.usable().value());
         }
 
         /**
@@ -317,13 +327,23 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
          *
          * @param serves what it makes of the lumber of the job, as a share
          * @param bought what has to be bought beside, as a share
+         * @param more what it makes more, as a share at the mean price
          */
         private void saw(
-                SupplyWay.Kind kind, String name, WorkInputs its, JobCost itsCost, double serves, double bought) {
+                SupplyWay.Kind kind,
+                String name,
+                WorkInputs its,
+                JobCost itsCost,
+                double serves,
+                double bought,
+                double more) {
             Set<WorkInput> missing = lacking(its, WorkInput.PURCHASE);
             itsCost.leftOutOfRunning(ownWorkValued).values().forEach(missing::addAll);
             if (bought > 0) {
                 missing.addAll(lacking(its, WorkInput.LUMBER_PRICE));
+            }
+            if (more > 0) {
+                missing.addAll(lacking(WorkInput.LUMBER_PRICE));
             }
             List<Finish> finishes = finishes(kind);
             Set<WorkInput> costs = lacking(its, WorkInput.OTHER_OUTLAY);
@@ -334,7 +354,8 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                     0, its.get(WorkInput.PURCHASE) + known(its, WorkInput.OTHER_OUTLAY) - known(its, WorkInput.RESALE));
             double running =
                     itsCost.perBoardFoot(itsCost.running(ownWorkValued)).amount();
-            double beside = bought > 0 ? bought * its.get(WorkInput.LUMBER_PRICE) : 0;
+            double beside = (bought > 0 ? bought * its.get(WorkInput.LUMBER_PRICE) : 0)
+                    - (more > 0 ? more * inputs.get(WorkInput.LUMBER_PRICE) : 0);
             for (Finish finish : finishes) {
                 add(
                         kind,
@@ -348,7 +369,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             }
         }
 
-        private void hiredSawyer(BoardFeet tally) {
+        private void hiredSawyer() {
             Set<WorkInput> missing = lacking(WorkInput.HIRE_RATE, WorkInput.LOG_PRICE);
             boolean helps = ownWorkValued && mayBeAny(WorkInput.HIRE_HELP);
             if (helps && inputs.find(WorkInput.HIRE_HELP).isPresent()) {
@@ -365,7 +386,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             if (lacks(SupplyWay.Kind.HIRED_SAWYER, missing, Lacks.union(costs, finishing()))) {
                 return;
             }
-            double perUsable = tally.value() / cost.usable().value();
+            double perUsable = lumber.tally.value() / cost.usable().value();
             double help = helps && inputs.find(WorkInput.HIRE_HELP).isPresent()
                     ? inputs.get(WorkInput.HIRE_HELP)
                             * inputs.get(WorkInput.WAGE)
@@ -394,7 +415,8 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                     .orElse(true);
         }
 
-        private void sellAndBuy(Optional<BoardFeet> scale) {
+        private void sellAndBuy() {
+            Optional<BoardFeet> scale = lumber.scale;
             Set<WorkInput> missing = lacking(WorkInput.LOG_SALE, WorkInput.LUMBER_PRICE);
             if (scale.isEmpty() || !missing.isEmpty()) {
                 leftOut.add(new LeftOut(SupplyWay.Kind.SELL_AND_BUY, SupplyWay.Use.AS_IT_IS, missing, scale.isEmpty()));
@@ -414,14 +436,16 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
 
         /** What finishing costs beside grading, as far as it has no price. */
         private Set<WorkInput> finishing() {
-            return lacking(WorkInput.DRYING_PRICE, WorkInput.PLANING_PRICE);
+            return lumber.planed > 0
+                    ? lacking(WorkInput.DRYING_PRICE, WorkInput.PLANING_PRICE)
+                    : lacking(WorkInput.DRYING_PRICE);
         }
 
         /** Those that have their prices; the others are left out by name. */
         private List<Finish> finishes(SupplyWay.Kind kind) {
             Lacks lacks = NOTHING.and(finishing(), lacking(WorkInput.BY_PRODUCTS));
             double each = known(inputs, WorkInput.DRYING_PRICE)
-                    + known(inputs, WorkInput.PLANING_PRICE)
+                    + lumber.planed * known(inputs, WorkInput.PLANING_PRICE)
                     - known(inputs, WorkInput.BY_PRODUCTS);
             WorkInput[] grading = {WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE, WorkInput.LESSER_PRICE};
             if (lacking(grading).size() == grading.length) {

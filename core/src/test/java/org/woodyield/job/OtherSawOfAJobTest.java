@@ -146,6 +146,51 @@ class OtherSawOfAJobTest {
                 .sum();
     }
 
+    /** Setting the saws the other way round changes their names and not the number of jobs after which they change places. */
+    @Test
+    void theTwoSawsChangePlacesAtTheSameVolumeTheOtherWayRound() throws IOException {
+        JobPlan plan = plan(
+                job().with("job.properties", "money.planing-price = 0.12 per bf\n", "money.planing-price = 0 per bf\n")
+                        .with("job.properties", "money.grader-rate = 0.05 per bf\n", "money.grader-rate = 0 per bf\n"));
+        JobInput.OtherSaw other = plan.input().otherSaw().orElseThrow();
+        JobInput turned = plan.input()
+                .withSaw(other.saw(), other.work())
+                .withOtherSaw(Optional.of(
+                        new JobInput.OtherSaw(plan.input().saw(), plan.input().work())));
+        double jobs = graded(ways(plan).workFree()) / plan.usable().value();
+        JobPlan round = Planner.plan(turned);
+        assertThat(graded(ways(round).workFree()) / round.usable().value()).isCloseTo(jobs, within(1e-6 * jobs));
+    }
+
+    private static double graded(SupplyWays ways) {
+        return ways.crossings().stream()
+                .filter(pair ->
+                        pair.one().use() == SupplyWay.Use.GRADED && pair.other().use() == SupplyWay.Use.GRADED)
+                .filter(pair -> List.of(SupplyWay.Kind.OWN_SAW, SupplyWay.Kind.OTHER_SAW)
+                        .containsAll(List.of(pair.one().kind(), pair.other().kind())))
+                .findFirst()
+                .orElseThrow()
+                .volumes()
+                .get(0)
+                .value();
+    }
+
+    /** A saw that is owned already costs nothing to buy, and its years have nothing to pay back. */
+    @Test
+    void sawsThatAreOwnedAlreadyArePlanned() throws IOException {
+        EditedDemo job = job();
+        for (String line : List.of("money.purchase = 1150", "money.other-outlay = 240", "money.resale = 450")) {
+            job.with("job.properties", line, line.replaceFirst("= .*", "= 0"));
+        }
+        for (String line : List.of("money.purchase = 5200", "money.other-outlay = 350", "money.resale = 2600")) {
+            job.with(FILE, line, line.replaceFirst("= .*", "= 0"));
+        }
+        assertThat(words(job)).contains("the savings pay the outlay in 0.0 years");
+        assertThat(Run.of("compare-saws", job.folder().toString()).code()).isZero();
+        JobPlan plan = plan(job);
+        assertThat(plan.prospects().paidFree().orElseThrow().value()).isEqualTo(1);
+    }
+
     @Test
     void aSawThatCanSawNoLogIsLeftOutAndThePlanGoesOn() throws IOException {
         EditedDemo job = job().with(FILE, "saw.width-of-cut = 26 in", "saw.width-of-cut = 2 in");

@@ -105,6 +105,8 @@ class LumberWorthTest {
         assertThat(beside.usable()).isEqualTo(220);
         assertThat(beside.serves()).isEqualTo(120);
         assertThat(beside.lacking()).isEqualTo(30);
+        assertThat(beside.more()).isEqualTo(15);
+        assertThat(beside.worth()).contains(15.0);
         InputValue price = beside.price().orElseThrow();
         assertThat(price.value()).isEqualTo(3);
         assertThat(price.spread()).isEqualTo(new Distribution.Rectangular(2, 4));

@@ -254,7 +254,8 @@ class PlannerTest {
         MonteCarlo.Interval ends = worth.drawn().orElseThrow().interval(0.95);
         assertThat(ends.least()).isLessThan(ends.greatest());
         Outlook paid = plan.prospects().paidFree().orElseThrow();
-        assertThat(paid.value()).isEqualTo(free.payback().map(time -> 1 / time).orElse(0.0));
+        assertThat(paid.value())
+                .isEqualTo(free.payback().map(time -> 1 / (1 + time)).orElse(0.0));
         assertThat(plan.prospects().worthValued().isPresent())
                 .isEqualTo(plan.cashFlow().workValued().isPresent());
         assertThat(Planner.plan(job(List.of())).prospects().worthFree()).isEmpty();

@@ -177,9 +177,9 @@ class SupplyChoiceTest {
                                         some.get(1),
                                         JobCost.of(some.get(1), "USD", MoneyTest.WORK, USABLE),
                                         USABLE,
+                                        0,
                                         0)),
-                                BoardFeet.tally(125),
-                                Optional.empty(),
+                                new SupplyWays.Lumber(BoardFeet.tally(125), Optional.empty(), 1),
                                 true)),
                         1,
                         500)

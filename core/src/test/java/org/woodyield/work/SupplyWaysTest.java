@@ -145,18 +145,22 @@ class SupplyWaysTest {
                 inputs,
                 JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100)),
                 BoardFeet.usable(serves),
-                bought);
+                bought,
+                0);
     }
 
     private static SupplyWays beside(WorkInputs inputs, OtherSaw other, boolean ownWorkValued) {
+        return beside(inputs, other, 1, ownWorkValued);
+    }
+
+    private static SupplyWays beside(WorkInputs inputs, OtherSaw other, double planed, boolean ownWorkValued) {
         JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
         return SupplyWays.of(
                 inputs,
                 "USD",
                 cost,
                 Optional.of(other),
-                BoardFeet.tally(125),
-                Optional.of(BoardFeet.scale(80)),
+                new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), planed),
                 ownWorkValued);
     }
 
@@ -203,6 +207,24 @@ class SupplyWaysTest {
                         .isWhole())
                 .as("where nothing lacks no price of lumber is needed")
                 .isTrue();
+    }
+
+    /** 30 bf more of the job's mean price, 20: they are finished too and taken off; a rough half is not planed. */
+    @Test
+    void whatAnotherSawMakesMoreIsTakenOffAndRoughLumberIsNotPlaned() {
+        WorkInputs planed = HIRED.with(WorkInput.PLANING_PRICE, 0.25).with(WorkInput.LUMBER_PRICE, 20);
+        OtherSaw other = new OtherSaw(
+                "mill", planed, JobCost.of(planed, "USD", WORK, BoardFeet.usable(100)), BoardFeet.usable(130), 0, 30);
+        SupplyWays ways = beside(planed, other, 0.5, true);
+        double running = other.cost().running(true).amount() / 100;
+        assertThat(way(ways, SupplyWay.Kind.OTHER_SAW).perBoardFoot().amount())
+                .isCloseTo(running + 1.3 * 0.5 * 0.25 - 0.3 * 20, within(1e-12));
+        assertThat(way(ways, SupplyWay.Kind.OWN_SAW).perBoardFoot().amount())
+                .isCloseTo(running + 0.5 * 0.25, within(1e-12));
+        assertThat(beside(planed.without(WorkInput.PLANING_PRICE), other, 0, true)
+                        .bounds())
+                .as("where nothing is planed no price of planing is needed")
+                .isEmpty();
     }
 
     /** What a saw costs to buy, and what has to be bought beside its lumber, never makes it cheaper. */
