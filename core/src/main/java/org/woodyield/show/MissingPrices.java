@@ -248,6 +248,9 @@ final class MissingPrices {
                 .distinct()
                 .map(way -> way.toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));
-        return choices.isEmpty() ? Optional.empty() : Optional.of("the income of it from: " + choices);
+        String writtenOff = input == WorkInput.RESALE
+                ? "; depreciation, repairs and interest are reckoned as if the saw were written off in full"
+                : "";
+        return choices.isEmpty() ? Optional.empty() : Optional.of("the income of it from: " + choices + writtenOff);
     }
 }

@@ -577,10 +577,18 @@ public final class SawSheet {
         List<BoardFeet> at = saws.crossings(i, valued).orElseThrow();
         String below = firstBelow.get() ? name(0) : name(i);
         String beyond = firstBelow.get() ? name(i) : name(0);
-        String said = at.isEmpty()
-                ? below + " is the cheaper of the two at every volume, beside " + beyond + "."
-                : below + " is the cheaper up to " + NumberText.fixed(at.get(0).value(), 0) + " bf of usable lumber, "
-                        + beyond + " beyond.";
+        BoardFeet job = plans().get(0).usable();
+        boolean alike = at.isEmpty()
+                && saws.way(0, valued)
+                        .map(way -> way.cost(job))
+                        .equals(saws.way(i, valued).map(way -> way.cost(job)));
+        String said = alike
+                ? below + " and " + beyond + " cost the same at every volume."
+                : at.isEmpty()
+                        ? below + " is the cheaper of the two at every volume, beside " + beyond + "."
+                        : below + " is the cheaper up to "
+                                + NumberText.fixed(at.get(0).value(), 0) + " bf of usable lumber, " + beyond
+                                + " beyond.";
         return said
                 + Stream.of(plans().get(0), plans().get(i))
                         .filter(plan -> !plan.breakEven()

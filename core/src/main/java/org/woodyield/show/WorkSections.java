@@ -381,7 +381,12 @@ final class WorkSections {
                     amount.map(WorkSections::money).orElse(Cell.NONE),
                     amount.map(sum -> perFoot(cost.perBoardFoot(sum))).orElse(Cell.NONE),
                     Cell.text(
-                            missing.stream().map(MissingPrices::named).sorted().collect(Collectors.joining(", "))));
+                            writtenOff(kind, amount)
+                                    ? "no " + MissingPrices.named(WorkInput.RESALE) + ": the saw is written off in full"
+                                    : missing.stream()
+                                            .map(MissingPrices::named)
+                                            .sorted()
+                                            .collect(Collectors.joining(", "))));
         }
         for (boolean owning : new boolean[] {false, true}) {
             for (boolean valued : new boolean[] {false, true}) {
@@ -420,6 +425,13 @@ final class WorkSections {
         ranges(blocks);
         cashFlow(blocks);
         return new Section("money", "Money", blocks);
+    }
+
+    /** Without a resale what hangs on the loss of worth is reckoned as if the saw fetched nothing. */
+    private boolean writtenOff(CostKind kind, Optional<Money> amount) {
+        return amount.isPresent()
+                && (kind == CostKind.DEPRECIATION || kind == CostKind.REPAIRS || kind == CostKind.INTEREST)
+                && plan.input().work().find(WorkInput.RESALE).isEmpty();
     }
 
     static String outlay(Bound bound, Money outlay) {

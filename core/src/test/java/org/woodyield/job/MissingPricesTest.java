@@ -187,6 +187,18 @@ class MissingPricesTest {
     }
 
     @Test
+    void aSawWithoutAResaleIsSaidToBeWrittenOffInFull() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.resale = 450\n", "");
+        assertThat(money(job).lines().filter(row -> row.contains("(money.resale): the saw is written off in full")))
+                .hasSize(3);
+        assertThat(missing(job))
+                .anySatisfy(row -> assertThat(row)
+                        .startsWith("money.resale,")
+                        .contains("reckoned as if the saw were written off in full"));
+        assertThat(money(EditedDemo.small(folder.resolve("whole")))).doesNotContain("written off");
+    }
+
+    @Test
     void incomeWithoutAPriceIsSaidWhereItCouldTurnTheChoice() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).with(JOB, "money.by-products = 0.00 per bf\n", "");
         assertThat(words(job))

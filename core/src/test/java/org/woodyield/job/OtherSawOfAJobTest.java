@@ -104,6 +104,15 @@ class OtherSawOfAJobTest {
         }
     }
 
+    @Test
+    void twinsAreNotCalledTheCheaperOfTwo() {
+        EditedDemo job = withTheSameSaw(job());
+        Run run = Run.of("compare-saws", job.folder().toString());
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("cost the same at every volume.")
+                .doesNotContain("is the cheaper of the two");
+    }
+
     /** With a kerf of an inch: what lacks is bought, each thing at its own price. */
     @Test
     void whatItMakesLessIsBoughtAtItsPrice() throws IOException {
