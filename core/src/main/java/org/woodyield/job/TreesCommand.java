@@ -111,7 +111,8 @@ final class TreesCommand implements Subcommand {
                 barkGiven ? bark(given.matchedOptionValue("--bark", ""), basis, problems) : Optional.empty();
         List<Tree> trees = new ArrayList<>();
         if (!table.isEmpty()) {
-            table(table, bark, trees, problems);
+            problems.stopIfAny();
+            table(table, bark, trees, basis, terminal);
         } else if (option.isPresent()) {
             tree("1", column -> arguments.cell("--" + column, ""), bark).ifPresent(trees::add);
         }
@@ -142,20 +143,38 @@ final class TreesCommand implements Subcommand {
                 () -> sheet.workings(origin, ratio -> bark.filter(ratio::equals).isPresent() ? fitted : origin));
     }
 
-    private static void table(String name, Optional<BarkRatio> bark, List<Tree> trees, Problems problems)
+    /** A row that cannot be used is named and counted; the trees of the others are told. */
+    private static void table(
+            String name, Optional<BarkRatio> bark, List<Tree> trees, List<String> basis, Terminal terminal)
             throws IOException {
+        RowByRow table = RowByRow.of(
+                Sheets.file(name),
+                Sheets.text(name, ID + ", " + BREAST_HEIGHT),
+                COLUMNS,
+                "a row for each tree",
+                "add the trees");
         Map<String, Integer> lines = new LinkedHashMap<>();
-        for (Table.Row row : Sheets.rows(name, COLUMNS, ID + ", " + BREAST_HEIGHT, "a row for each tree", problems)) {
-            Optional<String> id = row.cell(ID).words("a name for the tree");
-            Integer earlier = lines.putIfAbsent(id.orElse(""), row.line());
-            if (id.isPresent() && earlier != null) {
-                row.cell(ID)
-                        .refuse("each tree once", "it stands in line " + earlier + " already; rename one of the two");
-            }
-            Optional<Tree> tree = tree(id.orElse(""), row::cell, bark);
-            if (id.isPresent()) {
-                tree.ifPresent(trees::add);
-            }
+        table.read(
+                row -> {
+                    Optional<String> id = row.cell(ID).words("a name for the tree");
+                    Integer earlier = lines.putIfAbsent(id.orElse(""), row.line());
+                    if (id.isPresent() && earlier != null) {
+                        row.cell(ID)
+                                .refuse(
+                                        "each tree once",
+                                        "it stands in line " + earlier + " already; rename one of the two");
+                    }
+                    return id.flatMap(known -> tree(known, row::cell, bark));
+                },
+                (tree, line) -> trees.add(tree));
+        table.refused().forEach(problem -> terminal.say(problem.toString()));
+        int out = table.count() - trees.size();
+        if (trees.isEmpty()) {
+            throw new BadInputException("no row of " + Sheets.file(name) + " can be used");
+        }
+        if (out > 0) {
+            basis.add(out + " of " + table.count() + " rows of " + Sheets.file(name) + " could not be used and "
+                    + (out == 1 ? "is" : "are") + " left out; the messages say why.");
         }
     }
 

@@ -114,11 +114,28 @@ class TreesCommandTest {
                 "trees.csv",
                 "id,breast-height,logs,bark-ratio\nA,14,2,\nA,14 in,x,\n,14 in,2,\nB,14 in,2,0.3\nC,0.5 in,2,0.9\n");
         Run run = Run.of("trees", trees);
-        assertThat(run.code()).isEqualTo(Main.INPUT);
+        // Only the last tree can be used.
+        assertThat(run.code()).isEqualTo(Main.DONE);
+        assertThat(run.out()).contains("4 of 5 rows of trees.csv");
         assertThat(run.err())
                 .contains("line 2, breast-height: '14'", "line 3, logs: 'x'", "line 3, id: 'A'", "each tree once")
                 .contains("line 4, id", "line 5, bark-ratio: '0.3'");
         assertThat(Run.of("trees", trees, "--logs", "2").err()).contains("--logs is for one tree without a table");
+    }
+
+    @Test
+    void aRowThatCannotBeUsedIsNamedAndCountedAndTheOthersAreTold() throws IOException {
+        Run run =
+                Run.of("trees", table("some.csv", "id,breast-height,logs\nA,14,2\nB,16 in,2\nB,15 in,2\nC,18 in,3\n"));
+        assertThat(run.code()).isEqualTo(Main.DONE);
+        assertThat(run.err()).contains("some.csv, line 2, breast-height: '14'", "some.csv, line 4, id: 'B'");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("2 of 4 rows of some.csv could not be used and are left out; the messages say why.")
+                .contains("16.0", "18.0")
+                .doesNotContain("15.0");
+        assertThat(Run.of("trees", table("none.csv", "id,breast-height,logs\nA,14,2\n"))
+                        .code())
+                .isEqualTo(Main.INPUT);
     }
 
     @Test
