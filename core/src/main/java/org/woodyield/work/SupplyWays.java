@@ -68,27 +68,6 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
     }
 
     /**
-     * The ways of a job.
-     *
-     * @param inputs prices
-     * @param currency the currency of the prices
-     * @param cost what sawing it with the saw of the job costs
-     * @param tally board feet sawn, by which a travelling sawyer is paid
-     * @param scale International 1/4-inch scale of the logs that the lumber comes from, if they have one
-     * @param ownWorkValued whether own hours count at the wage
-     * @return the ways
-     */
-    public static SupplyWays of(
-            WorkInputs inputs,
-            String currency,
-            JobCost cost,
-            BoardFeet tally,
-            Optional<BoardFeet> scale,
-            boolean ownWorkValued) {
-        return of(inputs, currency, cost, Optional.empty(), new Lumber(tally, scale, 1), ownWorkValued);
-    }
-
-    /**
      * What the ways need to know of the lumber of a job beside how much of it is usable.
      *
      * @param tally board feet sawn, by which a travelling sawyer is paid

@@ -36,10 +36,10 @@ class SupplyChoiceTest {
 
     private static List<SupplyWays> model(WorkInputs some) {
         JobCost cost = JobCost.of(some, "USD", MoneyTest.WORK, USABLE);
-        Optional<BoardFeet> scale = Optional.of(BoardFeet.scale(80));
+        SupplyWays.Lumber lumber = new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), 1);
         return List.of(
-                SupplyWays.of(some, "USD", cost, BoardFeet.tally(125), scale, false),
-                SupplyWays.of(some, "USD", cost, BoardFeet.tally(125), scale, true));
+                SupplyWays.of(some, "USD", cost, Optional.empty(), lumber, false),
+                SupplyWays.of(some, "USD", cost, Optional.empty(), lumber, true));
     }
 
     private static SupplyChoice choice(WorkInputs inputs) {

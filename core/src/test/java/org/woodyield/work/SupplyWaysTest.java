@@ -40,8 +40,11 @@ class SupplyWaysTest {
 
     private static SupplyWays ways(WorkInputs inputs, boolean ownWorkValued) {
         JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
-        return SupplyWays.of(
-                inputs, "USD", cost, BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), ownWorkValued);
+        return SupplyWays.of(inputs, "USD", cost, Optional.empty(), lumber(1), ownWorkValued);
+    }
+
+    private static SupplyWays.Lumber lumber(double planed) {
+        return new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), planed);
     }
 
     private static SupplyWay way(SupplyWays ways, SupplyWay.Kind kind) {
@@ -155,13 +158,7 @@ class SupplyWaysTest {
 
     private static SupplyWays beside(WorkInputs inputs, OtherSaw other, double planed, boolean ownWorkValued) {
         JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
-        return SupplyWays.of(
-                inputs,
-                "USD",
-                cost,
-                Optional.of(other),
-                new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), planed),
-                ownWorkValued);
+        return SupplyWays.of(inputs, "USD", cost, Optional.of(other), lumber(planed), ownWorkValued);
     }
 
     /** The same saw under another name, with the same lumber, is the same way. */
