@@ -14,6 +14,8 @@ import java.util.List;
  * <p>The search lowers the prices of what is in surplus and raises those of what is short by subgradient steps, halved
  * when the bound does not fall; it keeps every cut that a price brought forth, and exchanges cuts one log and two logs at
  * a time until nothing improves. What it finds is shown beside the least bound; it is not proven best unless the two meet.
+ *
+ * <p>A choice that was found before, among fewer cuts, can be given: what is found then is worth no less.
  */
 final class Allocation {
 
@@ -43,6 +45,22 @@ final class Allocation {
 
     static <T> Result<T> share(
             int logs, double[] need, double[] worth, double surplusShare, int rounds, Sawyer<T> sawyer) {
+        return share(logs, need, worth, surplusShare, rounds, sawyer, List.of());
+    }
+
+    /**
+     * The same with choices that were found before.
+     *
+     * @param before each with one cut a log, which the sawyer could have made; their prices and bounds are not used
+     */
+    static <T> Result<T> share(
+            int logs,
+            double[] need,
+            double[] worth,
+            double surplusShare,
+            int rounds,
+            Sawyer<T> sawyer,
+            List<Result<T>> before) {
         int items = need.length;
         double[] prices = worth.clone();
         List<List<Cut<T>>> pool = new ArrayList<>();
@@ -81,7 +99,22 @@ final class Allocation {
             move(prices, worth, surplusShare, need, made, stride * (sum - bestWorth));
         }
         // Cuts of later rounds may serve the best choice so far.
+        List<int[]> starts = new ArrayList<>(List.of(best));
+        for (Result<T> known : before) {
+            int[] choice = new int[logs];
+            for (int log = 0; log < logs; log++) {
+                choice[log] = indexOf(pool.get(log), known.cuts().get(log));
+            }
+            starts.add(choice);
+        }
         bestWorth = exchange(pool, best, need, worth, surplusShare);
+        for (int[] choice : starts.subList(1, starts.size())) {
+            double now = exchange(pool, choice, need, worth, surplusShare);
+            if (improves(now, bestWorth)) {
+                bestWorth = now;
+                best = choice;
+            }
+        }
         List<Cut<T>> chosen = new ArrayList<>();
         for (int log = 0; log < logs; log++) {
             chosen.add(pool.get(log).get(best[log]));

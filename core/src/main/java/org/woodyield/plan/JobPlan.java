@@ -6,6 +6,7 @@ import org.woodyield.lumber.FallDown;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.Volume;
+import org.woodyield.sawing.SearchSpace;
 import org.woodyield.sawing.WoodBalance;
 import org.woodyield.source.Source;
 import org.woodyield.wood.AirDrying;
@@ -112,12 +113,22 @@ public record JobPlan(
      * @param worth of the chosen cuts, less what their passes cost in the choice
      * @param bound what no choice of patterns of the search space exceeds
      * @param rounds of prices tried
+     * @param space the patterns of a log among which the choice was sought
+     * @param searches how many searches were made: one of that space, and one of each space within it that allows less and
+     *     whose choice was a candidate
      * @param surplusShare what a piece beyond the need is held to be worth, as a share of one that is needed
      * @param uncounted prices that a pass would have cost and that nobody gave, in the order of the inputs: the choice takes
      *     passes to be free of them
      */
     public record Choice(
-            String unit, double worth, double bound, int rounds, double surplusShare, List<WorkInput> uncounted) {
+            String unit,
+            double worth,
+            double bound,
+            int rounds,
+            SearchSpace space,
+            int searches,
+            double surplusShare,
+            List<WorkInput> uncounted) {
         /** Keeps an immutable copy. */
         public Choice {
             uncounted = List.copyOf(uncounted);

@@ -6,6 +6,7 @@ import org.woodyield.log.Log;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Volume;
 import org.woodyield.sawing.SawingPlan;
+import org.woodyield.sawing.SearchSpace;
 import org.woodyield.source.Standing;
 import org.woodyield.work.Suitability;
 import org.woodyield.working.Working;
@@ -17,6 +18,7 @@ import org.woodyield.working.Working;
  * @param scales what each log rule makes of it
  * @param solid its solid volume inside bark
  * @param sawing how it is sawn; empty where nothing is
+ * @param space the patterns among which it was sought, at the prices of the search that found it
  * @param leftWhole why nothing is sawn from it; empty where something is
  * @param tally board feet of the lumber sawn
  * @param lumber solid volume of the lumber sawn, green
@@ -28,6 +30,7 @@ public record LogPlan(
         List<Scaled> scales,
         Volume solid,
         Optional<SawingPlan> sawing,
+        SearchSpace space,
         String leftWhole,
         BoardFeet tally,
         Volume lumber,

@@ -142,10 +142,10 @@ public final class Planner {
      */
     public static JobPlan plan(JobInput input, BiConsumer<Integer, Integer> progress, Executor executor) {
         Optional<JobInput> withOther = input.otherSaw().map(other -> input.withSaw(other.saw(), other.work()));
-        int most = (rounds(input) * input.logs().size()) * (withOther.isPresent() ? 2 : 1);
+        int before = mostPatterns(input);
+        int most = before + withOther.map(Planner::mostPatterns).orElse(0);
         Planner own = new Planner(input, (done, all) -> progress.accept(done, most), executor);
         Cuts cuts = own.cuts();
-        int before = most - rounds(input) * input.logs().size();
         Optional<WithOtherSaw> other = withOther.map(
                 job -> WithOtherSaw.of(job, (done, all) -> progress.accept(before + done, most), executor));
         return own.plan(cuts, other);
@@ -175,9 +175,13 @@ public final class Planner {
         }
     }
 
+    /** A pattern, and the space in which it is the best at its prices. */
+    private record Found(SawingPlan plan, SearchSpace space) {}
+
     /** How the logs are sawn. */
     private record Cuts(
-            Allocation.Result<Optional<SawingPlan>> shared,
+            Allocation.Result<Optional<Found>> shared,
+            int searches,
             List<LogPlan> logs,
             List<LogWork> works,
             List<Supply> supply,
@@ -241,15 +245,29 @@ public final class Planner {
         for (Log log : input.logs()) {
             costs.put(log.species().id(), priced ? passCost(input, log.species(), saw.kerf()) : PassCost.free());
         }
-        Allocation.Result<Optional<SawingPlan>> shared =
-                Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(input), sawyer(costs));
+        Map<SearchSpace, Allocation.Result<Optional<Found>>> results = new LinkedHashMap<>();
+        int[] done = {0};
+        for (SearchSpace each : LesserSpaces.within(space)) {
+            List<SearchSpace> lesser = LesserSpaces.of(each);
+            List<Allocation.Result<Optional<Found>>> before = results.entrySet().stream()
+                    .filter(result -> lesser.contains(result.getKey()))
+                    .map(Map.Entry::getValue)
+                    .toList();
+            Allocation.Sawyer<Optional<Found>> sawyer = sawyer(costs, each, done);
+            results.put(
+                    each,
+                    Allocation.share(input.logs().size(), need, worth, SURPLUS_SHARE, rounds(input), sawyer, before));
+        }
+        Allocation.Result<Optional<Found>> shared =
+                List.copyOf(results.values()).get(results.size() - 1);
 
         List<CompletableFuture<Optional<SawingPlan>>> bounded = new ArrayList<>();
         for (int i = 0; i < input.logs().size(); i++) {
-            Optional<SawingPlan> best = shared.cuts().get(i).pattern();
+            Optional<Found> best = shared.cuts().get(i).pattern();
             PassCost cost = cost(costs, i);
             bounded.add(CompletableFuture.supplyAsync(
-                    () -> best.map(found -> BestPattern.withBoundOffGrid(found, space, cost)), executor));
+                    () -> best.map(found -> BestPattern.withBoundOffGrid(found.plan(), found.space(), cost)),
+                    executor));
         }
         Map<String, OutOfDomainException> tooNarrow = new LinkedHashMap<>();
         List<LogPlan> logs = new ArrayList<>();
@@ -300,7 +318,8 @@ public final class Planner {
                 leftWhole = refused.map(OutOfDomainException::getMessage).orElseGet(() -> whyNotSawn(log.species()));
                 refused.filter(why -> why.parameter().equals(WIDTH)).ifPresent(why -> tooNarrow.put(log.id(), why));
             }
-            logs.add(logPlan(i, sawing, leftWhole, BoardFeet.tally(ofLog)));
+            SearchSpace among = shared.cuts().get(i).pattern().map(Found::space).orElse(space);
+            logs.add(logPlan(i, sawing, among, leftWhole, BoardFeet.tally(ofLog)));
         }
         if (!tooNarrow.isEmpty() && logs.stream().allMatch(log -> log.sawing().isEmpty())) {
             throw tooNarrow(tooNarrow);
@@ -324,6 +343,7 @@ public final class Planner {
         }
         return new Cuts(
                 shared,
+                results.size(),
                 logs,
                 works,
                 supply,
@@ -375,6 +395,8 @@ public final class Planner {
                         cuts.shared.worth(),
                         cuts.shared.bound(),
                         cuts.shared.rounds(),
+                        space,
+                        cuts.searches,
                         SURPLUS_SHARE,
                         priced ? uncounted(input) : List.of()),
                 work,
@@ -387,7 +409,7 @@ public final class Planner {
                 prospects,
                 ways,
                 cashFlow,
-                notes(priced));
+                notes(priced, cuts.searches));
     }
 
     /** What is sawn of one thing in one wood: in its unit, in board feet by trimmed length, and in the ends beyond it. */
@@ -455,6 +477,13 @@ public final class Planner {
                 LEAST_ROUNDS, Math.min(MOST_ROUNDS, SEARCHES / input.logs().size()));
     }
 
+    /** How many patterns of logs are sought at most. */
+    private static int mostPatterns(JobInput input) {
+        return rounds(input)
+                * input.logs().size()
+                * LesserSpaces.within(layoutSpace(input)).size();
+    }
+
     private int indexOf(String id) {
         for (int i = 0; i < items.size(); i++) {
             if (items.get(i).id().equals(id)) {
@@ -474,18 +503,22 @@ public final class Planner {
         return item.feetPerUnit() * perBoardFoot;
     }
 
-    private Allocation.Sawyer<Optional<SawingPlan>> sawyer(Map<String, PassCost> costs) {
-        int most = rounds(input) * input.logs().size();
-        int[] done = {0};
+    /**
+     * Saws the logs by the patterns of one space.
+     *
+     * @param done in its one cell, how many patterns have been sought
+     */
+    private Allocation.Sawyer<Optional<Found>> sawyer(Map<String, PassCost> costs, SearchSpace within, int[] done) {
+        int most = mostPatterns(input);
         return prices -> {
-            List<CompletableFuture<Allocation.Cut<Optional<SawingPlan>>>> searches = new ArrayList<>();
+            List<CompletableFuture<Allocation.Cut<Optional<Found>>>> searches = new ArrayList<>();
             for (int i = 0; i < input.logs().size(); i++) {
                 int log = i;
                 PassCost cost = cost(costs, log);
-                searches.add(CompletableFuture.supplyAsync(() -> cut(log, prices, cost), executor));
+                searches.add(CompletableFuture.supplyAsync(() -> cut(log, prices, within, cost), executor));
             }
-            List<Allocation.Cut<Optional<SawingPlan>>> cuts = new ArrayList<>();
-            for (CompletableFuture<Allocation.Cut<Optional<SawingPlan>>> search : searches) {
+            List<Allocation.Cut<Optional<Found>>> cuts = new ArrayList<>();
+            for (CompletableFuture<Allocation.Cut<Optional<Found>>> search : searches) {
                 cuts.add(joined(search));
                 progress.accept(++done[0], most);
             }
@@ -521,12 +554,12 @@ public final class Planner {
         return options;
     }
 
-    private Allocation.Cut<Optional<SawingPlan>> cut(int log, double[] prices, PassCost cost) {
+    private Allocation.Cut<Optional<Found>> cut(int log, double[] prices, SearchSpace within, PassCost cost) {
         List<PieceOption> options = options(log, prices);
         Optional<SawingPlan> found =
-                options.isEmpty() ? Optional.empty() : BestPattern.findAny(solids.get(log), saw, options, space, cost);
+                options.isEmpty() ? Optional.empty() : BestPattern.findAny(solids.get(log), saw, options, within, cost);
         if (found.isEmpty()) {
-            return new Allocation.Cut<>(found, Collections.nCopies(items.size(), 0.0), 0, 0);
+            return new Allocation.Cut<>(Optional.empty(), Collections.nCopies(items.size(), 0.0), 0, 0);
         }
         Species species = input.logs().get(log).species();
         Double[] made = new Double[items.size()];
@@ -536,7 +569,7 @@ public final class Planner {
             made[index] += items.get(index).amount(piece, green(items.get(index), species));
         }
         return new Allocation.Cut<>(
-                found,
+                found.map(plan -> new Found(plan, within)),
                 List.of(made),
                 found.get().proof().passCost(),
                 found.get().proof().bound());
@@ -600,7 +633,8 @@ public final class Planner {
         return List.copyOf(missing);
     }
 
-    private LogPlan logPlan(int index, Optional<SawingPlan> sawing, String leftWhole, BoardFeet tally) {
+    private LogPlan logPlan(
+            int index, Optional<SawingPlan> sawing, SearchSpace among, String leftWhole, BoardFeet tally) {
         Log log = input.logs().get(index);
         List<LogPlan.Scaled> scales = new ArrayList<>();
         for (String id : RULES) {
@@ -617,6 +651,7 @@ public final class Planner {
                 scales,
                 solid,
                 sawing,
+                among,
                 leftWhole,
                 tally,
                 sawing.map(plan -> plan.balance().lumber()).orElse(Volume.ZERO),
@@ -710,7 +745,7 @@ public final class Planner {
         return heaviest;
     }
 
-    private List<JobPlan.Note> notes(boolean priced) {
+    private List<JobPlan.Note> notes(boolean priced, int searches) {
         List<JobPlan.Note> notes = new ArrayList<>();
         notes.add(new JobPlan.Note(
                 "How the rings will lie in a piece is not known before the log is sawn: both faces are given the tangential"
@@ -720,7 +755,14 @@ public final class Planner {
                 "Each log's pattern is the best of its search space at the prices at which it was sawn. Which log gives what"
                         + " is a search by prices and exchanges; the bound beside its worth says what no choice exceeds. With few logs a"
                         + " piece wanted once or twice may come out short though a log could give it: ask for one more of it, or"
-                        + " for less beside it.",
+                        + " for less beside it."
+                        + (searches == 1
+                                ? ""
+                                : " More patterns allowed may lead that search to a poorer choice. So the job was planned "
+                                        + searches
+                                        + " times, once with all that it allows and else with fewer frames or turns, trims from the"
+                                        + " ends only, or no piece over-thick, as far as it allows more; the best choice was"
+                                        + " taken. Coarser grids of the first face and live sawing alone were not tried so."),
                 Sources.get("definition")));
         notes.add(new JobPlan.Note(
                 priced

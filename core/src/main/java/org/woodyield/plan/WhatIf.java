@@ -90,7 +90,7 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
                         "log", log, "", "one from which something is sawn", "left whole: " + one.leftWhole()));
         JobInput input = plan.input();
         Saw saw = sawing.saw();
-        SearchSpace space = Planner.layoutSpace(input);
+        SearchSpace space = one.space();
         boolean priced = plan.choice().unit().equals(input.currency());
         Function<Saw, PassCost> cost =
                 other -> priced ? Planner.passCost(input, one.log().species(), other.kerf()) : PassCost.free();

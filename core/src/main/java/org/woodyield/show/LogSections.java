@@ -146,7 +146,8 @@ final class LogSections {
                     + sawing.passes().size() + " passes; the log lies "
                     + lay(frame) + ", turned "
                     + NumberText.significant(frame.turnDegrees(), 4)
-                    + " degrees counter-clockwise seen from the small end. " + proof(sawing.proof())));
+                    + " degrees counter-clockwise seen from the small end. " + proof(sawing.proof())
+                    + ofALesserSpace(one)));
             if (limitedByWidthOfCut(sawing)) {
                 blocks.add(new Prose("The saw cuts " + sawing.saw().widthOfCut() + " wide, and this log is up to "
                         + words.lengths().near(sawing.widestOverBark())
@@ -202,6 +203,14 @@ final class LogSections {
                 + plan.choice().unit() + gap + "; " + proof.verdict().words() + ". "
                 + (proof.boundOffGrid().isPresent() ? costOfGrid(proof) : "") + "Search space: "
                 + proof.searchSpace();
+    }
+
+    /** Of a cut that was found where less was allowed. */
+    private String ofALesserSpace(LogPlan one) {
+        return one.space().equals(plan.choice().space())
+                ? ""
+                : " That is less than the job allows: this pattern comes from a search of less whose choice served all logs"
+                        + " together better.";
     }
 
     private String costOfGrid(Proof proof) {

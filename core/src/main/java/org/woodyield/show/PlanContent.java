@@ -293,6 +293,7 @@ final class PlanContent {
                 + choice.unit()
                 + " less its passes. No other way to saw these logs, among the patterns that were looked at, is"
                 + " worth more than " + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + "."
+                + searches(choice)
                 + (choice.uncounted().isEmpty() ? "" : " " + uncounted());
         List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build())));
         List<String> free = plan.input().pricedAtNothing();
@@ -303,6 +304,20 @@ final class PlanContent {
         }
         blocks.add(new Prose(better));
         return new Section("wanted", "What is wanted", blocks);
+    }
+
+    private String searches(JobPlan.Choice choice) {
+        if (choice.searches() == 1) {
+            return "";
+        }
+        long lesser = plan.logs().stream()
+                .filter(log -> log.sawing().isPresent() && !log.space().equals(choice.space()))
+                .count();
+        return " It is the best found by " + choice.searches()
+                + " searches: one of all patterns that the job allows, the"
+                + " others of less, since allowing more may lead such a search to less. "
+                + (lesser == 0 ? "No log is" : lesser == 1 ? "One log is" : lesser + " logs are")
+                + " sawn by a pattern from a search of less.";
     }
 
     private static Section cautions() {

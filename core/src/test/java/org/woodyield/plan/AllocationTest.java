@@ -1,6 +1,7 @@
 package org.woodyield.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +38,18 @@ class AllocationTest {
             sum += prices[i] * cut.amounts().get(i);
         }
         return sum;
+    }
+
+    private static List<Allocation.Cut<Integer>> best(List<List<Allocation.Cut<Integer>>> logs, double[] prices) {
+        List<Allocation.Cut<Integer>> best = new ArrayList<>();
+        for (List<Allocation.Cut<Integer>> cuts : logs) {
+            Allocation.Cut<Integer> one = cuts.get(0);
+            for (Allocation.Cut<Integer> cut : cuts) {
+                one = gain(cut, prices) > gain(one, prices) ? cut : one;
+            }
+            best.add(new Allocation.Cut<>(one.pattern(), one.amounts(), one.passCost(), gain(one, prices)));
+        }
+        return best;
     }
 
     private static double worth(List<Allocation.Cut<Integer>> cuts, double[] need, double[] worth) {
@@ -77,21 +90,38 @@ class AllocationTest {
             need[i] = 1 + random.nextInt(6);
             worth[i] = 1 + random.nextInt(4);
         }
-        Allocation.Result<Integer> result = Allocation.share(logs.size(), need, worth, SURPLUS, 6, prices -> {
-            List<Allocation.Cut<Integer>> best = new ArrayList<>();
-            for (List<Allocation.Cut<Integer>> cuts : logs) {
-                Allocation.Cut<Integer> one = cuts.get(0);
-                for (Allocation.Cut<Integer> cut : cuts) {
-                    one = gain(cut, prices) > gain(one, prices) ? cut : one;
-                }
-                best.add(new Allocation.Cut<>(one.pattern(), one.amounts(), one.passCost(), gain(one, prices)));
-            }
-            return best;
-        });
+        Allocation.Result<Integer> result =
+                Allocation.share(logs.size(), need, worth, SURPLUS, 6, prices -> best(logs, prices));
         double best = bestOfAll(logs, List.of(), need, worth);
         assertThat(result.worth()).isLessThanOrEqualTo(best + 1e-9);
         assertThat(best).isLessThanOrEqualTo(result.bound() + 1e-9);
         // What it says it is worth is what the chosen cuts are worth.
         assertThat(Math.abs(worth(result.cuts(), need, worth) - result.worth())).isLessThan(1e-9);
+    }
+
+    /** Even after one round of prices: what was known is a candidate. */
+    @Property(tries = 1000)
+    void whatIsFoundIsWorthNoLessThanAChoiceKnownBefore(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<List<Allocation.Cut<Integer>>> logs = logs(random);
+        double[] need = new double[ITEMS];
+        double[] worth = new double[ITEMS];
+        for (int i = 0; i < ITEMS; i++) {
+            need[i] = 1 + random.nextInt(6);
+            worth[i] = 1 + random.nextInt(4);
+        }
+        List<Allocation.Result<Integer>> before = new ArrayList<>();
+        for (int k = 0; k < 3; k++) {
+            List<Allocation.Cut<Integer>> known = new ArrayList<>();
+            logs.forEach(cuts -> known.add(cuts.get(random.nextInt(cuts.size()))));
+            before.add(new Allocation.Result<>(known, worth(known, need, worth), Double.POSITIVE_INFINITY, 1));
+        }
+        Allocation.Result<Integer> result =
+                Allocation.share(logs.size(), need, worth, SURPLUS, 1, prices -> best(logs, prices), before);
+        for (Allocation.Result<Integer> known : before) {
+            assertThat(result.worth()).isGreaterThanOrEqualTo(known.worth() - 1e-9);
+        }
+        assertThat(worth(result.cuts(), need, worth)).isCloseTo(result.worth(), within(1e-9));
+        assertThat(result.worth()).isLessThanOrEqualTo(result.bound() + 1e-9);
     }
 }
