@@ -69,6 +69,21 @@ final class Problems {
         }
     }
 
+    /** Takes over what was noted elsewhere; the rows that want a column that a table lacks are counted together. */
+    void addAll(Problems others) {
+        others.found.stream()
+                .filter(problem -> others.lacking.values().stream()
+                        .noneMatch(lack -> lack.problem().equals(problem)))
+                .forEach(this::add);
+        others.lacking.forEach((column, lack) -> {
+            Lack here = lacking.computeIfAbsent(column, key -> {
+                add(lack.problem());
+                return new Lack(lack.problem(), new TreeSet<>());
+            });
+            here.rows().addAll(lack.rows());
+        });
+    }
+
     boolean isEmpty() {
         return found.isEmpty();
     }

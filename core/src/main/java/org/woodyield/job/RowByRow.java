@@ -1,6 +1,5 @@
 package org.woodyield.job;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,14 +10,16 @@ final class RowByRow {
 
     private static final int SHOWN = 20;
 
+    private final String file;
     private final List<Table.Row> rows;
-    private final List<Problem> refused;
+    private final Problems refused;
     private final int count;
 
-    private RowByRow(List<Table.Row> rows, List<Problem> refused) {
+    private RowByRow(String file, List<Table.Row> rows, Problems refused) {
+        this.file = file;
         this.rows = rows;
-        this.refused = new ArrayList<>(refused);
-        count = rows.size() + refused.size();
+        this.refused = refused;
+        count = rows.size() + refused.inOrder().size();
     }
 
     /**
@@ -38,7 +39,7 @@ final class RowByRow {
         if (rows.isEmpty() || found.stream().anyMatch(problem -> !problem.ofOneRow())) {
             ofTable.stopIfAny();
         }
-        return new RowByRow(rows, found);
+        return new RowByRow(file, rows, ofTable);
     }
 
     /** Whether the table has one of these columns. */
@@ -54,15 +55,16 @@ final class RowByRow {
     /** Gives on what each row says, one after the other; those that cannot be used are left out. */
     <T> void read(Function<Table.Row, Optional<T>> meaning, Taker<? super T> taker) {
         for (Table.Row row : rows) {
-            Problems ofRow = new Problems();
-            Optional<T> one = meaning.apply(row.with(ofRow));
-            if (one.isPresent() && ofRow.isEmpty()) {
-                taker.take(one.get(), row.line());
-            } else {
-                refused.addAll(ofRow.inOrder());
-            }
+            readAt(row, meaning).ifPresent(value -> taker.take(value, row.line()));
         }
-        refused.sort(Comparator.comparingInt(Problem::line));
+    }
+
+    /** Reads what a row says, alone or with others; what is wrong is told at this row. */
+    <T> Optional<T> readAt(Table.Row row, Function<Table.Row, Optional<T>> meaning) {
+        Problems ofRow = new Problems();
+        Optional<T> one = meaning.apply(row.with(ofRow));
+        refused.addAll(ofRow);
+        return ofRow.isEmpty() ? one : Optional.empty();
     }
 
     /** How many rows there are, good or bad. */
@@ -72,7 +74,7 @@ final class RowByRow {
 
     /** What is wrong with the rows that were left out, in the order of the table. */
     List<Problem> refused() {
-        return List.copyOf(refused);
+        return refused.inOrder().stream().sorted(Comparator.comparingInt(Problem::line)).toList();
     }
 
     /**
@@ -81,17 +83,39 @@ final class RowByRow {
      * @param where where all of them are written, if they are
      */
     void tell(Terminal terminal, Optional<String> where) {
-        refused.stream().limit(SHOWN).forEach(problem -> terminal.say(problem.toString()));
-        if (refused.size() > SHOWN) {
-            terminal.say((refused.size() - SHOWN) + " more problems"
+        refused().stream().limit(SHOWN).forEach(problem -> terminal.say(problem.toString()));
+        int all = refused().size();
+        if (all > SHOWN) {
+            terminal.say((all - SHOWN) + " more problems"
                     + where.map(file -> ", all in " + file).orElse("; --out FOLDER writes all of them"));
         }
+    }
+
+    /**
+     * Names all of the bad rows.
+     *
+     * @param used how many rows the result rests on
+     * @return how many rows were left out, in a sentence; nothing where all are used
+     * @throws BadInputException if none is
+     */
+    Optional<String> tellAll(Terminal terminal, int used) {
+        refused().forEach(problem -> terminal.say(problem.toString()));
+        if (used == 0) {
+            throw new BadInputException("no row of " + file + " can be used");
+        }
+        return used == count ? Optional.empty() : Optional.of(leftOut(used));
+    }
+
+    private String leftOut(int used) {
+        int out = count - used;
+        return out + " of " + count + " rows of " + file + " could not be used and " + (out == 1 ? "is" : "are")
+                + " left out; the messages say why.";
     }
 
     /** The rows that were left out, as a file. */
     byte[] refusedTable() {
         OutputTable table = new OutputTable("line", "column", "value", "allowed", "remedy");
-        for (Problem problem : refused) {
+        for (Problem problem : refused()) {
             table.row()
                     .number(problem.line())
                     .text(problem.column())

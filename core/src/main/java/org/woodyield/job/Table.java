@@ -62,9 +62,9 @@ final class Table {
             return columns.stream().anyMatch(column -> places.containsKey(column.name()));
         }
 
-        /** This row with its problems noted elsewhere; each then tells of itself, also where a column is missing. */
+        /** This row with its problems noted elsewhere. */
         Row with(Problems elsewhere) {
-            return new Row(file, line, 0, places, cells, elsewhere);
+            return new Row(file, line, headerLine, places, cells, elsewhere);
         }
 
         Cell cell(String column) {

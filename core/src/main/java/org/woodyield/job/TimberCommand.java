@@ -2,15 +2,8 @@ package org.woodyield.job;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.woodyield.log.BarkRatio;
-import org.woodyield.log.MeasuredStem;
-import org.woodyield.log.StemPoint;
 import org.woodyield.lumber.Product.Size;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
@@ -30,15 +23,6 @@ import picocli.CommandLine.ParseResult;
 final class TimberCommand implements Subcommand {
 
     private static final Answer ANSWER = new Answer("timber", "timber.txt", "timber-trees.csv", "the trees stand in");
-    private static final String ID = "id";
-    private static final String HEIGHT = "height";
-    private static final String DIAMETER = "diameter";
-    private static final List<Table.Column> COLUMNS = Stream.of(
-                    List.of(Table.Column.required(ID)),
-                    StandingTree.COLUMNS,
-                    List.of(Table.Column.optional(HEIGHT), Table.Column.optional(DIAMETER)))
-            .flatMap(List::stream)
-            .toList();
     private static final Length LONGEST = Length.millimetres(30_000);
     private static final Domain WANE = new Domain("", "%", 0, 50, "wane of two edges meets at half the side");
 
@@ -53,8 +37,9 @@ final class TimberCommand implements Subcommand {
                 .argument("SIZE", "Green size of the timber, such as 8x8 (in inches, full) or '200 mm x 200 mm'.")
                 .argumentIfAny(
                         "TREES",
-                        "Table of trees: " + ID + ", " + StandingTree.WORDS + ". Or stems measured inside bark: " + ID
-                                + ", " + HEIGHT + ", " + DIAMETER
+                        "Table of trees: " + TimberTable.ID + ", " + StandingTree.WORDS
+                                + ". Or stems measured inside bark: " + TimberTable.ID
+                                + ", " + TimberTable.HEIGHT + ", " + TimberTable.DIAMETER
                                 + ", two rows or more for each from the ground up; the tip may be one, with 0 in; with "
                                 + StandingTree.BARK_RATIO + " a diameter is one outside bark."
                                 + " Without it only what the timber needs is told.")
@@ -84,9 +69,10 @@ final class TimberCommand implements Subcommand {
         Length kerf = arguments.lengthOrNone("--kerf", "3/8 in", Length.inches(2));
         Optional<Double> wane = arguments.cell("--wane", "25 %").quantity(Units.PERCENT, WANE);
         String table = given.matchedPositionalValue(1, "");
-        List<String> remarks = new ArrayList<>();
-        List<Tree> trees = table.isEmpty() ? List.of() : trees(table, remarks, problems);
         problems.stopIfAny();
+        List<String> remarks = new ArrayList<>();
+        List<String> basis = new ArrayList<>();
+        List<Tree> trees = table.isEmpty() ? List.of() : TimberTable.read(table, terminal, remarks, basis);
         double share = wane.orElseThrow() / 100;
         SquaredTimber timber =
                 new SquaredTimber(size.orElseThrow().width(), size.orElseThrow().thickness(), new Wane(share, share));
@@ -104,10 +90,12 @@ final class TimberCommand implements Subcommand {
         remarks.forEach(terminal::say);
         refusals.forEach(terminal::say);
         TimberSheet sheet = new TimberSheet(wanted, asked);
-        List<String> basis = new ArrayList<>();
-        basis.add(
-                "Of a tree without its bark the stem below 17.3 ft is taken as no thicker than there; measured stems are"
-                        + " straight between the places measured.");
+        if (!table.isEmpty()) {
+            basis.add(
+                    0,
+                    "Of a tree without its bark the stem below 17.3 ft is taken as no thicker than there; measured"
+                            + " stems are straight between the places measured.");
+        }
         remarks.forEach(words -> basis.add(words + "."));
         if (!refusals.isEmpty()) {
             basis.add(refusals.size() + (refusals.size() == 1 ? " tree" : " trees")
@@ -122,69 +110,5 @@ final class TimberCommand implements Subcommand {
                 () -> sheet.workings(
                         Sources.get("command-line"),
                         new Source("trees", Standing.GIVEN, "", "From the table " + Sheets.file(table), "", "")));
-    }
-
-    /** By form class, or measured at several heights; in the order in which they first stand. */
-    private static List<Tree> trees(String name, List<String> remarks, Problems problems) throws IOException {
-        Map<String, List<StemPoint>> measured = new LinkedHashMap<>();
-        Map<String, Table.Row> rows = new LinkedHashMap<>();
-        List<Tree> trees = new ArrayList<>();
-        for (Table.Row row : Sheets.rows(
-                name,
-                COLUMNS,
-                ID + ", " + StandingTree.BREAST_HEIGHT + ", " + StandingTree.FORM_CLASS,
-                "a row for each tree",
-                problems)) {
-            Optional<String> id = row.cell(ID).words("a name for the tree");
-            if (id.isEmpty()) {
-                continue;
-            }
-            boolean byPlaces =
-                    row.cellIfAny(HEIGHT).isPresent() || row.cellIfAny(DIAMETER).isPresent();
-            Table.Row earlier = rows.putIfAbsent(id.get(), row);
-            if (earlier != null && !(byPlaces && measured.containsKey(id.get()))) {
-                row.cell(ID)
-                        .refuse(
-                                "each tree once, or several places of a measured stem",
-                                "it stands in line " + earlier.line() + " already; rename one of the two");
-                continue;
-            }
-            if (byPlaces) {
-                place(row)
-                        .ifPresent(point -> measured.computeIfAbsent(id.get(), key -> new ArrayList<>())
-                                .add(point));
-            } else {
-                StandingTree.read(row::cell).ifPresent(stem -> trees.add(new Tree(id.get(), stem)));
-            }
-        }
-        measured.forEach((id, points) -> {
-            try {
-                MeasuredStem stem = MeasuredStem.withoutSwellings(points);
-                trees.add(new Tree(id, stem));
-                Swellings.words("Tree " + id, points, stem).ifPresent(remarks::add);
-            } catch (OutOfDomainException e) {
-                Table.Row row = rows.get(id);
-                if (row != null) {
-                    row.cell(DIAMETER).refuse(e);
-                }
-            }
-        });
-        List<String> order = List.copyOf(rows.keySet());
-        trees.sort(Comparator.comparingInt(tree -> order.indexOf(tree.id())));
-        return trees;
-    }
-
-    private static Optional<StemPoint> place(Table.Row row) {
-        Optional<Length> height = row.cell(HEIGHT).lengthOrNoneUpTo(StandingTree.HIGHEST, "measure from the ground");
-        Optional<Length> wide = row.cell(DIAMETER).lengthOrNoneUpTo(StandingTree.WIDEST, "check the unit");
-        Cell ratio = row.cell(StandingTree.BARK_RATIO);
-        Optional<BarkRatio> bark = StandingTree.barkRatio(ratio);
-        if (height.isEmpty() || wide.isEmpty() || ratio.isUnread(bark)) {
-            return Optional.empty();
-        }
-        double across = wide.get().toInches();
-        return Optional.of(new StemPoint(
-                height.get().toFeet(),
-                bark.isPresent() && across > 0 ? bark.get().inside(across) : across));
     }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.woodyield.log.BarkRatio;
 import org.woodyield.log.FormClass;
 import org.woodyield.log.MeasuredTree;
@@ -108,7 +110,7 @@ final class TreesCommand implements Subcommand {
         }
         List<String> basis = new ArrayList<>();
         Optional<BarkRatio> bark =
-                barkGiven ? bark(given.matchedOptionValue("--bark", ""), basis, problems) : Optional.empty();
+                barkGiven ? bark(given.matchedOptionValue("--bark", ""), basis, problems, terminal) : Optional.empty();
         List<Tree> trees = new ArrayList<>();
         if (!table.isEmpty()) {
             problems.stopIfAny();
@@ -116,8 +118,9 @@ final class TreesCommand implements Subcommand {
         } else if (option.isPresent()) {
             tree("1", column -> arguments.cell("--" + column, ""), bark).ifPresent(trees::add);
         }
-        List<MeasuredTree> felled =
-                felledGiven ? felled(given.matchedOptionValue("--felled", ""), problems) : MeasuredTree.blackCherry();
+        List<MeasuredTree> felled = felledGiven
+                ? felled(given.matchedOptionValue("--felled", ""), basis, problems, terminal)
+                : MeasuredTree.blackCherry();
         problems.stopIfAny();
         String words = felledGiven
                 ? felled.size() + " trees of " + Sheets.file(given.matchedOptionValue("--felled", ""))
@@ -167,15 +170,7 @@ final class TreesCommand implements Subcommand {
                     return id.flatMap(known -> tree(known, row::cell, bark));
                 },
                 (tree, line) -> trees.add(tree));
-        table.refused().forEach(problem -> terminal.say(problem.toString()));
-        int out = table.count() - trees.size();
-        if (trees.isEmpty()) {
-            throw new BadInputException("no row of " + Sheets.file(name) + " can be used");
-        }
-        if (out > 0) {
-            basis.add(out + " of " + table.count() + " rows of " + Sheets.file(name) + " could not be used and "
-                    + (out == 1 ? "is" : "are") + " left out; the messages say why.");
-        }
+        table.tellAll(terminal, trees.size()).ifPresent(basis::add);
     }
 
     private static Optional<Tree> tree(String id, Function<String, Cell> cells, Optional<BarkRatio> bark) {
@@ -221,64 +216,91 @@ final class TreesCommand implements Subcommand {
                 ratio.or(() -> bark)));
     }
 
-    private static List<MeasuredTree> felled(String name, Problems problems) throws IOException {
-        List<MeasuredTree> felled = new ArrayList<>();
+    /** A row that cannot be used is named and counted, and it is said that the equation rests on the others alone. */
+    private static List<MeasuredTree> felled(String name, List<String> basis, Problems problems, Terminal terminal)
+            throws IOException {
         String columns = BREAST_HEIGHT + ", " + HEIGHT + ", " + VOLUME;
-        for (Table.Row row : Sheets.rows(name, FELLED_COLUMNS, columns, "a row for each felled tree", problems)) {
-            Optional<Length> breast = row.cell(BREAST_HEIGHT).lengthUpTo(StandingTree.WIDEST, "check the unit");
-            Optional<Length> height = row.cell(HEIGHT).lengthUpTo(StandingTree.HIGHEST, "check the unit");
-            Optional<Double> volume = row.cell(VOLUME).quantity(Units.CUBIC_FEET, VOLUMES);
-            if (breast.isPresent() && height.isPresent() && volume.isPresent()) {
-                try {
-                    felled.add(new MeasuredTree(
-                            breast.get().toInches(), height.get().toFeet(), volume.get()));
-                } catch (OutOfDomainException e) {
-                    row.cell(e.parameter().equals("height") ? HEIGHT : BREAST_HEIGHT)
-                            .refuse(e);
-                }
-            }
-        }
-        if (!felled.isEmpty()) {
-            try {
-                StemVolumeEquation.fit(felled);
-            } catch (OutOfDomainException e) {
-                problems.add(Sheets.file(name), 0, "", e.parameter() + ": " + e.value(), e.limits(), e.remedy());
-            }
+        RowByRow table = RowByRow.of(
+                Sheets.file(name),
+                Sheets.text(name, columns),
+                FELLED_COLUMNS,
+                "a row for each felled tree",
+                "add the trees");
+        List<MeasuredTree> felled = new ArrayList<>();
+        table.read(TreesCommand::felledTree, (tree, line) -> felled.add(tree));
+        Optional<String> leftOut = table.tellAll(terminal, felled.size());
+        leftOut.ifPresent(words -> basis.add(words + " The equation is fitted to the others alone."));
+        try {
+            StemVolumeEquation.fit(felled);
+        } catch (OutOfDomainException e) {
+            problems.add(Sheets.file(name), 0, "", e.parameter() + ": " + e.value(), e.limits(), remedy(e, leftOut));
         }
         return felled;
     }
 
-    private static Optional<BarkRatio> bark(String name, List<String> basis, Problems problems) throws IOException {
-        List<Double> outside = new ArrayList<>();
-        List<Double> inside = new ArrayList<>();
-        for (Table.Row row :
-                Sheets.rows(name, BARK_COLUMNS, OUTSIDE + ", " + INSIDE, "a row for each place", problems)) {
-            Optional<Length> over = row.cell(OUTSIDE).lengthUpTo(StandingTree.WIDEST, "check the unit");
-            Optional<Length> under = over.flatMap(
-                    most -> row.cell(INSIDE).lengthUpTo(most, "inside bark it is no more than outside; check the two"));
-            if (over.isPresent() && under.isPresent()) {
-                outside.add(over.get().toInches());
-                inside.add(under.get().toInches());
-            }
-        }
-        if (outside.isEmpty()) {
+    /** Where rows are left out, mending them may be remedy enough. */
+    private static String remedy(OutOfDomainException refusal, Optional<String> leftOut) {
+        return Stream.concat(
+                        leftOut.map(words -> "mend the rows that are left out").stream(), Stream.of(refusal.remedy()))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", or "));
+    }
+
+    private static Optional<MeasuredTree> felledTree(Table.Row row) {
+        Optional<Length> breast = row.cell(BREAST_HEIGHT).lengthUpTo(StandingTree.WIDEST, "check the unit");
+        Optional<Length> height = row.cell(HEIGHT).lengthUpTo(StandingTree.HIGHEST, "check the unit");
+        Optional<Double> volume = row.cell(VOLUME).quantity(Units.CUBIC_FEET, VOLUMES);
+        if (breast.isEmpty() || height.isEmpty() || volume.isEmpty()) {
             return Optional.empty();
         }
+        try {
+            return Optional.of(
+                    new MeasuredTree(breast.get().toInches(), height.get().toFeet(), volume.get()));
+        } catch (OutOfDomainException e) {
+            row.cell(e.parameter().equals("height") ? HEIGHT : BREAST_HEIGHT).refuse(e);
+            return Optional.empty();
+        }
+    }
+
+    /** Two diameters at one place, in inches. */
+    private record Pair(double outside, double inside) {}
+
+    private static Optional<Pair> pair(Table.Row row) {
+        Optional<Length> over = row.cell(OUTSIDE).lengthUpTo(StandingTree.WIDEST, "check the unit");
+        return over.flatMap(most -> row.cell(INSIDE)
+                .lengthUpTo(most, "inside bark it is no more than outside; check the two")
+                .map(under -> new Pair(most.toInches(), under.toInches())));
+    }
+
+    /** A row that cannot be used is named and counted, and it is said that the ratio rests on the others alone. */
+    private static Optional<BarkRatio> bark(String name, List<String> basis, Problems problems, Terminal terminal)
+            throws IOException {
+        RowByRow table = RowByRow.of(
+                Sheets.file(name),
+                Sheets.text(name, OUTSIDE + ", " + INSIDE),
+                BARK_COLUMNS,
+                "a row for each place",
+                "add the places");
+        List<Pair> pairs = new ArrayList<>();
+        table.read(TreesCommand::pair, (pair, line) -> pairs.add(pair));
+        Optional<String> leftOut = table.tellAll(terminal, pairs.size());
         BarkRatio ratio;
         try {
             ratio = BarkRatio.fit(
-                    outside.stream().mapToDouble(x -> x).toArray(),
-                    inside.stream().mapToDouble(x -> x).toArray());
+                    pairs.stream().mapToDouble(Pair::outside).toArray(),
+                    pairs.stream().mapToDouble(Pair::inside).toArray());
         } catch (OutOfDomainException e) {
-            problems.add(Sheets.file(name), 0, "", e.value(), e.limits(), e.remedy());
+            problems.add(Sheets.file(name), 0, "", e.value(), e.limits(), remedy(e, leftOut));
             return Optional.empty();
         }
         basis.add("Bark: ratio " + NumberText.significant(ratio.ratio(), 4) + ", fitted by least squares to your "
-                + outside.size() + (outside.size() == 1 ? " pair" : " pairs")
+                + pairs.size() + (pairs.size() == 1 ? " pair" : " pairs")
                 + " of diameters; of the stem with its bark "
                 + NumberText.fixed(ratio.percentOfStem(), 1) + " % is bark, beside the wood's volume "
                 + NumberText.fixed(ratio.percentOfWood(), 1)
-                + " %. It is taken for trees that have none of their own.");
+                + " %. It is taken for trees that have none of their own."
+                + leftOut.map(words -> " " + words + " The ratio is fitted to the others alone.")
+                        .orElse(""));
         return Optional.of(ratio);
     }
 }

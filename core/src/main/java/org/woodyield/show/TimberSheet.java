@@ -68,7 +68,7 @@ public record TimberSheet(TimberTrees wanted, List<Tree> trees) {
     /**
      * As plain text.
      *
-     * @param basis sentences on where the diameters come from
+     * @param basis sentences on where the diameters come from; none where no trees are asked about
      * @return lines of no more than 100 characters unless the table cannot be narrower, each with its line end
      * @throws org.woodyield.measure.OutOfDomainException if a profile does not reach to the end of the first log
      */
@@ -84,17 +84,25 @@ public record TimberSheet(TimberTrees wanted, List<Tree> trees) {
                 + " stem need more.");
         Section needs = new Section("need", "What it needs", List.of(new Points(need)));
         String title = "Timber " + size(timber) + " from standing trees";
-        if (trees.isEmpty()) {
+        if (trees.isEmpty() && basis.isEmpty()) {
             return PlanText.of(title, List.of(), List.of(needs));
         }
         List<String> counted = new ArrayList<>();
-        counted.add(sharp.holding(trees).size() + " of " + trees.size() + " give it with square edges, "
-                + wanted.holding(trees).size() + " with that wane.");
+        counted.add(
+                trees.isEmpty()
+                        ? "No tree could be asked."
+                        : sharp.holding(trees).size() + " of " + trees.size() + " give it with square edges, "
+                                + wanted.holding(trees).size() + " with that wane.");
         counted.add("Logs of " + wanted.length().inFeet(4, Rounding.HALF_UP) + ", one above the other from a stump of "
                 + wanted.stump().inFeet(4, Rounding.HALF_UP) + "; each cut takes "
                 + wanted.kerf().inInches(64, Rounding.HALF_UP) + ".");
         counted.addAll(basis);
-        Section given = new Section("trees", "Which trees give it", List.of(new Tabular(table()), new Points(counted)));
+        List<Block> blocks = new ArrayList<>();
+        if (!trees.isEmpty()) {
+            blocks.add(new Tabular(table()));
+        }
+        blocks.add(new Points(counted));
+        Section given = new Section("trees", "Which trees give it", blocks);
         return PlanText.of(title, List.of(), List.of(needs, given));
     }
 

@@ -101,8 +101,9 @@ class TimberCommandTest {
                 C,20 in,80 %,97.3 ft,0.7
                 """);
         Run run = Run.of("timber", "8x8", trees, "--length", "20 ft");
-        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.code()).isEqualTo(Main.DONE);
         assertThat(run.err()).contains("line 4, bark-ratio: '0.7'", "0 to 2 in");
+        assertThat(run.out()).contains("1 of 3 rows of trees.csv could not be used and is left out");
         String good = table("""
                 id,breast-height,form-class,total-height,bark-ratio
                 A,20 in,80 %,97.3 ft,
@@ -148,9 +149,13 @@ class TimberCommandTest {
     void aColumnThatEachRowWantsIsToldOnce() throws IOException {
         String trees = table("id,form-class\nA,78 %\nB,80 %\n");
         assertThat(Run.of("timber", "8x8", trees).problems())
-                .singleElement()
-                .asString()
-                .contains("trees.csv, line 1, breast-height: ", "the column is missing; add it", "2 rows want it");
+                .hasSize(2)
+                .anySatisfy(line -> assertThat(line)
+                        .contains(
+                                "trees.csv, line 1, breast-height: ",
+                                "the column is missing; add it",
+                                "2 rows want it"))
+                .anySatisfy(line -> assertThat(line).endsWith("no row of trees.csv can be used"));
     }
 
     @Test
@@ -161,5 +166,53 @@ class TimberCommandTest {
                 .containsPattern("F form class 78 % From the table trees.csv")
                 .contains("Height of the stump and length of the log together [derived]")
                 .containsPattern("w width 8 in Given on the command line");
+    }
+
+    @Test
+    void aRowThatCannotBeUsedIsNamedAndCountedAndTheOthersAreTold() throws IOException {
+        String trees =
+                table("id,breast-height,form-class\nA,16,78 %\nB,16 in,78 %\nB,30 in,78 %\nC,8 in\nD,20 in,78 %\n");
+        Run run = Run.of("timber", "8x8", trees);
+        assertThat(run.code()).isEqualTo(Main.DONE);
+        assertThat(run.err())
+                .contains("trees.csv, line 2, breast-height: '16'", "trees.csv, line 4, id: 'B'", "trees.csv, line 5:");
+        // 78 % of 16 in and of 20 in; a tree is told once.
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("3 of 5 rows of trees.csv could not be used and are left out; the messages say why.")
+                .contains("2 of 2 give it with square edges", "12.48", "15.60")
+                .doesNotContain("23.40");
+    }
+
+    @Test
+    void aMeasuredStemThatLacksOneOfItsPlacesIsLeftOutWhole() throws IOException {
+        // Without its middle the first stem would be straight, 11.4 in thick at 13 ft, and give a timber.
+        String trees = table("""
+                id,height,diameter
+                neck,0 ft,12 in
+                neck,10 ft,nine
+                neck,50 ft,10 in
+                just,0 ft,12.7 in
+                just,50 ft,7.7 in
+                gap,0 ft,12.7 in
+                gap,,
+                gap,50 ft,7.7 in
+                """);
+        Run run = Run.of("timber", "8x8", trees, "--length", "12 ft");
+        assertThat(run.code()).isEqualTo(Main.DONE);
+        assertThat(run.err()).contains("line 3, diameter: 'nine'", "line 8, height");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("1 of 1 give it with square edges")
+                .contains("Tree neck is left out whole", "Tree gap is left out whole")
+                .contains("6 of 8 rows of trees.csv could not be used")
+                .doesNotContain("A row whose name cannot be read");
+        String nameless = table("id,height,diameter\njust,0 ft,12.7 in\n,10 ft,8 in\njust,50 ft,7.7 in\n");
+        assertThat(Run.of("timber", "8x8", nameless, "--length", "12 ft").out().replaceAll("\\s+", " "))
+                .contains("1 of 3 rows", "A row whose name cannot be read may be a place of a measured stem");
+    }
+
+    @Test
+    void whereNoTreeCanBeAskedTheResultSaysSo() throws IOException {
+        Run run = Run.of("timber", "8x8", table("id,breast-height,form-class\nA,16 in,78 %\n"), "--length", "20 ft");
+        assertThat(run.out()).contains("No tree could be asked.", "1 tree of the table could not be asked");
     }
 }

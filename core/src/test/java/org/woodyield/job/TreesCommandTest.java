@@ -150,4 +150,61 @@ class TreesCommandTest {
                 .contains("From the table trees.csv")
                 .doesNotContain("Given on the command line");
     }
+
+    @Test
+    void aFelledTreeThatCannotBeUsedIsLeftOutOfTheFitWhichSaysSo() throws IOException {
+        String good = "10 in,60 ft,6 ft3\n11 in,62 ft,7.6 ft3\n12 in,64 ft,9.1 ft3\n13 in,60 ft,10.3 ft3\n";
+        String table =
+                table("felled.csv", "breast-height,height,volume\n" + good + "14 in,65 ft,much\n15,66 ft,14 ft3\n");
+        Run run = Run.of("trees", "--felled", table, "--breast-height", "12 in", "--total-height", "62 ft");
+        assertThat(run.code()).isEqualTo(Main.DONE);
+        assertThat(run.err()).contains("felled.csv, line 6, volume: 'much'", "felled.csv, line 7, breast-height: '15'");
+        assertThat(flat(run.out()))
+                .contains("fitted to 4 trees of felled.csv")
+                .contains("2 of 6 rows of felled.csv could not be used and are left out; the messages say why. The"
+                        + " equation is fitted to the others alone.");
+        // The fit that is told is the one of the good rows, number for number.
+        Run alone = Run.of(
+                "trees",
+                "--felled",
+                table("felled.csv", "breast-height,height,volume\n" + good),
+                "--breast-height",
+                "12 in",
+                "--total-height",
+                "62 ft");
+        assertThat(run.out().lines().filter(line -> line.contains("ln V")).toList())
+                .isNotEmpty()
+                .isEqualTo(alone.out()
+                        .lines()
+                        .filter(line -> line.contains("ln V"))
+                        .toList());
+        Run few = Run.of(
+                "trees",
+                "--felled",
+                table(
+                        "few.csv",
+                        "breast-height,height,volume\n12 in,70 ft,20 ft3\n13 in,70 ft,0.6 m3\n14 in,70 ft,x\n"));
+        assertThat(few.code()).isEqualTo(Main.INPUT);
+        assertThat(few.err())
+                .contains(
+                        "few.csv, line 4, volume: 'x'",
+                        "at least 3",
+                        "mend the rows that are left out, or measure more");
+        Run none = Run.of("trees", "--felled", table("none.csv", "breast-height,height,volume\n12,70,20\n"));
+        assertThat(none.code()).isEqualTo(Main.INPUT);
+        assertThat(none.err()).contains("none.csv, line 2, breast-height", "no row of none.csv can be used");
+    }
+
+    @Test
+    void aPairThatCannotBeUsedIsLeftOutOfTheBarkRatioWhichSaysSo() throws IOException {
+        String bark = table("bark.csv", "outside,inside\n10 in,9 in\n12 in,12.5 in\n20 in,18 in\n14 in\n");
+        Run run = Run.of("trees", "--bark", bark, "--breast-height", "14 in");
+        assertThat(run.code()).isEqualTo(Main.DONE);
+        assertThat(run.err()).contains("bark.csv, line 3, inside: '12.5 in'", "bark.csv, line 5:");
+        assertThat(flat(run.out()))
+                .contains("ratio 0.9, fitted by least squares to your 2 pairs", "14.0 12.6")
+                .contains(
+                        "2 of 4 rows of bark.csv could not be used and are left out; the messages say why. The ratio is"
+                                + " fitted to the others alone.");
+    }
 }
