@@ -74,7 +74,9 @@ final class RowByRow {
 
     /** What is wrong with the rows that were left out, in the order of the table. */
     List<Problem> refused() {
-        return refused.inOrder().stream().sorted(Comparator.comparingInt(Problem::line)).toList();
+        return refused.inOrder().stream()
+                .sorted(Comparator.comparingInt(Problem::line))
+                .toList();
     }
 
     /**

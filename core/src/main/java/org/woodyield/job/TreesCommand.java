@@ -16,6 +16,7 @@ import org.woodyield.log.StemVolumeEquation;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.measure.Rounding;
 import org.woodyield.show.NumberText;
 import org.woodyield.show.TreeSheet;
 import org.woodyield.show.TreeSheet.Tree;
@@ -53,6 +54,7 @@ final class TreesCommand implements Subcommand {
     private static final List<Table.Column> BARK_COLUMNS =
             List.of(Table.Column.required(OUTSIDE), Table.Column.required(INSIDE));
     private static final Domain COUNT = new Domain("", "", 0.5, 12, "16-ft logs, halves and other parts allowed");
+    private static final double LOG_FEET = 16;
     private static final Domain VOLUMES = Domain.of("", "ft3", 0.001, 1e5);
 
     @Override
@@ -195,6 +197,17 @@ final class TreesCommand implements Subcommand {
                 || formCell.isUnread(percent)
                 || upperCell.isUnread(upper)
                 || ratioCell.isUnread(ratio)) {
+            return Optional.empty();
+        }
+        if (logs.isPresent()
+                && height.isPresent()
+                && !(logs.get() * LOG_FEET < height.get().toFeet())) {
+            logsCell.refuse(
+                    "fewer than "
+                            + NumberText.significant(
+                                    Rounding.DOWN.toStep(height.get().toFeet() / LOG_FEET, 0.01), 4)
+                            + " logs of 16 ft, which would reach the tip of a tree of " + heightCell.text(),
+                    "count the logs up to the least diameter of use, or mend " + TOTAL_HEIGHT);
             return Optional.empty();
         }
         double inches = breast.get().toInches();

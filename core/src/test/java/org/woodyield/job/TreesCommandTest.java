@@ -207,4 +207,21 @@ class TreesCommandTest {
                         "2 of 4 rows of bark.csv could not be used and are left out; the messages say why. The ratio is"
                                 + " fitted to the others alone.");
     }
+
+    @Test
+    void moreLogsThanStandInTheHeightAreRefused() throws IOException {
+        // 20 ft are one log of 16 ft and a quarter of one.
+        Run one = Run.of("trees", "--breast-height", "16 in", "--logs", "8", "--total-height", "20 ft");
+        assertThat(one.code()).isEqualTo(Main.INPUT);
+        assertThat(one.err())
+                .contains(
+                        "--logs: '8'", "fewer than 1.25 logs of 16 ft", "tip of a tree of 20 ft", "mend total-height");
+        String trees = table(
+                "trees.csv",
+                "id,breast-height,logs,total-height\nA,16 in,8,20 ft\nB,16 in,5,80 ft\nC,16 in,4.5,80 ft\n");
+        Run run = Run.of("trees", trees);
+        assertThat(run.code()).isEqualTo(Main.DONE);
+        assertThat(run.err()).contains("line 2, logs: '8'", "line 3, logs: '5'").doesNotContain("line 4");
+        assertThat(run.out()).contains("2 of 3 rows");
+    }
 }
