@@ -9,6 +9,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,11 +61,16 @@ final class PlanFolder {
             if (parent == null) {
                 throw refused(name, "is the root", "choose another folder");
             }
-            if (!Files.isDirectory(parent)) {
-                throw refused(name, "has no folder above it: " + parent, "make that folder first");
+            // Folders above that are missing are made when there is something to write.
+            Path above = parent;
+            while (!Files.exists(above, LinkOption.NOFOLLOW_LINKS) && above.getParent() != null) {
+                above = above.getParent();
             }
-            if (!Files.isWritable(parent)) {
-                throw refused(name, "cannot be written: no permission in " + parent, "choose another folder");
+            if (!Files.isDirectory(above)) {
+                throw refused(name, "would stand below " + above + ", which is no folder", "choose another folder");
+            }
+            if (!Files.isWritable(above)) {
+                throw refused(name, "cannot be written: no permission in " + above, "choose another folder");
             }
         } catch (IOException e) {
             throw refused(name, reason(e), "choose another folder");
@@ -113,10 +120,14 @@ final class PlanFolder {
      */
     Path write(Map<String, byte[]> files) {
         Path staged = beside("part");
+        List<Path> missing = missingAbove();
         // An interrupt ends the program while files are being written; the unfinished folder goes with it.
-        Thread cleaner = new Thread(() -> remove(staged));
+        Thread cleaner = new Thread(() -> clear(staged, missing));
         Runtime.getRuntime().addShutdownHook(cleaner);
         try {
+            for (Path folder : missing) {
+                Files.createDirectory(folder);
+            }
             Files.createDirectory(staged);
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 Files.write(staged.resolve(file.getKey()), file.getValue());
@@ -126,8 +137,32 @@ final class PlanFolder {
         } catch (IOException e) {
             throw refused(target.toString(), reason(e), "choose another folder; nothing was written");
         } finally {
-            remove(staged);
+            clear(staged, missing);
             unhook(cleaner);
+        }
+    }
+
+    /** The folders above that are not there, from the top down. */
+    private List<Path> missingAbove() {
+        Deque<Path> missing = new ArrayDeque<>();
+        Path above = target.getParent();
+        while (above != null && !Files.exists(above)) {
+            missing.addFirst(above);
+            above = above.getParent();
+        }
+        return List.copyOf(missing);
+    }
+
+    /** Takes away what is unfinished, and the folders made above it where nothing came to stand in them. */
+    private static void clear(Path staged, List<Path> made) {
+        remove(staged);
+        for (int i = made.size() - 1; i >= 0; i--) {
+            try {
+                Files.deleteIfExists(made.get(i));
+            } catch (IOException e) {
+                // It is not empty, or was there before.
+                return;
+            }
         }
     }
 

@@ -86,10 +86,43 @@ class PlanFolderTest {
     }
 
     @Test
-    void theFolderAboveMustBeThere() {
-        assertThatThrownBy(() -> write(above.resolve("no/plan"), false))
+    void foldersAboveThatAreMissingAreMade() throws IOException {
+        Path out = above.resolve("no/such/plan");
+        PlanFolder checked = PlanFolder.of(out.toString(), OWN, false);
+        assertThat(names(above)).isEmpty();
+        checked.write(files());
+        assertThat(names(out)).containsExactly("logs.csv", "plan.html");
+        assertThat(names(above.resolve("no/such"))).containsExactly("plan");
+    }
+
+    @Test
+    void foldersMadeAboveGoAgainWhereNothingIsWritten() throws IOException {
+        Path out = above.resolve("no/such/plan");
+        Map<String, byte[]> files = new LinkedHashMap<>(files());
+        files.put("no/such/folder.csv", new byte[0]);
+        PlanFolder folder = PlanFolder.of(out.toString(), OWN, false);
+        assertThatThrownBy(() -> folder.write(files)).hasMessageContaining("nothing was written");
+        assertThat(names(above)).isEmpty();
+    }
+
+    @Test
+    void aFolderBelowAFileIsRefused() throws IOException {
+        Path file = Files.writeString(above.resolve("notes"), "mine");
+        assertThatThrownBy(() -> write(file.resolve("a/plan"), false))
                 .isInstanceOf(BadInputException.class)
-                .hasMessageContaining("make that folder first");
+                .hasMessageContaining("below " + file)
+                .hasMessageContaining("no folder; choose another");
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void aNewJobMayStandInAFolderThatIsNotThereYet() throws IOException {
+        Path job = above.resolve("sheds/my-shed");
+        assertThat(Run.of("new-job", job.toString()).code()).isEqualTo(Main.DONE);
+        assertThat(names(job)).contains("job.properties", "logs.csv");
+        Files.writeString(job.resolve("logs.csv"), "mine");
+        assertThat(Run.of("new-job", job.toString()).code()).isEqualTo(Main.INPUT);
+        assertThat(job.resolve("logs.csv")).hasContent("mine");
     }
 
     @Test
