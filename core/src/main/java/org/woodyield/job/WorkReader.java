@@ -36,7 +36,7 @@ final class WorkReader {
     private WorkReader() {}
 
     /**
-     * A figure alone, with a range ({@code 3 min (2 min to 5 min)} or {@code 3 (2 to 5) min}), as a range ({@code 2 to 5 min}, the
+     * A figure alone, with a range ({@code 3 min (2 min to 5 min)}, {@code 3 min (2 to 5)} or {@code 3 (2 to 5) min}), as a range ({@code 2 to 5 min}, the
      * middle taken) or with a standard uncertainty ({@code 3 min +- 20 s}; of an amount of money also {@code 14 per h +- 5 %}, a
      * share of it). A deviation alone, {@code 14 per h +- 2}, has the unit of the value.
      */
@@ -56,14 +56,7 @@ final class WorkReader {
         if (open > 0) {
             Matcher ends = ENDS.matcher(text.substring(open + 1, text.length() - 1));
             if (ends.matches()) {
-                String likeliest = text.substring(0, open);
-                if (needsUnit(input)
-                        && !unit(likeliest).isEmpty()
-                        && unit(ends.group(1)).isEmpty()
-                        && unit(ends.group(2)).isEmpty()) {
-                    return refuseRange(cell, input);
-                }
-                return range(cell, input, Optional.of(likeliest), ends.group(1), ends.group(2));
+                return rangeOfValue(cell, input, text.substring(0, open).strip(), ends.group(1), ends.group(2));
             }
         }
         Matcher ends = ENDS.matcher(text);
@@ -206,24 +199,61 @@ final class WorkReader {
         return -1;
     }
 
+    /** A value with its range behind it; one unit, of the value or of the range, holds for all three, as with a deviation. */
+    private static Optional<InputValue> rangeOfValue(
+            Cell cell, WorkInput input, String likeliest, String lesser, String greater) {
+        if (!needsUnit(input)) {
+            return range(cell, input, Optional.of(likeliest), lesser, greater);
+        }
+        String ofValue = unit(likeliest);
+        String ofRange = unit(greater);
+        if (!ofValue.isEmpty() && ofRange.isEmpty()) {
+            if (!unit(lesser).isEmpty() || !ONE_UNIT.matcher(ofValue).matches()) {
+                return refuseRange(cell, input);
+            }
+            return range(
+                    cell,
+                    input,
+                    Optional.of(likeliest),
+                    cell.part(lesser).withUnit(ofValue).text(),
+                    cell.part(greater).withUnit(ofValue).text());
+        }
+        String value = ofValue.isEmpty() && ONE_UNIT.matcher(ofRange).matches()
+                ? cell.part(likeliest).withUnit(ofRange).text()
+                : likeliest;
+        return range(cell, input, Optional.of(value), lesser, greater);
+    }
+
     /** A range whose lesser end may leave its unit to the greater. */
     private static Optional<InputValue> range(
-            Cell cell, WorkInput input, Optional<String> likeliest, String lesser, String greater) {
+            Cell cell, WorkInput input, Optional<String> likeliest, String first, String second) {
         Source user = Sources.get("user");
-        Optional<Double> least = read(cell.part(lesser).withUnit(unit(greater)), input);
-        Optional<Double> greatest = read(cell.part(greater), input);
+        Cell lesser = cell.part(first).withUnit(unit(second));
+        Cell greater = cell.part(second);
+        Optional<Double> least = read(lesser, input);
+        Optional<Double> greatest = read(greater, input);
         Optional<Double> value = likeliest.isPresent()
                 ? read(cell.part(likeliest.get()), input)
                 : least.flatMap(low -> greatest.map(high -> (low + high) / 2));
         if (value.isEmpty() || least.isEmpty() || greatest.isEmpty()) {
             return Optional.empty();
         }
-        if (!(least.get() <= value.get() && value.get() <= greatest.get())) {
+        boolean swapped = least.get() > greatest.get();
+        double low = Math.min(least.get(), greatest.get());
+        double high = Math.max(least.get(), greatest.get());
+        String ends = swapped ? greater.text() + " to " + lesser.text() : lesser.text() + " to " + greater.text();
+        if (!(low <= value.get() && value.get() <= high)) {
             cell.refuse(
-                    likeliest.isPresent()
-                            ? "a range that holds the value, the lesser end first"
-                            : "a range, the lesser end first",
-                    "such as " + exampleOfRange(input));
+                    "a range that holds the value",
+                    likeliest.orElse("") + " lies " + (value.get() < low ? "below " : "above ") + ends
+                            + "; mend the value or widen the range");
+            return Optional.empty();
+        }
+        if (swapped) {
+            cell.refuse(
+                    "a range with the lesser end first",
+                    "the ends are exchanged; write "
+                            + likeliest.map(words -> words + " (" + ends + ")").orElse(ends));
             return Optional.empty();
         }
         return Optional.of(

@@ -201,7 +201,8 @@ public sealed interface Distribution {
         finite("range", lower);
         finite("range", upper);
         if (!(lower <= upper)) {
-            throw new OutOfDomainException("range", lower + " to " + upper, "", "the lesser end first", "");
+            throw new OutOfDomainException(
+                    "range", lower + " to " + upper, "", "the lesser end first", "exchange the ends");
         }
     }
 }

@@ -45,7 +45,8 @@ public record Uncertain(double value, double standardUncertainty) {
      */
     public static Uncertain range(double least, double greatest) {
         if (!(least <= greatest)) {
-            throw new OutOfDomainException("range", least + " to " + greatest, "", "the lesser end first", "");
+            throw new OutOfDomainException(
+                    "range", least + " to " + greatest, "", "the lesser end first", "exchange the ends");
         }
         return new Uncertain((least + greatest) / 2, (greatest - least) / 2 / StrictMath.sqrt(3));
     }

@@ -296,7 +296,10 @@ class BadInputTest {
     @Test
     void aRangeThatDoesNotHoldItsValue() {
         demo.with(PROPERTIES, "work.warm-up = 45 s", "work.warm-up = 45 s (50 s to 90 s)");
-        expect(at(PROPERTIES, "work.warm-up", "work.warm-up"), "a range that holds the value", "such as");
+        expect(
+                at(PROPERTIES, "work.warm-up", "work.warm-up"),
+                "a range that holds the value",
+                "45 s lies below 50 s to 90 s");
     }
 
     @Test
@@ -552,7 +555,7 @@ class BadInputTest {
     @Test
     void aPriceOutsideItsRange() {
         demo.with(PRICES, "0.92 (0.82 to 1.04) per bf", "0.92 (0.95 to 1.10) per bf");
-        expect(at(PRICES, "2x6", "price"), "a range that holds the value", "such as 6 per bf");
+        expect(at(PRICES, "2x6", "price"), "a range that holds the value", "0.92 per bf lies below");
     }
 
     @Test

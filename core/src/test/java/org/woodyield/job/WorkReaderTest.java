@@ -125,6 +125,61 @@ class WorkReaderTest {
                 .isEqualTo(new Distribution.Triangular(least, value, greatest));
     }
 
+    /** As with a deviation, the unit may stand at the value alone, or at the range alone. */
+    @ParameterizedTest
+    @CsvSource({
+        "WAGE, 14 per h (12 to 16), 12, 14, 16",
+        "WAGE, 14 (12 to 16 per h), 12, 14, 16",
+        "WAGE, 14 per h (12 to 16 per h), 12, 14, 16",
+        "SETTING, 2 min (1 to 3), 1, 2, 3",
+        "SETTING, 120 s (1 min to 3 min), 1, 2, 3",
+        "LUMBER_PRICE, 780 per mbf (690 to 880), 0.69, 0.78, 0.88",
+        "SOUND_LEVEL, 100 dB(A) (95 to 105), 95, 100, 105",
+        "INTEREST, 8 % (6 to 10), 0.06, 0.08, 0.1",
+        "UTILISATION, 0.7 (0.6 to 0.8), 0.6, 0.7, 0.8",
+        "UTILISATION, 70 % (60 % to 80 %), 0.6, 0.7, 0.8",
+        "PURCHASE, 1000 (900 to 1100), 900, 1000, 1100",
+        "ALTITUDE, 300 m (200 to 400), 200, 300, 400"
+    })
+    void oneUnitHoldsForValueAndRange(WorkInput input, String text, double least, double value, double greatest) {
+        Distribution.Triangular read =
+                (Distribution.Triangular) read(input, text).orElseThrow().spread();
+        assertThat(read.least()).isCloseTo(least, within(1e-12));
+        assertThat(read.peak()).isCloseTo(value, within(1e-12));
+        assertThat(read.greatest()).isCloseTo(greatest, within(1e-12));
+        assertThat(problems.isEmpty()).isTrue();
+    }
+
+    /** What a refusal of exchanged ends tells to write is read. */
+    @ParameterizedTest
+    @CsvSource({
+        "WAGE, 14 per h (20 to 10), 14 per h (10 per h to 20 per h)",
+        "WAGE, 14 per h (20 to 10 per h), 14 per h (10 per h to 20 per h)",
+        "WAGE, 14 (20 to 10) per h, 14 per h (10 per h to 20 per h)",
+        "WAGE, 20 to 10 per h, 10 per h to 20 per h",
+        "UTILISATION, 70 % (80 % to 60 %), 70 % (60 % to 80 %)",
+        "PURCHASE, 1000 (1100 to 900), 1000 (900 to 1100)"
+    })
+    void exchangedEndsAreNamedWithWhatToWrite(WorkInput input, String text, String mended) {
+        Problem problem = onlyProblem(input, text);
+        assertThat(problem.value()).isEqualTo(text);
+        assertThat(problem.allowed()).isEqualTo("a range with the lesser end first");
+        assertThat(problem.remedy()).isEqualTo("the ends are exchanged; write " + mended);
+        assertThat(read(input, mended)).isPresent();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "WAGE, 14 per h (15 to 20), 14 per h lies below 15 per h to 20 per h",
+        "WAGE, 24 per h (20 to 15), 24 per h lies above 15 per h to 20 per h",
+        "SETTING, 2 (3 to 5) min, 2 min lies below 3 min to 5 min"
+    })
+    void aValueOutsideOfItsRangeIsNamedWithIt(WorkInput input, String text, String says) {
+        Problem problem = onlyProblem(input, text);
+        assertThat(problem.allowed()).isEqualTo("a range that holds the value");
+        assertThat(problem.remedy()).isEqualTo(says + "; mend the value or widen the range");
+    }
+
     @ParameterizedTest
     @EnumSource(WorkInput.class)
     void theRangeThatARefusalShowsIsAccepted(WorkInput input) {
@@ -140,7 +195,8 @@ class WorkReaderTest {
     @ParameterizedTest
     @CsvSource({
         "WAGE, 14 (10 per h to 20 per h) per h, 6 per h (5 per h to 7 per h)",
-        "SETTING, 2 min (1 to 3), 6 min (5 min to 7 min)",
+        "SETTING, 2 min (1 min to 3), 6 min (5 min to 7 min)",
+        "ALTITUDE, 12 ft 6 in (10 to 14), 6 m (5 m to 7 m)",
         "SETTING, 2 (1 min to 3) min, 6 min (5 min to 7 min)"
     })
     void aRangeOfAnotherFormIsToldOnceWithOneThatCanBeWritten(WorkInput input, String text, String shown) {
