@@ -237,13 +237,15 @@ class CommandsTest {
     }
 
     @Test
-    void checkAlsoChecksWhatIsWrittenBesideIt() {
+    void checkAlsoChecksWhatIsWrittenBesideIt() throws IOException {
         refuses("name one of these", "--check", "--what-if", "NONE");
         refuses(
-                "has no folder above it",
+                "which is no folder",
                 "--check",
                 "--out",
-                folder.resolve("no/such").toString());
+                Files.writeString(folder.resolve("notes"), "mine")
+                        .resolve("plan")
+                        .toString());
         Run run = Run.of("--check", "--out", folder.resolve("plan").toString(), "--what-if", "P1");
         assertThat(run.code()).isZero();
         assertThat(folder.resolve("plan")).doesNotExist();
