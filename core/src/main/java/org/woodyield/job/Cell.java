@@ -223,6 +223,24 @@ final class Cell {
         return length(Length.ZERO, greatest, () -> "0 to " + greatest, () -> range(Length.ZERO, greatest), remedy);
     }
 
+    /** A length, below zero too with a minus before it, up to a greatest either way. */
+    Optional<Length> lengthEitherWay(Length greatest, String remedy) {
+        boolean below = text.startsWith("-");
+        Length length;
+        try {
+            length = Length.parse(below || text.startsWith("+") ? text.substring(1) : text);
+        } catch (OutOfDomainException e) {
+            refuse(e);
+            return Optional.empty();
+        }
+        if (length.compareTo(greatest) > 0) {
+            String limit = asWritten(greatest, Rounding.DOWN);
+            refuse("-" + limit + " to " + limit, remedy);
+            return Optional.empty();
+        }
+        return Optional.of(below ? Length.ZERO.minus(length) : length);
+    }
+
     /** One or more lengths above zero, with semicolons between, up to a greatest; as they stand. */
     Optional<List<Length>> lengthsUpTo(Length greatest, String remedy) {
         Optional<List<Cell>> parts = list();

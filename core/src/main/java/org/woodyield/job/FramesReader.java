@@ -12,7 +12,7 @@ import org.woodyield.sawing.SearchSpace;
 /** Reads the ways in which a log may lie, each once; an offset has the lift of the large end behind it, and each lift stands once. */
 final class FramesReader {
 
-    private static final Pattern WORD_AND_LIFT = Pattern.compile("(\\p{L}+)\\s+(([-+]?)([\\d.].*))");
+    private static final Pattern WORD_AND_LIFT = Pattern.compile("(\\p{L}+)\\s+([-+]?[\\d.].*)");
     private static final Length MOST_LIFT = Length.inches(24);
     private static final String LIFT_REMEDY =
             "write how much higher the axis stands at the large end, such as offset 3/4 in, or offset -3/4 in for lower";
@@ -44,14 +44,13 @@ final class FramesReader {
             }
             boolean twice = lays.contains(lay.get());
             if (offset) {
-                Optional<Length> lift = part.part(split.group(4)).lengthOrNoneUpTo(MOST_LIFT, LIFT_REMEDY);
+                Optional<Length> lift = part.part(split.group(2)).lengthEitherWay(MOST_LIFT, LIFT_REMEDY);
                 if (lift.isEmpty()) {
                     whole = false;
                     continue;
                 }
-                Length signed = split.group(3).equals("-") ? Length.ZERO.minus(lift.get()) : lift.get();
-                twice = lifts.contains(signed);
-                lifts.add(signed);
+                twice = lifts.contains(lift.get());
+                lifts.add(lift.get());
             }
             if (twice) {
                 part.refuse("each frame once, and each offset", "take one of the two out");

@@ -15,6 +15,7 @@ import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.Planner;
+import org.woodyield.show.IdleOffsets;
 import org.woodyield.show.PlanSheet;
 import org.woodyield.show.PlanTable;
 import org.woodyield.source.Source;
@@ -104,7 +105,8 @@ record Outputs(PlanSheet sheet) {
                         ? ""
                         : counted(job.naturalEdges().size(), "kind", "kinds") + " with natural edges, ")
                 + counted(job.prices().size(), "price", "prices")
-                + "; no problem found in the files; whether the saw can cut each log is seen only in planning\n";
+                + "; no problem found in the files; whether the saw can cut each log is seen only in planning\n"
+                + IdleOffsets.of(job).stream().map(words -> words + "\n").collect(Collectors.joining());
     }
 
     private static String counted(int count, String one, String several) {

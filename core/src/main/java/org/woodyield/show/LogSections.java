@@ -117,6 +117,7 @@ final class LogSections {
                 new Prose(
                         "Overrun is the nominal tally over the scale; a nominal size counts more wood than it measures."
                                 + " Solid recovery is the green lumber's own volume over the log's. One does not follow from the other."));
+        remarks.addAll(IdleOffsets.of(plan.input()));
         if (!remarks.isEmpty()) {
             blocks.add(new Points(remarks));
         }

@@ -196,8 +196,24 @@ class FramesOfAJobTest {
     void anOffsetHasALengthAndNothingElseHas() {
         refused("axis; offset", "'offset'", "offset with a length behind it", "such as offset 3/4 in");
         refused("offset 3/4", "'3/4'", "such as");
-        refused("offset 3 ft", "'3 ft'", "0 to 2 ft");
+        refused("offset 3 ft", "'3 ft'", "-2 ft to 2 ft");
+        refused("offset -40 in", "'-40 in'", "-24 in to 24 in");
+        refused("offset +610 mm", "'+610 mm'", "-609.6 mm to 609.6 mm");
         refused("axis 3/4 in", "'axis 3/4 in'", "axis without a length", "or write offset 3/4 in");
+    }
+
+    /** Ends of 12 and 16 in: a level line runs from the one into the other while the axis rises by less than 14 in. */
+    @Test
+    void anOffsetThatLiesOutsideOfEveryLogIsSaid() {
+        with("pattern.frames = axis; offset 14 in; offset -14 in; offset 13 7/8 in; offset -1 in");
+        assertThat(planned())
+                .contains("Offset 14 in lies outside of every log", "Offset -14 in lies outside", "less than 14 in either way")
+                .doesNotContain("Offset 13", "Offset -1 in");
+        Run check = job.run("--check");
+        assertThat(check.code()).isZero();
+        assertThat(check.out()).contains("no problem found", "Offset 14 in lies outside of every log");
+        job.with("job.properties", "axis; offset 14 in; offset -14 in; offset 13 7/8 in; offset -1 in", "axis");
+        assertThat(job.run("--check").out()).doesNotContain("lies outside");
     }
 
     @Test
