@@ -298,11 +298,36 @@ final class SettingsReader {
         }
         settings.cell(Keys.work(WorkInput.RESALE))
                 .ifPresent(cell -> cell.refuse(
-                        "no more than the price of the saw, "
-                                + OutputTable.fixed(purchase.get().value(), 2)
+                        "no more than the price of the saw, " + amount(purchase.get().value())
                                 + ", over the whole range of both",
-                        "change the two, or give ranges with ends that do not meet"));
+                        resaleRemedy(purchase.get(), resale.get())));
         return false;
+    }
+
+    private static String resaleRemedy(InputValue purchase, InputValue resale) {
+        String price = Keys.work(WorkInput.PURCHASE).text();
+        if (resale.value() > purchase.value()) {
+            return "write what the saw still fetches at the end of its life, or mend " + price;
+        }
+        double most = resale.spread().greatest();
+        double least = purchase.spread().least();
+        if (Double.isInfinite(most) || Double.isInfinite(least)) {
+            List<String> endless = new ArrayList<>();
+            if (Double.isInfinite(most)) {
+                endless.add(Keys.work(WorkInput.RESALE).text());
+            }
+            if (Double.isInfinite(least)) {
+                endless.add(price);
+            }
+            return "a figure with +- may lie anywhere; write " + String.join(" and ", endless)
+                    + " with the ends of a range, such as " + WorkReader.exampleOfRange(WorkInput.RESALE);
+        }
+        return "the resale may be as much as " + amount(most) + " and the price as little as " + amount(least)
+                + "; end the resale there or below, or mend " + price;
+    }
+
+    private static String amount(double value) {
+        return OutputTable.fixed(value, 2);
     }
 
     Optional<Length> planing() {
