@@ -97,7 +97,7 @@ final class CompareSawsCommand implements Subcommand {
         fileOfSaw.put(own.saw().name(), JobFile.JOB.fileName());
         List<WithSaw> others = new ArrayList<>();
         texts.forEach((file, bytes) -> FileText.decode(file, bytes, problems)
-                .flatMap(text -> SawFile.read(file, text, own, problems))
+                .flatMap(text -> SawFile.readFitting(file, text, own, problems))
                 .ifPresent(job -> {
                     String name = job.saw().name();
                     String earlier = fileOfSaw.putIfAbsent(name, file);

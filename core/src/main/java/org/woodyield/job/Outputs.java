@@ -106,6 +106,9 @@ record Outputs(PlanSheet sheet) {
                         : counted(job.naturalEdges().size(), "kind", "kinds") + " with natural edges, ")
                 + counted(job.prices().size(), "price", "prices")
                 + "; no problem found in the files; whether the saw can cut each log is seen only in planning\n"
+                + job.otherKerfTooWide()
+                        .map(why -> "The other saw would be left out of the plan, " + why + "\n")
+                        .orElse("")
                 + IdleOffsets.of(job).stream().map(words -> words + "\n").collect(Collectors.joining());
     }
 

@@ -1,6 +1,7 @@
 package org.woodyield.job;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.woodyield.plan.JobInput;
 import org.woodyield.sawing.Saw;
 import org.woodyield.work.WorkInputs;
@@ -24,16 +25,31 @@ final class SawFile {
         });
     }
 
-    /** The job with the saw of a file; empty, and noted, where the file cannot be used. */
+    /**
+     * The job with the saw of a file; empty, and noted, where the file cannot be used. Whether the saw suits the logs is left to the
+     * plan, which goes on without it.
+     */
     static Optional<JobInput> read(String file, String text, JobInput job, Problems problems) {
+        return read(reader(file, text, problems), job, with -> {});
+    }
+
+    /** The job with the saw of a file; empty, and noted, where it cannot be used; noted also where the kerf does not suit the job. */
+    static Optional<JobInput> readFitting(String file, String text, JobInput job, Problems problems) {
         SettingsReader reader = reader(file, text, problems);
+        return read(
+                reader,
+                job,
+                saw -> JobReader.refuseWideKerf(
+                        reader, saw.kerf(), job.logs(), job.pieces(), job.areas(), job.naturalEdges()));
+    }
+
+    private static Optional<JobInput> read(SettingsReader reader, JobInput job, Consumer<Saw> fits) {
         if (!reader.formatIsKnown()) {
             return Optional.empty();
         }
         Optional<Saw> saw = reader.saw();
         Optional<WorkInputs> work = reader.work(job.work().values());
-        saw.ifPresent(read -> JobReader.refuseWideKerf(
-                reader, read.kerf(), job.logs(), job.pieces(), job.areas(), job.naturalEdges()));
+        saw.ifPresent(fits);
         return saw.isPresent() && work.isPresent() ? Optional.of(job.withSaw(saw.get(), work.get())) : Optional.empty();
     }
 

@@ -16,6 +16,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
@@ -146,8 +147,10 @@ public final class Planner {
         int most = before + withOther.map(Planner::mostPatterns).orElse(0);
         Planner own = new Planner(input, (done, all) -> progress.accept(done, most), executor);
         Cuts cuts = own.cuts();
-        Optional<WithOtherSaw> other = withOther.map(
-                job -> WithOtherSaw.of(job, (done, all) -> progress.accept(before + done, most), executor));
+        Optional<WithOtherSaw> other = withOther.map(job -> input.otherKerfTooWide()
+                .map(why -> WithOtherSaw.leftOut(job, why))
+                .orElseGet(() ->
+                        WithOtherSaw.of(job, (done, all) -> progress.accept(before + done, most), executor)));
         return own.plan(cuts, other);
     }
 
@@ -157,11 +160,17 @@ public final class Planner {
             try {
                 return new WithOtherSaw(job, Optional.of(new Planner(job, progress, executor).cuts()), "");
             } catch (OutOfDomainException e) {
-                if (!e.parameter().equals(WIDTH)) {
-                    throw e;
-                }
-                return new WithOtherSaw(job, Optional.empty(), "it can saw none of the logs: " + e.limits());
+                return leftOut(
+                        job,
+                        e.parameter().equals(WIDTH)
+                                ? "it can saw none of the logs: " + e.limits()
+                                : "it cannot be planned: " + e.getMessage());
             }
+        }
+
+        /** Trouble of another saw is no trouble of the job. */
+        static WithOtherSaw leftOut(JobInput job, String why) {
+            return new WithOtherSaw(job, Optional.empty(), why);
         }
 
         /** What it makes beside the lumber of the saw of the job; empty where it can saw none. */
@@ -353,6 +362,27 @@ public final class Planner {
                 BoardFeet.tally(tally));
     }
 
+    /** The ways to come by the lumber; without another saw, and with the reason, where it cannot be planned or costed. */
+    private static JobPlan.Ways ways(
+            Optional<WithOtherSaw> other,
+            Function<WithOtherSaw, Optional<OtherSawWork>> beside,
+            Function<Optional<OtherSawWork>, JobPlan.Ways> costed) {
+        if (other.isEmpty()) {
+            return costed.apply(Optional.empty());
+        }
+        WithOtherSaw sawn = other.get();
+        String why = sawn.leftOut;
+        if (sawn.cuts.isPresent()) {
+            try {
+                return costed.apply(beside.apply(sawn));
+            } catch (OutOfDomainException e) {
+                why = "it cannot be costed: " + e.getMessage();
+            }
+        }
+        // What is refused without it too is no trouble of the other saw.
+        return costed.apply(Optional.empty()).with(OtherSawWork.unable(sawn.job.saw().name(), why));
+    }
+
     private JobPlan plan(Cuts cuts, Optional<WithOtherSaw> other) {
         boolean priced = isPriced(input);
         Length kerfOfSaw = input.saw().kerf();
@@ -371,13 +401,12 @@ public final class Planner {
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
             JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, cuts.works, BoardFeet.usable(usable));
             prospects = all.prospects();
-            JobPlan.Ways costed = all.ways(
-                    new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(cuts.fallDown)),
-                    input.saw().name(),
-                    other.flatMap(sawn -> sawn.beside(worthBought)));
-            ways = Optional.of(other.filter(sawn -> sawn.cuts.isEmpty())
-                    .map(sawn -> costed.with(OtherSawWork.unable(sawn.job.saw().name(), sawn.leftOut)))
-                    .orElse(costed));
+            SupplyWays.Lumber lumber =
+                    new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(cuts.fallDown));
+            ways = Optional.of(ways(
+                    other,
+                    sawn -> sawn.beside(worthBought),
+                    beside -> all.ways(lumber, input.saw().name(), beside)));
             cashFlow = all.cashFlow(breakEven.get(), work);
         }
         return new JobPlan(

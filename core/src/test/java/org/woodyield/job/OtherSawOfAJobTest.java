@@ -210,6 +210,35 @@ class OtherSawOfAJobTest {
         assertThat(words(job)).contains("Another saw, small band mill: left out, it can saw none of the logs:");
     }
 
+    /** What is wrong with another saw alone leaves the plan of the saw of the job as it is without that saw. */
+    @Test
+    void aKerfThatIsTooWideLeavesTheOtherSawOutAndThePlanAsItIs() throws IOException {
+        EditedDemo job = job().with("wanted.csv", "stud,2x4", "stud,1x4")
+                .with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 45 mm");
+        JobPlan plan = plan(job);
+        assertThat(words(job))
+                .contains("Another saw, small band mill: left out, its kerf of 45 mm is too wide: stud is only 1 in thick");
+        assertThat(other(ways(plan).workFree())).isEmpty();
+        assertThat(plan.supply()).isEqualTo(plan(job().with("wanted.csv", "stud,2x4", "stud,1x4")
+                        .without(FILE))
+                .supply());
+        job = job().with("wanted.csv", "stud,2x4", "stud,1x4").with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 45 mm");
+        Run check = job.run("--check");
+        assertThat(check.code()).isZero();
+        assertThat(check.out()).contains("The other saw would be left out of the plan, its kerf of 45 mm is too wide");
+        // A comparison of saws has nothing to compare then.
+        Run compared = Run.of("compare-saws", job.folder().toString());
+        assertThat(compared.code()).isEqualTo(Main.INPUT);
+        assertThat(compared.err()).contains(FILE, "saw.kerf: '45 mm'");
+    }
+
+    /** Up to the next setting the kerf is wider than any that is searched with; the plan of the saw of the job is not asked that. */
+    @Test
+    void whatIsRefusedInPlanningTheOtherSawLeavesItOut() {
+        EditedDemo job = job().with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 50 mm");
+        assertThat(words(job)).contains("Another saw, small band mill: left out, it cannot be planned: kerf is ");
+    }
+
     @Test
     void whatItLacksIsNamedWithItsFile() throws IOException {
         EditedDemo job = job().with(FILE, "money.purchase = 5200\n", "").with(FILE, "money.other-outlay = 350\n", "");
