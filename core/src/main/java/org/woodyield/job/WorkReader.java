@@ -207,8 +207,8 @@ final class WorkReader {
         }
         String ofValue = unit(likeliest);
         String ofRange = unit(greater);
-        if (!ofValue.isEmpty() && ofRange.isEmpty()) {
-            if (!unit(lesser).isEmpty() || !ONE_UNIT.matcher(ofValue).matches()) {
+        if (!ofValue.isEmpty() && ofRange.isEmpty() && unit(lesser).isEmpty()) {
+            if (!ONE_UNIT.matcher(ofValue).matches()) {
                 return refuseRange(cell, input);
             }
             return range(

@@ -195,7 +195,6 @@ class WorkReaderTest {
     @ParameterizedTest
     @CsvSource({
         "WAGE, 14 (10 per h to 20 per h) per h, 6 per h (5 per h to 7 per h)",
-        "SETTING, 2 min (1 min to 3), 6 min (5 min to 7 min)",
         "ALTITUDE, 12 ft 6 in (10 to 14), 6 m (5 m to 7 m)",
         "SETTING, 2 (1 min to 3) min, 6 min (5 min to 7 min)"
     })
