@@ -7,6 +7,7 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.woodyield.measure.OutOfDomainException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -48,10 +49,10 @@ final class Commands {
         try {
             return run(commandLine().parseArgs(arguments.toArray(String[]::new)));
         } catch (CommandLine.UnmatchedArgumentException e) {
-            terminal.say(unmatched(e));
+            terminal.say(belowZero(e.getUnmatched()).orElse(e.getMessage() + "; see --help"));
             return Main.INPUT;
         } catch (CommandLine.MissingParameterException e) {
-            terminal.say(missing(e));
+            terminal.say(missing(e, arguments));
             return Main.INPUT;
         } catch (CommandLine.ParameterException e) {
             terminal.say(e.getMessage() + "; see --help");
@@ -76,17 +77,16 @@ final class Commands {
     }
 
     /** A measure below zero looks like an option, and is not one that anybody meant. */
-    private static String unmatched(CommandLine.UnmatchedArgumentException e) {
-        return e.getUnmatched().stream()
+    private static Optional<String> belowZero(List<String> arguments) {
+        return arguments.stream()
                 .filter(argument -> argument.matches("-\\s*[.\\d].*"))
                 .findFirst()
                 .map(argument ->
-                        "'" + argument + "' is not accepted; allowed: measures above 0; write it without the minus")
-                .orElse(e.getMessage() + "; see --help");
+                        "'" + argument + "' is not accepted; allowed: measures above 0; write it without the minus");
     }
 
     /** Names all that must stand behind the command and does not; an option without its value is told as it comes. */
-    private static String missing(CommandLine.MissingParameterException e) {
+    private static String missing(CommandLine.MissingParameterException e, List<String> arguments) {
         if (e.getMissing().isEmpty() || e.getMissing().stream().anyMatch(ArgSpec::isOption)) {
             return e.getMessage() + "; see --help";
         }
@@ -98,8 +98,9 @@ final class Commands {
         // Only the first is told as missing, though all after it are.
         int first = Math.max(0, all.indexOf(e.getMissing().get(0).paramLabel()));
         String labels = String.join(" and ", all.subList(first, all.size()));
-        return spec.name() + " needs " + labels + "; write " + spec.name() + " " + String.join(" ", all) + "; see "
+        String needs = spec.name() + " needs " + labels + "; write " + spec.name() + " " + String.join(" ", all) + "; see "
                 + spec.name() + " --help";
+        return belowZero(arguments).orElse(needs);
     }
 
     private static CommandLine commandLine() {

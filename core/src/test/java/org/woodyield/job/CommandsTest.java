@@ -251,6 +251,15 @@ class CommandsTest {
         assertThat(folder.resolve("plan")).doesNotExist();
     }
 
+    /** Taken for an option, it is not told as missing. */
+    @Test
+    void aMeasureBelowZeroInThePlaceOfAnArgumentIsNamed() {
+        refuses("'-1 in' is not accepted; allowed: measures above 0", "drying", "white oak", "-1 in");
+        refuses("'-2x4' is not accepted", "green-size", "-2x4", "white oak");
+        refuses("'-8x8' is not accepted", "timber", "-8x8");
+        refuses("drying needs THICKNESS", "drying", "white oak");
+    }
+
     private static void refuses(String said, String... arguments) {
         Run run = Run.of(arguments);
         assertThat(run.code()).isEqualTo(2);
