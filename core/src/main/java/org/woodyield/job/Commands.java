@@ -98,8 +98,8 @@ final class Commands {
         // Only the first is told as missing, though all after it are.
         int first = Math.max(0, all.indexOf(e.getMissing().get(0).paramLabel()));
         String labels = String.join(" and ", all.subList(first, all.size()));
-        String needs = spec.name() + " needs " + labels + "; write " + spec.name() + " " + String.join(" ", all) + "; see "
-                + spec.name() + " --help";
+        String needs = spec.name() + " needs " + labels + "; write " + spec.name() + " " + String.join(" ", all)
+                + "; see " + spec.name() + " --help";
         return belowZero(arguments).orElse(needs);
     }
 

@@ -298,8 +298,8 @@ final class SettingsReader {
         }
         settings.cell(Keys.work(WorkInput.RESALE))
                 .ifPresent(cell -> cell.refuse(
-                        "no more than the price of the saw, " + amount(purchase.get().value())
-                                + ", over the whole range of both",
+                        "no more than the price of the saw, "
+                                + amount(purchase.get().value()) + ", over the whole range of both",
                         resaleRemedy(purchase.get(), resale.get())));
         return false;
     }

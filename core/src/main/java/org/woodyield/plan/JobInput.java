@@ -82,7 +82,9 @@ public record JobInput(
                     .findFirst()
                     .map(log -> "log " + log.id() + " is no thicker");
             Optional<String> ofBoard = Stream.of(
-                            pieces.stream().map(piece -> new Board(piece.id(), piece.size().thickness())),
+                            pieces.stream()
+                                    .map(piece ->
+                                            new Board(piece.id(), piece.size().thickness())),
                             areas.stream().map(area -> new Board(area.id(), area.thickness())),
                             naturalEdges.stream().map(board -> new Board(board.id(), board.thickness())))
                     .flatMap(each -> each)

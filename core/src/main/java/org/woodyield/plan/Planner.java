@@ -149,8 +149,7 @@ public final class Planner {
         Cuts cuts = own.cuts();
         Optional<WithOtherSaw> other = withOther.map(job -> input.otherKerfTooWide()
                 .map(why -> WithOtherSaw.leftOut(job, why))
-                .orElseGet(() ->
-                        WithOtherSaw.of(job, (done, all) -> progress.accept(before + done, most), executor)));
+                .orElseGet(() -> WithOtherSaw.of(job, (done, all) -> progress.accept(before + done, most), executor)));
         return own.plan(cuts, other);
     }
 
@@ -380,7 +379,8 @@ public final class Planner {
             }
         }
         // What is refused without it too is no trouble of the other saw.
-        return costed.apply(Optional.empty()).with(OtherSawWork.unable(sawn.job.saw().name(), why));
+        return costed.apply(Optional.empty())
+                .with(OtherSawWork.unable(sawn.job.saw().name(), why));
     }
 
     private JobPlan plan(Cuts cuts, Optional<WithOtherSaw> other) {
@@ -401,8 +401,7 @@ public final class Planner {
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
             JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, cuts.works, BoardFeet.usable(usable));
             prospects = all.prospects();
-            SupplyWays.Lumber lumber =
-                    new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(cuts.fallDown));
+            SupplyWays.Lumber lumber = new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(cuts.fallDown));
             ways = Optional.of(ways(
                     other,
                     sawn -> sawn.beside(worthBought),

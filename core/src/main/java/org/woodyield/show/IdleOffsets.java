@@ -38,7 +38,8 @@ public final class IdleOffsets {
         for (Length offset : job.space().offsets()) {
             boolean below = offset.compareTo(Length.ZERO) < 0;
             if ((below ? Length.ZERO.minus(offset) : offset).compareTo(limit) >= 0) {
-                said.add("Offset " + offset + " lies outside of every log: no line along the saw's travel stays in the wood"
+                said.add("Offset " + offset
+                        + " lies outside of every log: no line along the saw's travel stays in the wood"
                         + " from end to end, so at most pieces shorter than the log come of it. It would have to be less than "
                         + limit.inInches(8, Rounding.DOWN) + " either way; take it out, or check the unit.");
             }

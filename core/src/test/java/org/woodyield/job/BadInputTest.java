@@ -326,7 +326,9 @@ class BadInputTest {
     @Test
     void aResaleThatMayExceedThePrice() {
         demo.with(PROPERTIES, "money.resale = 450", "money.resale = 450 (300 to 1200)");
-        expect(at(PROPERTIES, "money.resale", "money.resale"), "no more than the price of the saw, 1150.00",
+        expect(
+                at(PROPERTIES, "money.resale", "money.resale"),
+                "no more than the price of the saw, 1150.00",
                 "the resale may be as much as 1200.00 and the price as little as 1",
                 "end the resale there or below, or mend money.purchase");
     }
@@ -592,7 +594,10 @@ class BadInputTest {
     @Test
     void aResaleAboveThePrice() {
         demo.with(PROPERTIES, "money.resale = 450", "money.resale = 4500");
-        expect(at(PROPERTIES, "money.resale", "money.resale"), "'4500'", "no more than the price of the saw, 1150.00",
+        expect(
+                at(PROPERTIES, "money.resale", "money.resale"),
+                "'4500'",
+                "no more than the price of the saw, 1150.00",
                 "write what the saw still fetches at the end of its life, or mend money.purchase");
     }
 

@@ -207,7 +207,10 @@ class FramesOfAJobTest {
     void anOffsetThatLiesOutsideOfEveryLogIsSaid() {
         with("pattern.frames = axis; offset 14 in; offset -14 in; offset 13 7/8 in; offset -1 in");
         assertThat(planned())
-                .contains("Offset 14 in lies outside of every log", "Offset -14 in lies outside", "less than 14 in either way")
+                .contains(
+                        "Offset 14 in lies outside of every log",
+                        "Offset -14 in lies outside",
+                        "less than 14 in either way")
                 .doesNotContain("Offset 13", "Offset -1 in");
         Run check = job.run("--check");
         assertThat(check.code()).isZero();

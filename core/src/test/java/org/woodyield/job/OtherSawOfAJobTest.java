@@ -213,15 +213,16 @@ class OtherSawOfAJobTest {
     /** What is wrong with another saw alone leaves the plan of the saw of the job as it is without that saw. */
     @Test
     void aKerfThatIsTooWideLeavesTheOtherSawOutAndThePlanAsItIs() throws IOException {
-        EditedDemo job = job().with("wanted.csv", "stud,2x4", "stud,1x4")
-                .with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 45 mm");
+        EditedDemo job =
+                job().with("wanted.csv", "stud,2x4", "stud,1x4").with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 45 mm");
         JobPlan plan = plan(job);
         assertThat(words(job))
-                .contains("Another saw, small band mill: left out, its kerf of 45 mm is too wide: stud is only 1 in thick");
+                .contains(
+                        "Another saw, small band mill: left out, its kerf of 45 mm is too wide: stud is only 1 in thick");
         assertThat(other(ways(plan).workFree())).isEmpty();
-        assertThat(plan.supply()).isEqualTo(plan(job().with("wanted.csv", "stud,2x4", "stud,1x4")
-                        .without(FILE))
-                .supply());
+        assertThat(plan.supply())
+                .isEqualTo(plan(job().with("wanted.csv", "stud,2x4", "stud,1x4").without(FILE))
+                        .supply());
         job = job().with("wanted.csv", "stud,2x4", "stud,1x4").with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 45 mm");
         Run check = job.run("--check");
         assertThat(check.code()).isZero();
