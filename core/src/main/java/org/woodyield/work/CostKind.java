@@ -18,7 +18,9 @@ public enum CostKind {
     WORK("work", true),
     /** Loss of worth of the saw. */
     DEPRECIATION("depreciation", false),
-    /** Interest, insurance and taxes. */
+    /** What else is spent before the first board, written off in full over the life of the saw. */
+    OTHER_OUTLAY("other outlay", false),
+    /** Interest, insurance and taxes on the saw and on what else is spent before the first board. */
     INTEREST("interest, insurance and taxes", false);
 
     private final String label;

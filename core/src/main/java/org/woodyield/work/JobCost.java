@@ -40,7 +40,8 @@ public final class JobCost {
     }
 
     /**
-     * The cost of some work. Where no resale is given the saw is written off in full.
+     * The cost of some work. Where no resale is given the saw is written off in full; what else is spent before the first board
+     * always is, over the life of the saw.
      *
      * @param inputs prices
      * @param currency the currency of the prices
@@ -82,13 +83,25 @@ public final class JobCost {
             collect.has(
                     CostKind.REPAIRS, WorkInput.PURCHASE, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR, WorkInput.REPAIRS);
         }
+        double other =
+                inputs.find(WorkInput.OTHER_OUTLAY).map(InputValue::value).orElse(0.0);
+        if (inputs.find(WorkInput.OTHER_OUTLAY).isPresent() && other == 0) {
+            collect.put(CostKind.OTHER_OUTLAY, 0);
+        } else if (collect.has(
+                CostKind.OTHER_OUTLAY, WorkInput.OTHER_OUTLAY, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR)) {
+            collect.put(
+                    CostKind.OTHER_OUTLAY,
+                    hours
+                            * MachineRate.depreciationPerHour(
+                                    other, 0, inputs.get(WorkInput.LIFE), inputs.get(WorkInput.HOURS_PER_YEAR)));
+        }
         if (collect.has(
                 CostKind.INTEREST, WorkInput.PURCHASE, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR, WorkInput.INTEREST)) {
             collect.put(
                     CostKind.INTEREST,
                     hours
                             * MachineRate.interestPerHour(
-                                    inputs.get(WorkInput.PURCHASE),
+                                    inputs.get(WorkInput.PURCHASE) + other,
                                     resale,
                                     inputs.get(WorkInput.LIFE),
                                     inputs.get(WorkInput.INTEREST),

@@ -49,6 +49,8 @@ class MoneyTest {
         double depreciation = WORK.time().hours() * 1100 / (5 * 200);
         assertThat(cost.amount(CostKind.DEPRECIATION).orElseThrow().amount()).isCloseTo(depreciation, within(1e-12));
         assertThat(cost.amount(CostKind.REPAIRS).orElseThrow().amount()).isCloseTo(0.6 * depreciation, within(1e-12));
+        assertThat(cost.amount(CostKind.OTHER_OUTLAY).orElseThrow().amount())
+                .isCloseTo(WORK.time().hours() * PRICED.get(WorkInput.OTHER_OUTLAY) / (5 * 200), within(1e-12));
         double sum = 0;
         for (CostKind kind : CostKind.values()) {
             sum += cost.amount(kind).orElseThrow().amount();
@@ -56,6 +58,26 @@ class MoneyTest {
         assertThat(cost.full(true).amount()).isCloseTo(sum, within(1e-12));
         assertThat(cost.full(true).amount() - cost.full(false).amount())
                 .isCloseTo(WORK.time().hours() * 15, within(1e-9));
+    }
+
+    /** Whether a sum is spent on the saw or beside it makes no difference to owning, where the resale stays. */
+    @Test
+    void whatIsSpentBesideTheSawIsOwnedToo() {
+        double other = PRICED.get(WorkInput.OTHER_OUTLAY);
+        WorkInputs inputs = PRICED.with(WorkInput.REPAIRS, 0);
+        JobCost beside = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
+        JobCost inThePrice = JobCost.of(
+                inputs.with(WorkInput.PURCHASE, inputs.get(WorkInput.PURCHASE) + other)
+                        .with(WorkInput.OTHER_OUTLAY, 0),
+                "USD",
+                WORK,
+                BoardFeet.usable(100));
+        assertThat(other).isPositive();
+        assertThat(beside.full(false).amount()).isCloseTo(inThePrice.full(false).amount(), within(1e-9));
+        assertThat(beside.amount(CostKind.INTEREST)).isEqualTo(inThePrice.amount(CostKind.INTEREST));
+        JobCost unknown = JobCost.of(inputs.without(WorkInput.OTHER_OUTLAY), "USD", WORK, BoardFeet.usable(100));
+        assertThat(unknown.leftOut()).containsOnlyKeys(CostKind.OTHER_OUTLAY);
+        assertThat(unknown.leftOutOfRunning(true)).isEmpty();
     }
 
     @Test
