@@ -26,6 +26,9 @@ public final class NumberText {
     /** A lesser share would be written as none with one decimal, or nearly. */
     private static final double LEAST_PERCENT = 0.1;
 
+    /** The last digit of a share beside an end. */
+    private static final double FINEST_PERCENT = 0.01;
+
     private static final int MOST_DECIMALS = 9;
     private static final double UNSURE = 0.001;
 
@@ -113,18 +116,25 @@ public final class NumberText {
 
     /**
      * A share that is neither none nor all, and is not written as one of them: {@link #percent} where one decimal does, two beside
-     * an end.
+     * an end, and what lies nearer to it by that.
      *
      * @param share above 0 and below 1
-     * @return for example {@code 25.0 %} or {@code 99.95 %}
+     * @return for example {@code 25.0 %}, {@code 99.95 %} or {@code less than 0.01 %}
      */
     static String partOf(double share) {
         double percent = share * 100;
+        if (percent < FINEST_PERCENT) {
+            return "less than " + fixed(FINEST_PERCENT, 2) + " %";
+        }
+        if (percent > 100 - FINEST_PERCENT) {
+            return "more than " + fixed(100 - FINEST_PERCENT, 2) + " %";
+        }
         return percent < LEAST_PERCENT || percent > 100 - LEAST_PERCENT ? fixed(percent, 2) + " %" : percent(share);
     }
 
     /**
      * An amount whose spread is known: to two digits of its standard uncertainty where these are whole, else with two decimals.
+     * What would then read as nothing is written to the whole unit.
      *
      * @param money the amount
      * @param uncertainty its standard uncertainty; zero where it has none
@@ -136,7 +146,8 @@ public final class NumberText {
         }
         int dropped = Math.max(0, (int) StrictMath.floor(StrictMath.log10(uncertainty)) - 1);
         BigDecimal rounded = shortest(money.amount()).setScale(-dropped, RoundingMode.HALF_UP);
-        return rounded.setScale(0).toPlainString() + " " + money.currency();
+        BigDecimal shown = rounded.signum() == 0 ? rounded(money.amount(), 0) : rounded.setScale(0);
+        return shown.signum() == 0 ? money(money) : shown.toPlainString() + " " + money.currency();
     }
 
     /**

@@ -45,7 +45,11 @@ class NumberTextTest {
         assertThat(NumberText.money(amount, 99.9)).isEqualTo("1185 USD");
         assertThat(NumberText.money(amount, 100)).isEqualTo("1190 USD");
         assertThat(NumberText.money(amount, 2300)).isEqualTo("1200 USD");
-        assertThat(NumberText.money(new Money(-3, "USD"), 400)).isEqualTo("0 USD");
+        assertThat(NumberText.money(new Money(-3.4, "USD"), 400))
+                .as("not nothing")
+                .isEqualTo("-3 USD");
+        assertThat(NumberText.money(new Money(0.3, "USD"), 400)).isEqualTo("0.30 USD");
+        assertThat(NumberText.money(new Money(0, "USD"), 400)).isEqualTo("0.00 USD");
         assertThat(NumberText.money(new Money(-995, "USD"), 400)).isEqualTo("-1000 USD");
     }
 
@@ -55,6 +59,8 @@ class NumberTextTest {
         assertThat(NumberText.partOf(0.001)).isEqualTo("0.1 %");
         assertThat(NumberText.partOf(0.0005)).isEqualTo("0.05 %");
         assertThat(NumberText.partOf(0.9995)).isEqualTo("99.95 %");
+        assertThat(NumberText.partOf(0.00004)).isEqualTo("less than 0.01 %");
+        assertThat(NumberText.partOf(0.99996)).isEqualTo("more than 99.99 %");
     }
 
     @Test
