@@ -132,6 +132,7 @@ final class WorkExamples {
                         x -> new SupplyWay(
                                         SupplyWay.Kind.HIRED_SAWYER,
                                         SupplyWay.Use.AS_IT_IS,
+                                        "",
                                         "a travelling sawyer",
                                         usd(x[0]),
                                         usd(x[1]),

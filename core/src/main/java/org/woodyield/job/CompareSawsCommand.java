@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.Planner;
 import org.woodyield.plan.SawsOnJob;
 import org.woodyield.show.PlanTable;
 import org.woodyield.show.SawSheet;
@@ -57,7 +59,9 @@ final class CompareSawsCommand implements Subcommand {
         JobInput own = JobReader.read(files).withOtherSaw(Optional.empty());
         List<WithSaw> jobs = new ArrayList<>(List.of(new WithSaw(JobFile.JOB.fileName(), own)));
         jobs.addAll(others(own, texts(files, given.matchedOptionValue("--saw", List.of()))));
-        SawSheet sheet = SawSheet.of(new SawsOnJob(planned(jobs, terminal)), files.origin());
+        List<String> leftOut = new ArrayList<>();
+        List<JobPlan> plans = planned(jobs, terminal, leftOut);
+        SawSheet sheet = SawSheet.of(new SawsOnJob(plans), files.origin(), leftOut);
         int code = terminal.print("comparison", sheet.text());
         if (code == Main.DONE) {
             folder.ifPresent(target -> terminal.say("the comparison stands in " + target.write(contents(sheet))));
@@ -110,17 +114,25 @@ final class CompareSawsCommand implements Subcommand {
         return others;
     }
 
-    private static List<JobPlan> planned(List<WithSaw> jobs, Terminal terminal) {
+    /** A saw that can saw no log is left out with the reason, as long as two are left to compare. */
+    private static List<JobPlan> planned(List<WithSaw> jobs, Terminal terminal, List<String> leftOut) {
         List<JobPlan> plans = new ArrayList<>();
         for (WithSaw one : jobs) {
             String name = one.job().saw().name();
             Progress progress = Progress.of("planning with " + name, terminal.messages(), Progress.isWatched());
             try {
                 plans.add(Outputs.planned(one.job(), " in " + one.file() + ", of " + name, progress::reached));
+            } catch (OutOfDomainException e) {
+                int othersLeft = jobs.size() - 1 - leftOut.size() - 1;
+                if (!e.parameter().equals(Planner.WIDTH) || plans.isEmpty() || othersLeft < 1) {
+                    throw e;
+                }
+                leftOut.add(name + ": it can saw none of the logs; " + e.getMessage());
             } finally {
                 progress.end();
             }
         }
+        leftOut.forEach(reason -> terminal.say("left out, " + reason));
         return plans;
     }
 

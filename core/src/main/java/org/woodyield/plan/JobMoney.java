@@ -3,6 +3,7 @@ package org.woodyield.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Length;
@@ -122,27 +123,52 @@ record JobMoney(WorkInputs inputs, String currency, Length kerf, List<LogWork> w
 
     /** The ways to come by the lumber, all priced from the same draws. */
     JobPlan.Ways ways(SupplyWays.Lumber lumber, String saw, Optional<OtherSawWork> other) {
-        List<WorkInputs> sawInputs = new ArrayList<>(List.of(inputs));
-        List<String> saws = new ArrayList<>(List.of(saw));
-        other.ifPresent(its -> {
-            sawInputs.add(its.inputs());
-            saws.add(its.name());
-        });
-        Optional<Double> price = inputs.find(WorkInput.LUMBER_PRICE).map(InputValue::value);
-        List<SupplyChoice> choices = SupplyChoice.ofAll(
-                SawDraws.of(sawInputs),
-                saws,
-                some -> {
-                    WorkInputs own = some.get(0);
-                    JobCost cost = JobCost.of(own, currency, WorkEstimate.of(own, kerf, works), usable);
-                    Optional<OtherSaw> drawn = other.map(its -> its.drawn(some.get(1), currency, usable, price));
-                    return List.of(
-                            SupplyWays.of(own, currency, cost, drawn, lumber, false),
-                            SupplyWays.of(own, currency, cost, drawn, lumber, true));
-                },
-                SEED,
-                TRIALS);
+        List<SupplyChoice> choices =
+                choices(lumber, saw, other.stream().toList(), sides -> List.of(sides.free, sides.valued));
         return new JobPlan.Ways(choices.get(0), choices.get(1), other.map(its -> its.told(currency)));
+    }
+
+    /** The ways with own work not counted and counted. */
+    record Sides(SupplyWays free, SupplyWays valued) {}
+
+    /** The ways at the values of the inputs. */
+    Sides sides(SupplyWays.Lumber lumber, List<OtherSawWork> others) {
+        return sides(lumber, others, sawInputs(others));
+    }
+
+    /**
+     * Choices between ways to come by the lumber, all priced from the same draws.
+     *
+     * @param lumber of the job
+     * @param saw the name of its saw
+     * @param others other saws on the same logs
+     * @param among takes the choices from the ways
+     */
+    List<SupplyChoice> choices(
+            SupplyWays.Lumber lumber, String saw, List<OtherSawWork> others, Function<Sides, List<SupplyWays>> among) {
+        List<String> saws = new ArrayList<>(List.of(saw));
+        others.forEach(other -> saws.add(other.name()));
+        return SupplyChoice.ofAll(
+                SawDraws.of(sawInputs(others)), saws, some -> among.apply(sides(lumber, others, some)), SEED, TRIALS);
+    }
+
+    private List<WorkInputs> sawInputs(List<OtherSawWork> others) {
+        List<WorkInputs> sawInputs = new ArrayList<>(List.of(inputs));
+        others.forEach(other -> sawInputs.add(other.inputs()));
+        return sawInputs;
+    }
+
+    private Sides sides(SupplyWays.Lumber lumber, List<OtherSawWork> others, List<WorkInputs> some) {
+        Optional<Double> price = inputs.find(WorkInput.LUMBER_PRICE).map(InputValue::value);
+        WorkInputs own = some.get(0);
+        JobCost cost = JobCost.of(own, currency, WorkEstimate.of(own, kerf, works), usable);
+        List<OtherSaw> drawn = new ArrayList<>();
+        for (int i = 0; i < others.size(); i++) {
+            drawn.add(others.get(i).drawn(some.get(i + 1), currency, usable, price));
+        }
+        return new Sides(
+                SupplyWays.of(own, currency, cost, drawn, lumber, false),
+                SupplyWays.of(own, currency, cost, drawn, lumber, true));
     }
 
     /** The saw's years, each with as many hours on site as are given and as much lumber an hour as in this job. */

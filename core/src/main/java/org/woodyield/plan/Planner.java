@@ -401,7 +401,8 @@ public final class Planner {
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
             JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, cuts.works, BoardFeet.usable(usable));
             prospects = all.prospects();
-            SupplyWays.Lumber lumber = new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(cuts.fallDown));
+            SupplyWays.Lumber lumber =
+                    new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(input, cuts.fallDown));
             ways = Optional.of(ways(
                     other,
                     sawn -> sawn.beside(worthBought),
@@ -471,7 +472,7 @@ public final class Planner {
     }
 
     /** The share of the usable lumber that is planed. */
-    private double planed(List<JobPlan.Lot> lots) {
+    static double planed(JobInput input, List<JobPlan.Lot> lots) {
         double all = 0;
         double planed = 0;
         for (JobPlan.Lot lot : lots) {

@@ -1,13 +1,11 @@
 package org.woodyield.plan;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import org.woodyield.measure.BoardFeet;
-import org.woodyield.measure.Money;
 import org.woodyield.measure.OutOfDomainException;
-import org.woodyield.work.SupplyWay;
+import org.woodyield.work.LogWork;
 
 /**
  * One job planned with two saws or more: the same logs, the same wants, the same prices.
@@ -47,48 +45,50 @@ public record SawsOnJob(List<JobPlan> plans) {
     }
 
     /**
-     * What lumber costs with a saw by the volume, its outlay among it.
+     * What a saw makes of the lumber that the first one makes.
      *
-     * @param index of the saw, from 0
-     * @param ownWorkValued whether own hours count at the wage
-     * @return the way, of which only a lower bound is known where other outlay has no price; empty where nothing is sawn, or the
-     *     price of the saw or a running cost is not known
+     * @param index of the saw, from 1
+     * @return its lumber thing by thing beside that of the first
      */
-    public Optional<SupplyWay> way(int index, boolean ownWorkValued) {
+    public JobPlan.OtherSaw beside(int index) {
         JobPlan plan = plans.get(index);
-        return plan.breakEven()
-                .flatMap(money -> SupplyWay.ofSaw(plan.input().saw().name(), money, ownWorkValued));
+        return plan.usable().value() > 0
+                ? work(plan).told(plan.input().currency())
+                : OtherSawWork.unable(plan.input().saw().name(), "nothing is sawn with it");
     }
 
-    private Optional<SupplyWay> whole(int index, boolean ownWorkValued) {
-        return way(index, ownWorkValued).filter(SupplyWay::isWhole);
+    /** The work of a saw, and its lumber beside that of the first. */
+    private OtherSawWork work(JobPlan plan) {
+        JobInput job = plan.input();
+        return OtherSawWork.of(
+                job.saw().name(),
+                job.work(),
+                job.saw().kerf(),
+                works(plan),
+                lumber(plans.get(0)).beside(lumber(plan)));
     }
 
-    /**
-     * Which of a saw and the first one is the cheaper of small volumes.
-     *
-     * @param index of the saw, from 1
-     * @param ownWorkValued whether own hours count at the wage
-     * @return true where it is the first; empty where one lacks the price of a cost, for what lacks it may be dearer than is known
-     */
-    public Optional<Boolean> firstIsCheaperOfLittle(int index, boolean ownWorkValued) {
-        return crossings(index, ownWorkValued).map(at -> {
-            BoardFeet little = BoardFeet.usable(at.isEmpty() ? 1 : at.get(0).value() / 2);
-            Money first = whole(0, ownWorkValued).orElseThrow().cost(little);
-            return first.compareTo(whole(index, ownWorkValued).orElseThrow().cost(little)) <= 0;
-        });
+    /** The others that saw anything. */
+    List<OtherSawWork> others() {
+        return plans.stream()
+                .skip(1)
+                .filter(plan -> plan.usable().value() > 0)
+                .map(this::work)
+                .toList();
     }
 
-    /**
-     * The volumes at which a saw and the first one change places.
-     *
-     * @param index of the saw, from 1
-     * @param ownWorkValued whether own hours count at the wage
-     * @return volumes of usable lumber, rising, none where one is dearer throughout; empty where one lacks the price of a cost
-     */
-    public Optional<List<BoardFeet>> crossings(int index, boolean ownWorkValued) {
-        return whole(0, ownWorkValued)
-                .flatMap(first -> whole(index, ownWorkValued).map(first::crossings));
+    static LumberWorth lumber(JobPlan plan) {
+        return LumberWorth.of(plan.input(), plan.supply(), plan.fallDown());
+    }
+
+    static List<LogWork> works(JobPlan plan) {
+        List<LogWork> works = new ArrayList<>();
+        for (LogPlan log : plan.logs()) {
+            log.sawing()
+                    .ifPresent(sawing ->
+                            works.add(LogWork.of(log.log().id(), log.log().species(), sawing)));
+        }
+        return works;
     }
 
     /**
@@ -118,6 +118,6 @@ public record SawsOnJob(List<JobPlan> plans) {
      * @return figures with their intervals, and how often each saw is the cheapest
      */
     public SawProspects prospects() {
-        return SawProspects.of(plans);
+        return SawProspects.of(this);
     }
 }

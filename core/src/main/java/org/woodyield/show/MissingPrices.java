@@ -226,7 +226,7 @@ final class MissingPrices {
         return plan.ways().stream()
                 .flatMap(ways -> side.apply(ways).leftOut().stream())
                 .filter(out -> out.missing().contains(input) && !isOfOtherSaw(out.kind(), input))
-                .map(out -> WorkSections.way(out).toLowerCase(Locale.ROOT))
+                .map(out -> WaysSection.way(out).toLowerCase(Locale.ROOT))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
@@ -235,7 +235,7 @@ final class MissingPrices {
         return plan.ways().stream()
                 .flatMap(ways -> side.apply(ways).bounds().stream())
                 .filter(way -> way.costsMissing().contains(input) && !isOfOtherSaw(way.kind(), input))
-                .map(way -> WorkSections.way(way.kind()).toLowerCase(Locale.ROOT))
+                .map(way -> WaysSection.way(way.kind()).toLowerCase(Locale.ROOT))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
@@ -244,7 +244,7 @@ final class MissingPrices {
         String choices = plan.ways().stream()
                 .flatMap(ways -> Stream.concat(ways.workFree().ways().stream(), ways.workFree().bounds().stream()))
                 .filter(way -> way.incomeMissing().contains(input) && !isOfOtherSaw(way.kind(), input))
-                .map(way -> WorkSections.way(way.kind()))
+                .map(way -> WaysSection.way(way.kind()))
                 .distinct()
                 .map(way -> way.toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining(", "));

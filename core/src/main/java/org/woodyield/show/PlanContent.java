@@ -160,7 +160,9 @@ final class PlanContent {
                             + prospect(plan.prospects().workFree()),
                     WorkSections.verdict("Own work counted at its wage", money.workValued())
                             + prospect(plan.prospects().workValued())));
-            new WorkSections(words).likeForLike().ifPresent(lines::add);
+            plan.ways()
+                    .flatMap(ways -> new WaysSection(words, ways).likeForLike())
+                    .ifPresent(lines::add);
             List<String> missing =
                     MissingPrices.of(plan).map(MissingPrices::keys).orElse(List.of());
             if (!missing.isEmpty()) {

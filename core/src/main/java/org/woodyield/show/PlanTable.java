@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.woodyield.measure.Length;
 import org.woodyield.source.Source;
 
@@ -157,7 +158,27 @@ public record PlanTable(String name, String title, Optional<String> log, List<Co
         return new PlanTable(name, titleOfBoth, Optional.empty(), columns, both);
     }
 
+    /** Without columns of text in which nothing stands; files keep them. */
+    private PlanTable forReaders() {
+        List<Integer> kept = IntStream.range(0, columns.size())
+                .filter(i -> rows.isEmpty()
+                        || columns.get(i).number()
+                        || rows.stream().anyMatch(row -> !row.get(i).shown().isEmpty()))
+                .boxed()
+                .toList();
+        return new PlanTable(
+                name,
+                title,
+                log,
+                kept.stream().map(columns::get).toList(),
+                rows.stream().map(row -> kept.stream().map(row::get).toList()).toList());
+    }
+
     String plain(String indent) {
+        return forReaders().text(indent);
+    }
+
+    private String text(String indent) {
         TextTable table = new TextTable(indent);
         for (Column column : columns) {
             if (column.number()) {
@@ -171,6 +192,10 @@ public record PlanTable(String name, String title, Optional<String> log, List<Co
     }
 
     Markup html() {
+        return forReaders().markup();
+    }
+
+    private Markup markup() {
         Markup out = new Markup();
         out.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", title);
         out.open("table")

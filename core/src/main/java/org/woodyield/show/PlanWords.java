@@ -2,6 +2,7 @@ package org.woodyield.show;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Distribution;
 import org.woodyield.measure.Length;
@@ -13,6 +14,8 @@ import org.woodyield.show.PlanTable.Cell;
 import org.woodyield.source.Source;
 import org.woodyield.source.Sources;
 import org.woodyield.source.Standing;
+import org.woodyield.work.Outlook;
+import org.woodyield.work.WorkInput;
 import org.woodyield.working.Working;
 
 /** How the sections of one plan word their figures; gathers the sources that they name. */
@@ -139,5 +142,29 @@ final class PlanWords {
     /** A value that was given or computed, without the digits that nobody knows. */
     static String value(double value) {
         return NumberText.significant(value, VALUE_DIGITS);
+    }
+
+    /** A row of an input with its range and what it does to a sum of money. */
+    Cell[] moved(Outlook.Mover mover, Cell... before) {
+        sources().add(mover.value().source());
+        return Stream.concat(
+                        Stream.of(before),
+                        Stream.of(
+                                Cell.text(label(mover)),
+                                Cell.text(
+                                        (PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
+                                Cell.text(mover.value().source().standing().label()),
+                                Cell.number(mover.lower(), 2, 4),
+                                Cell.number(mover.upper(), 2, 4)))
+                .toArray(Cell[]::new);
+    }
+
+    /** An input that moves a figure, with the saw that it belongs to where there are two. */
+    private static String label(Outlook.Mover mover) {
+        return mover.input().label() + (mover.saw().isEmpty() ? "" : " (" + mover.saw() + ")");
+    }
+
+    String unit(WorkInput input) {
+        return input.isMoney() ? input.unit().replace("money", plan.input().currency()) : input.unit();
     }
 }

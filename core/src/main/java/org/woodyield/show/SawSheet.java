@@ -1,6 +1,7 @@
 package org.woodyield.show;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Money;
 import org.woodyield.measure.MonteCarlo;
 import org.woodyield.plan.JobPlan;
+import org.woodyield.plan.LogPlan;
 import org.woodyield.plan.SawProspects;
 import org.woodyield.plan.SawProspects.Figure;
 import org.woodyield.plan.SawsOnJob;
@@ -31,7 +33,11 @@ import org.woodyield.work.BreakEven;
 import org.woodyield.work.FuelUse;
 import org.woodyield.work.InputValue;
 import org.woodyield.work.JobCost;
+import org.woodyield.work.Outlook;
 import org.woodyield.work.SawDraws;
+import org.woodyield.work.SupplyChoice;
+import org.woodyield.work.SupplyWay;
+import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkInput;
 
 /**
@@ -42,7 +48,7 @@ public final class SawSheet {
 
     /** The names of the tables, in the order of {@link #tables}. */
     public static final List<String> TABLE_NAMES =
-            List.of("lumber", "work", "money", "crossings", "spread", "cheapest", "ranges", "inputs");
+            List.of("lumber", "work", "money", "same-lumber", "crossings", "spread", "cheapest", "ranges", "inputs");
 
     private static final String TITLE_BEFORE = "Saws on one job: ";
     private static final double LEFT = 10;
@@ -55,9 +61,11 @@ public final class SawSheet {
     private final SawsOnJob saws;
     private final Source origin;
     private final SawProspects prospects;
+    private final List<String> leftOut;
 
-    private SawSheet(SawsOnJob saws, Source origin) {
+    private SawSheet(SawsOnJob saws, Source origin, List<String> leftOut) {
         this.saws = saws;
+        this.leftOut = List.copyOf(leftOut);
         this.origin = origin;
         this.prospects = saws.prospects();
     }
@@ -67,10 +75,11 @@ public final class SawSheet {
      *
      * @param saws plans of one job
      * @param origin what the job rests on; if that is {@link Standing#INVENTED} the sheet says so at its head
+     * @param leftOut saws that could not be planned, each with the reason
      * @return the sheet
      */
-    public static SawSheet of(SawsOnJob saws, Source origin) {
-        return new SawSheet(saws, origin);
+    public static SawSheet of(SawsOnJob saws, Source origin, List<String> leftOut) {
+        return new SawSheet(saws, origin, leftOut);
     }
 
     private List<JobPlan> plans() {
@@ -175,7 +184,7 @@ public final class SawSheet {
     }
 
     private PlanTable money() {
-        PlanTable.Builder table = PlanTable.of("money", fromMemory("Money, " + currency()))
+        PlanTable.Builder table = PlanTable.of("money", fromMemory("Money of each saw by itself, " + currency()))
                 .text("Saw", "saw")
                 .text("Own work", "own-work")
                 .text("Outlay is", "outlay-bound")
@@ -222,23 +231,65 @@ public final class SawSheet {
                 Cell.text(missing));
     }
 
-    private PlanTable crossings() {
-        PlanTable.Builder table = PlanTable.of("crossings", fromMemory("Where a saw and the first change places"))
-                .text("Saw", "saw")
+    /** The choices at the volume of the job, one for each use of the lumber. */
+    private List<WaysSection.Side> sides() {
+        return prospects.choices().stream()
+                .filter(choice -> choice.jobs() == 1)
+                .flatMap(choice -> WaysSection.Side.of(choice.free(), choice.valued()).stream())
+                .toList();
+    }
+
+    /** A saw by its name, and how its lumber is used. */
+    private String label(SupplyWay way) {
+        return saw(way) + WaysSection.inBrackets(way.use());
+    }
+
+    private String saw(SupplyWay way) {
+        return way.kind() == SupplyWay.Kind.OWN_SAW ? name(0) : way.otherSaw();
+    }
+
+    private static String use(SupplyWay.Use use) {
+        return switch (use) {
+            case AS_IT_IS -> "";
+            case GRADED -> "graded";
+            case UNGRADED -> "ungraded";
+        };
+    }
+
+    /** What the lumber of the first saw costs with each. */
+    private PlanTable sameLumber() {
+        PlanTable.Builder table = PlanTable.of(
+                        "same-lumber",
+                        fromMemory("What the lumber of " + name(0) + " costs with each saw, " + currency()))
                 .text("Own work", "own-work")
-                .text("Beside", "beside")
-                .number("At usable bf", "at-usable-bf");
-        for (int i = 1; i < plans().size(); i++) {
-            for (boolean valued : new boolean[] {false, true}) {
-                for (BoardFeet volume : saws.crossings(i, valued).orElse(List.of())) {
-                    table.row(
-                            Cell.text(name(i)),
-                            Cell.text(valued ? "counted" : "not counted"),
-                            Cell.text(name(0)),
-                            Cell.number(volume.value(), 0, 2));
-                }
+                .text("Lumber", "use")
+                .text("Saw", "saw");
+        WaysSection.costColumns(table).text("Not counted for want of a price", "not-counted");
+        for (WaysSection.Side side : sides()) {
+            SupplyWays ways = side.choice().ways();
+            for (int i = 0; i < ways.ways().size(); i++) {
+                sameLumber(
+                        table,
+                        side,
+                        ways.ways().get(i),
+                        Optional.of(side.choice().costs().get(i)));
             }
+            ways.bounds().forEach(way -> sameLumber(table, side, way, Optional.empty()));
         }
+        return table.build();
+    }
+
+    private void sameLumber(PlanTable.Builder table, WaysSection.Side side, SupplyWay way, Optional<Outlook> drawn) {
+        List<Cell> cells =
+                new ArrayList<>(List.of(Cell.text(side.work()), Cell.text(use(way.use())), Cell.text(saw(way))));
+        cells.addAll(WaysSection.costs(way, side.choice().ways().usable(), drawn));
+        cells.add(WaysSection.notCounted(way));
+        table.row(cells);
+    }
+
+    private PlanTable crossings() {
+        PlanTable.Builder table = WaysSection.crossings("Where two saws change places", this::fromMemory);
+        sides().forEach(side -> WaysSection.crossings(table, side, this::label));
         return table.build();
     }
 
@@ -343,19 +394,25 @@ public final class SawSheet {
         PlanTable.Builder table = PlanTable.of(
                         "cheapest", fromMemory("In how many of the draws each saw is the cheapest, by volume"))
                 .text("Own work", "own-work")
+                .text("Lumber", "use")
                 .text("Saw", "saw")
                 .number("Usable bf", "usable-bf")
                 .text("As much as", "as-much-as")
                 .number("Draws, %", "draws-percent");
-        for (boolean valued : new boolean[] {false, true}) {
-            for (SawProspects.AtVolume at : prospects.side(valued).cheapest()) {
-                for (int i = 0; i < plans().size(); i++) {
-                    table.row(
-                            Cell.text(valued ? "counted" : "not counted"),
-                            Cell.text(name(i)),
-                            Cell.number(at.volume().value(), 0, 2),
-                            Cell.text(at.jobs() == 1 ? "this job" : at.jobs() + " such jobs"),
-                            Cell.number(100 * at.shares().get(i), 0, 2));
+        for (SawProspects.Choice choice : prospects.choices()) {
+            for (WaysSection.Side side : WaysSection.Side.of(choice.free(), choice.valued())) {
+                List<SupplyWay> ways = side.choice().ways().ways();
+                for (int i = 0; i < ways.size() && ways.size() > 1; i++) {
+                    Optional<Double> share = side.choice().cheapestShare(i);
+                    if (share.isPresent()) {
+                        table.row(
+                                Cell.text(side.work()),
+                                Cell.text(use(choice.use())),
+                                Cell.text(saw(ways.get(i))),
+                                Cell.number(side.choice().ways().usable().value(), 0, 2),
+                                Cell.text(choice.jobs() == 1 ? "this job" : choice.jobs() + " such jobs"),
+                                Cell.number(100 * share.get(), 1, 2));
+                    }
                 }
             }
         }
@@ -423,6 +480,15 @@ public final class SawSheet {
                 prospects.of(figure, i).ifPresent(known -> known.movers().forEach(mover -> moving.add(mover.range())));
             }
         }
+        Set<WorkInput> ofChoice = prospects.choices().stream()
+                .flatMap(choice -> Stream.of(choice.free(), choice.valued()))
+                .flatMap(choice -> choice.costs().stream())
+                .flatMap(cost -> cost.movers().stream())
+                .map(Outlook.Mover::input)
+                .collect(Collectors.toSet());
+        prospects.draws().ranges().stream()
+                .filter(range -> ofChoice.contains(range.input()))
+                .forEach(moving::add);
         return moving;
     }
 
@@ -460,7 +526,8 @@ public final class SawSheet {
      * @return a table for each of {@link #TABLE_NAMES}
      */
     public List<PlanTable> tables() {
-        return List.of(lumber(), work(), money(), crossings(), spread(true), cheapest(), ranges(true), inputs());
+        return List.of(
+                lumber(), work(), money(), sameLumber(), crossings(), spread(true), cheapest(), ranges(true), inputs());
     }
 
     private List<String> differences() {
@@ -472,157 +539,128 @@ public final class SawSheet {
             line.append(name(i)).append(" beside ").append(name(0)).append(": ");
             line.append(moreOrLess(feet, 0, "bf usable")).append(", ");
             line.append(moreOrLess(kerf, 3, "m3 in kerfs"));
-            Optional<Money> first = plans().get(0).boughtPrice();
-            Optional<Money> other = plans().get(i).boughtPrice();
-            if (first.isPresent() && other.isPresent()) {
-                double more = other.get().minus(first.get()).amount();
-                line.append("; bought, what can be used would cost ")
-                        .append(NumberText.money(new Money(Math.abs(more), currency())))
-                        .append(more < 0 ? " less, " : " more, ")
-                        .append(NumberText.money(other.get()))
-                        .append(" against ")
-                        .append(NumberText.money(first.get()))
-                        .append(", each by the price of its own mix")
-                        .append(beyondNeed(plans().get(0)))
-                        .append(beyondNeed(plans().get(i)));
-            }
+            leftWhole(i).ifPresent(line::append);
             lines.add(line.append('.').toString());
         }
         return lines;
     }
 
-    /** Lumber beyond the need is worth less, so what the usable lumber costs bought is no market price of all of it. */
-    private String beyondNeed(JobPlan plan) {
-        return plan.surplus()
-                .map(surplus -> "; " + NumberText.fixed(surplus.usable().value(), 0) + " bf of " + name(plan)
-                        + " are beyond the need and count at " + NumberText.fixed(100 * surplus.share(), 0) + " %"
-                        + " of their price"
-                        + surplus.inFull()
-                                .map(each -> ", in full all of it would cost "
-                                        + NumberText.money(
-                                                each.times(plan.usable().value())))
-                                .orElse(""))
-                .orElse("");
+    /** Logs that the first saw saws and another does not. */
+    private Optional<String> leftWhole(int other) {
+        List<String> left = new ArrayList<>();
+        for (int i = 0; i < plans().get(0).logs().size(); i++) {
+            LogPlan log = plans().get(0).logs().get(i);
+            if (log.sawing().isPresent()
+                    && plans().get(other).logs().get(i).sawing().isEmpty()) {
+                left.add(log.log().id());
+            }
+        }
+        return left.isEmpty() ? Optional.empty() : Optional.of("; it leaves whole " + String.join(", ", left));
     }
 
     private static String moreOrLess(double value, int decimals, String unit) {
         return NumberText.fixed(Math.abs(value), decimals) + " " + unit + (value < 0 ? " less" : " more");
     }
 
+    /** Which saw is the cheaper of the same lumber, and how sure that is. */
     private List<String> verdicts() {
         List<String> lines = new ArrayList<>();
-        for (int i = 1; i < plans().size(); i++) {
-            for (boolean valued : new boolean[] {false, true}) {
-                lines.add("Own work " + (valued ? "counted" : "not counted") + ": " + verdict(i, valued));
-            }
+        for (WaysSection.Side side : sides()) {
+            WaysSection.byVolume(side, this::saw)
+                    .ifPresent(text -> lines.add(side.lead()
+                            + side.choice().ways().ways().stream()
+                                    .map(way -> use(way.use()))
+                                    .distinct()
+                                    .filter(use -> !use.isEmpty())
+                                    .map(use -> ", lumber " + use)
+                                    .collect(Collectors.joining())
+                            + ", the cheapest by volume: " + text + changes(side)));
         }
         return lines;
     }
 
-    /** How probable the verdicts are; empty where a price is missing or nothing has a range. */
-    private List<String> probabilities() {
-        List<String> lines = new ArrayList<>();
+    /** Where two saws change places over the draws, and which cost the same. */
+    private String changes(WaysSection.Side side) {
+        SupplyChoice choice = side.choice();
+        BoardFeet job = choice.ways().usable();
+        StringBuilder text = new StringBuilder();
+        List<SupplyWays.Crossing> pairs = choice.ways().crossings();
+        for (int i = 0; i < pairs.size(); i++) {
+            SupplyWays.Crossing pair = pairs.get(i);
+            String which = pairs.size() == 1 ? "" : " of " + saw(pair.one()) + " and " + saw(pair.other());
+            if (pair.volumes().isEmpty()
+                    && Outlook.difference(
+                                    pair.one().cost(job).amount(),
+                                    pair.other().cost(job).amount())
+                            == 0) {
+                text.append(" ").append(saw(pair.one())).append(" and ").append(saw(pair.other()));
+                text.append(" cost the same at every volume.");
+            }
+            choice.crossings()
+                    .get(i)
+                    .filter(range -> WaysSection.changesPlaces(pair, Optional.of(range), WaysSection.far(side)))
+                    .ifPresent(range -> text.append(" 95 % of the draws put the change")
+                            .append(which)
+                            .append(" at ")
+                            .append(WaysSection.range(range, WaysSection.far(side)))
+                            .append(range.greatest().isPresent() ? " bf." : "."));
+        }
+        return text.toString();
+    }
+
+    /** What keeps saws out of the comparison of cost, and what would make one cheaper than is said. */
+    private List<String> lacking() {
+        Map<String, Set<WorkInput>> costs = new LinkedHashMap<>();
+        Map<String, Set<WorkInput>> income = new LinkedHashMap<>();
         for (boolean valued : new boolean[] {false, true}) {
-            String side = "Own work " + (valued ? "counted" : "not counted") + ": ";
-            SawProspects.Side said = prospects.side(valued);
-            said.best().ifPresent(shares -> {
-                List<String> each = new ArrayList<>();
-                for (int i = 0; i < shares.size(); i++) {
-                    each.add(name(i) + " in " + WorkSections.share(shares.get(i)) + " of the draws");
-                }
-                lines.add(side + "in this job that saw saves most against buying, or loses least: "
-                        + String.join(", ", each) + ".");
+            prospects.ways(valued).ifPresent(ways -> {
+                Stream.concat(ways.ways().stream(), ways.bounds().stream())
+                        .filter(way -> isSaw(way.kind()))
+                        .forEach(way -> {
+                            add(costs, saw(way), way.costsMissing());
+                            add(income, saw(way), way.incomeMissing());
+                        });
+                ways.leftOut().stream()
+                        .filter(out -> isSaw(out.kind()))
+                        .forEach(out -> add(
+                                costs,
+                                (out.kind() == SupplyWay.Kind.OWN_SAW ? name(0) : out.otherSaw())
+                                        + out.use().words(),
+                                out.missing()));
             });
-            for (SawProspects.PaysFrom pair : said.paysFrom()) {
-                pair.spread().ifPresent(ends -> lines.add(side + paysFrom(pair, ends)));
-            }
         }
+        List<String> lines = new ArrayList<>();
+        bySet(costs)
+                .forEach((missing, saws) -> lines.add(saws + ": not ranked among the others, for there is no "
+                        + MissingPrices.named(missing) + "; what lacks a cost may be dearer than is known."
+                        + (missing.stream().anyMatch(MissingPrices::mayBeNothing)
+                                ? " Write 0 for what costs nothing."
+                                : "")));
+        income.values().forEach(missing -> missing.removeIf(input -> !input.ofSaw()));
+        income.values().removeIf(Set::isEmpty);
+        bySet(income)
+                .forEach(
+                        (missing, saws) -> lines.add(
+                                saws + ": no " + MissingPrices.named(missing)
+                                        + " is given, so that income is not counted; with it the saw may be the cheaper in more cases."));
         return lines;
     }
 
-    private String paysFrom(SawProspects.PaysFrom pair, SawProspects.Ends ends) {
-        String saws = name(pair.saw()) + " becomes cheaper than " + name(pair.other());
-        String never = ends.never() > 0 ? "; in " + WorkSections.share(ends.never()) + " there is none" : "";
-        if (ends.greatest().filter(most -> most == 0).isPresent()) {
-            return name(pair.saw()) + " is cheaper than " + name(pair.other()) + " at every volume in "
-                    + WorkSections.share(ends.always()) + " of " + ends.trials() + " draws"
-                    + (ends.never() > 0
-                            ? ", and at none from some volume on in " + WorkSections.share(ends.never())
-                            : "")
-                    + ".";
-        }
-        return ends.least()
-                .map(least -> "95 % of " + ends.trials() + " draws put the volume of usable lumber from which on "
-                        + saws + " between "
-                        + volume(least) + " and "
-                        + ends.greatest().map(SawSheet::volume).orElse("never")
-                        + never + ".")
-                .orElse("in " + WorkSections.share(ends.never()) + " of " + ends.trials()
-                        + " draws there is no volume from which on " + saws + ".");
+    /** Saws that lack the same, together. */
+    private static Map<Set<WorkInput>, String> bySet(Map<String, Set<WorkInput>> bySaw) {
+        Map<Set<WorkInput>, String> saws = new LinkedHashMap<>();
+        bySaw.forEach((saw, missing) -> saws.merge(missing, saw, (some, one) -> some + ", " + one));
+        return saws;
     }
 
-    private static String volume(double feet) {
-        if (feet > 0 && feet < 1) {
-            return "less than 1 bf";
+    private static void add(Map<String, Set<WorkInput>> to, String saw, Set<WorkInput> inputs) {
+        if (!inputs.isEmpty()) {
+            to.computeIfAbsent(saw, any -> EnumSet.noneOf(WorkInput.class)).addAll(inputs);
         }
-        return feet == 0 ? "nothing" : NumberText.fixed(feet, 0) + " bf";
     }
 
-    private String verdict(int i, boolean valued) {
-        Optional<Boolean> firstBelow = saws.firstIsCheaperOfLittle(i, valued);
-        if (firstBelow.isEmpty()) {
-            return "nothing is said of " + name(i) + " beside " + name(0) + ", "
-                    + unranked(List.of(plans().get(0), plans().get(i)), valued);
-        }
-        List<BoardFeet> at = saws.crossings(i, valued).orElseThrow();
-        String below = firstBelow.get() ? name(0) : name(i);
-        String beyond = firstBelow.get() ? name(i) : name(0);
-        BoardFeet job = plans().get(0).usable();
-        boolean alike = at.isEmpty()
-                && saws.way(0, valued)
-                        .map(way -> way.cost(job))
-                        .equals(saws.way(i, valued).map(way -> way.cost(job)));
-        String said = alike
-                ? below + " and " + beyond + " cost the same at every volume."
-                : at.isEmpty()
-                        ? below + " is the cheaper of the two at every volume, beside " + beyond + "."
-                        : below + " is the cheaper up to "
-                                + NumberText.fixed(at.get(0).value(), 0) + " bf of usable lumber, " + beyond
-                                + " beyond.";
-        return said
-                + Stream.of(plans().get(0), plans().get(i))
-                        .filter(plan -> !plan.breakEven()
-                                .map(BreakEven::outlayIncomeMissing)
-                                .orElse(Set.of())
-                                .isEmpty())
-                        .map(plan -> " No " + MissingPrices.named(WorkInput.RESALE) + " of " + name(plan)
-                                + " is given, so its outlay counts in full: with it " + name(plan)
-                                + " may be the cheaper in more cases.")
-                        .collect(Collectors.joining());
-    }
-
-    /** Why none of some saws can be said to be the cheaper. */
-    private static String unranked(List<JobPlan> some, boolean valued) {
-        Map<String, List<String>> without = new LinkedHashMap<>();
-        boolean mayBeNothing = false;
-        for (JobPlan plan : some) {
-            if (plan.breakEven().isEmpty() || plan.cost().isEmpty()) {
-                return "since nothing is sawn with " + name(plan) + ".";
-            }
-            List<WorkInput> missing =
-                    costsMissing(plan.breakEven().get(), plan.cost().get(), valued);
-            mayBeNothing |= missing.stream().anyMatch(MissingPrices::mayBeNothing);
-            if (!missing.isEmpty()) {
-                without.computeIfAbsent("no " + MissingPrices.named(missing), any -> new ArrayList<>())
-                        .add(name(plan));
-            }
-        }
-        return "for there is "
-                + without.entrySet().stream()
-                        .map(one -> one.getKey() + " of " + String.join(" and ", one.getValue()))
-                        .collect(Collectors.joining("; "))
-                + ": what lacks a cost may be dearer than is known."
-                + (mayBeNothing ? " Write 0 for what costs nothing." : "");
+    private static boolean isSaw(SupplyWay.Kind kind) {
+        return kind == SupplyWay.Kind.OWN_SAW || kind == SupplyWay.Kind.OTHER_SAW;
     }
 
     /** What owning the saw and running it lack. */
@@ -650,21 +688,10 @@ public final class SawSheet {
             work.add(new Prose("The timed cuts of the job were made with " + name(0)
                     + "; the other saws stand on their own figures."));
         }
-        PlanTable crossings = crossings();
-        List<Block> money = new ArrayList<>(List.of(new Tabular(money()), new Points(verdicts())));
-        if (page && !crossings.rows().isEmpty()) {
-            money.add(new Tabular(crossings));
-        }
-        money.add(new Prose("A volume is reckoned with the outlay and the running cost of a usable board foot in this"
-                + " job. Drying, planing and grading, which the lumber of each saw needs alike, are left aside."
-                + (plans().stream().anyMatch(plan -> plan.surplus().isPresent())
-                        ? " The volume from which a saw pays takes as great a share of its lumber beyond the need, with"
-                                + " its lesser worth, as in this job."
-                        : "")));
         List<Section> sections = new ArrayList<>(List.of(
                 new Section("lumber", "Lumber and kerf", lumber),
                 new Section("work", "Time and fuel", work),
-                new Section("money", "Money", money),
+                new Section("money", "Money", money(page)),
                 new Section("spread", "How sure this is", sureness(page))));
         if (page) {
             sections.add(new Section("inputs", "What was taken for each saw", List.of(new Tabular(inputs()))));
@@ -680,6 +707,40 @@ public final class SawSheet {
         return sections;
     }
 
+    private List<Block> money(boolean page) {
+        List<Block> money = new ArrayList<>(List.of(
+                new Tabular(money()),
+                new Prose("Each saw by itself: by its own usable board feet, against buying its own lumber, without"
+                        + " drying, planing and grading."
+                        + (plans().stream().anyMatch(plan -> plan.surplus().isPresent())
+                                ? " The volume from which a saw pays takes as great a share of its lumber beyond the need,"
+                                        + " with its lesser worth, as in this job."
+                                : ""))));
+        PlanTable same = sameLumber();
+        if (!same.rows().isEmpty()) {
+            money.add(new Tabular(same));
+        }
+        List<String> lines = new ArrayList<>();
+        for (int i = 1; i < plans().size() && plans().get(0).usable().value() > 0; i++) {
+            lines.add(WaysSection.besideFirst(saws.beside(i), plans().get(0).usable(), "of " + name(0)));
+        }
+        lines.addAll(verdicts());
+        lines.addAll(lacking());
+        money.add(new Points(lines));
+        PlanTable crossings = crossings();
+        if (page && !crossings.rows().isEmpty()) {
+            money.add(new Tabular(crossings));
+        }
+        if (!same.rows().isEmpty()) {
+            money.add(new Prose("Like for like, as in the plan of a job: all volumes are board feet of the lumber of "
+                    + name(0)
+                    + ". What another saw makes less of a thing is bought, what it makes more is taken off at its"
+                    + " worth; what is sawn bears drying and planing, and grading or the loss of serving only where no"
+                    + " grade is asked for. Whether ungraded lumber is accepted, the local authority says."));
+        }
+        return money;
+    }
+
     private List<Block> sureness(boolean page) {
         PlanTable ranges = ranges(page);
         if (ranges.rows().isEmpty()) {
@@ -687,23 +748,18 @@ public final class SawSheet {
                     "No input that moves these figures has a range, so there is no interval and no" + " probability."));
         }
         List<Block> blocks = new ArrayList<>(List.of(new Tabular(spread(page))));
-        List<String> lines = probabilities();
-        if (lines.isEmpty()) {
-            blocks.add(
-                    new Prose("No probability is given for the cheapest saw: a price is missing, or no range moves the"
-                            + " saws apart."));
-        } else {
-            blocks.add(new Points(lines));
-        }
         PlanTable cheapest = cheapest();
-        if (!cheapest.rows().isEmpty()) {
-            blocks.add(new Tabular(cheapest));
-        }
+        blocks.add(
+                cheapest.rows().isEmpty()
+                        ? new Prose(
+                                "No probability is given for the cheapest saw: a price is missing, or no range moves the"
+                                        + " saws apart.")
+                        : new Tabular(cheapest));
         blocks.add(
                 new Prose("Each draw takes one value of every range below, all saws at once: what they share, the wood,"
                         + " wages and prices among it, is the same for all of them in one draw, so that an error in it cancels"
-                        + " as far as it does them alike. What is named for one saw is drawn for that saw alone. Draws in which"
-                        + " two saws are equal count for neither. The cuts stay as planned, so lumber and kerf have no interval"
+                        + " as far as it does them alike. What is named for one saw is drawn for that saw alone. In draws in"
+                        + " which two saws cost the same the first counts as the cheapest. The cuts stay as planned, so lumber and kerf have no interval"
                         + " here; what has no range is taken as it stands, and none or all of the draws does not mean that it"
                         + " cannot be otherwise."));
         blocks.add(new Tabular(ranges));
@@ -721,6 +777,7 @@ public final class SawSheet {
                 "The same logs, wants and prices with each saw; each has the best cuts that were found for it. "
                         + plans().get(0).supply().size() + " things wanted, "
                         + plans().get(0).logs().size() + " logs."));
+        leftOut.forEach(reason -> blocks.add(new Warning("Left out: " + reason + ".")));
         blocks.add(new Prose("What a saw's file leaves out of the saw is the default of its kind or is missing; wages,"
                 + " prices of fuel and lumber, and the wood come from the job."));
         return blocks;

@@ -5,11 +5,8 @@ import static org.woodyield.show.PlanWords.feet;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -44,9 +41,6 @@ import org.woodyield.work.JobCost;
 import org.woodyield.work.Outlook;
 import org.woodyield.work.SawingWork;
 import org.woodyield.work.Suitability;
-import org.woodyield.work.SupplyChoice;
-import org.woodyield.work.SupplyWay;
-import org.woodyield.work.SupplyWays;
 import org.woodyield.work.TimeBreakdown;
 import org.woodyield.work.TimeLine;
 import org.woodyield.work.TimeLine.Activity;
@@ -175,7 +169,7 @@ final class WorkSections {
         return interval.isPresent();
     }
 
-    private static Optional<MonteCarlo.Interval> interval(Optional<Outlook> outlook) {
+    static Optional<MonteCarlo.Interval> interval(Optional<Outlook> outlook) {
         return outlook.flatMap(Outlook::drawn).map(drawn -> drawn.interval(COVERAGE));
     }
 
@@ -421,7 +415,7 @@ final class WorkSections {
         pieceCosts(blocks, cost);
         blocks.add(new Points(lines));
         prospects(blocks);
-        plan.ways().ifPresent(ways -> ways(blocks, ways));
+        plan.ways().ifPresent(ways -> new WaysSection(words, ways).addTo(blocks));
         ranges(blocks);
         cashFlow(blocks);
         return new Section("money", "Money", blocks);
@@ -578,7 +572,7 @@ final class WorkSections {
                     .limit(MOVERS)
                     .toList()) {
                 any = true;
-                table.row(moved(mover, Cell.text(work)));
+                table.row(words.moved(mover, Cell.text(work)));
             }
         }
         if (!lines.isEmpty()) {
@@ -592,26 +586,6 @@ final class WorkSections {
                             + " range is taken as it stands, and the cuts stay as planned. None or all of the draws does not mean"
                             + " that it cannot be otherwise: the prices have no range unless the job gives them one."));
         }
-    }
-
-    /** A row of an input with its range and what it does to a sum of money. */
-    private Cell[] moved(Outlook.Mover mover, Cell... before) {
-        words.sources().add(mover.value().source());
-        return Stream.concat(
-                        Stream.of(before),
-                        Stream.of(
-                                Cell.text(label(mover)),
-                                Cell.text(
-                                        (PlanWords.range(mover.value().spread()) + " " + unit(mover.input())).strip()),
-                                Cell.text(mover.value().source().standing().label()),
-                                money(new Money(mover.lower(), plan.input().currency())),
-                                money(new Money(mover.upper(), plan.input().currency()))))
-                .toArray(Cell[]::new);
-    }
-
-    /** An input that moves a figure, with the saw that it belongs to where there are two. */
-    private static String label(Outlook.Mover mover) {
-        return mover.input().label() + (mover.saw().isEmpty() ? "" : " (" + mover.saw() + ")");
     }
 
     /** What it saves or loses against buying, and what the ranges make of that; no probability where there is no range. */
@@ -648,7 +622,7 @@ final class WorkSections {
 
     /** What is taken for an input, with its range and what that rests on. */
     String taken(Outlook.Mover mover) {
-        String unit = unit(mover.input());
+        String unit = words.unit(mover.input());
         return mover.input().label() + " (taken: "
                 + (PlanWords.ranged(mover.value().value()) + " " + unit).strip() + ", range "
                 + PlanWords.range(mover.value().spread()) + "; "
@@ -694,7 +668,7 @@ final class WorkSections {
                                 .collect(Collectors.joining())),
                 Cell.text(PlanWords.ranged(value.value())),
                 Cell.text(PlanWords.range(value.spread())),
-                Cell.text(unit(input)),
+                Cell.text(words.unit(input)),
                 Cell.text(law(value.spread())),
                 Cell.text(value.source().standing().label()),
                 Cell.text(PlanWords.title(value.source())))));
@@ -711,10 +685,6 @@ final class WorkSections {
                                 : "")));
     }
 
-    private String unit(WorkInput input) {
-        return input.isMoney() ? input.unit().replace("money", plan.input().currency()) : input.unit();
-    }
-
     static String law(Distribution spread) {
         if (spread instanceof Distribution.Triangular) {
             return "triangle";
@@ -722,365 +692,7 @@ final class WorkSections {
         return spread instanceof Distribution.Normal ? "normal" : "even";
     }
 
-    // The ways to come by the lumber, and the saw year by year.
-
-    private void ways(List<Block> blocks, JobPlan.Ways ways) {
-        PlanTable.Builder table = PlanTable.of(
-                        "ways",
-                        words.fromMemory(
-                                "Ways to come by " + feet(ways.workFree().usable())))
-                .text("Own work", "own-work")
-                .text("Way", "way")
-                .text("Costs", "bound")
-                .number("At least", "least")
-                .number("Per usable bf", "per-usable-bf")
-                .number("This job", "this-job")
-                .number("From", "from")
-                .number("To", "to")
-                .number("Cheapest in, %", "cheapest-percent")
-                .text("Not counted for want of a price", "not-counted");
-        PlanTable.Builder places = PlanTable.of(
-                        "crossings", words.fromMemory("Each two ways, and where they change places"))
-                .text("Own work", "own-work")
-                .text("Cheaper of small volumes", "way")
-                .text("Other way", "other-way")
-                .text("Change places at bf usable", "at-bf")
-                .text("Range of that", "at-bf-range");
-        boolean cross = false;
-        List<String> lines = new ArrayList<>();
-        List<String> stretches = new ArrayList<>();
-        for (boolean valued : new boolean[] {false, true}) {
-            SupplyChoice choice = valued ? ways.valued() : ways.free();
-            SupplyWays side = choice.ways();
-            String work = valued ? "counted" : "not counted";
-            for (int i = 0; i < side.ways().size(); i++) {
-                SupplyWay way = side.ways().get(i);
-                Optional<MonteCarlo.Interval> ends =
-                        interval(Optional.of(choice.costs().get(i)));
-                table.row(way(
-                        work,
-                        way,
-                        side.usable(),
-                        end(ends, MonteCarlo.Interval::least, 1),
-                        end(ends, MonteCarlo.Interval::greatest, 1),
-                        choice.cheapestShare(i)
-                                .map(share -> Cell.number(100 * share, 1, 2))
-                                .orElse(Cell.NONE)));
-            }
-            for (SupplyWay way : side.bounds()) {
-                table.row(way(work, way, side.usable(), Cell.NONE, Cell.NONE, Cell.NONE));
-            }
-            List<SupplyWays.Crossing> crossings = side.crossings();
-            Map<String, List<String>> never = new LinkedHashMap<>();
-            for (int i = 0; i < crossings.size(); i++) {
-                SupplyWays.Crossing crossing = crossings.get(i);
-                Optional<SupplyChoice.Volumes> range = choice.crossings().get(i);
-                if (crossing.volumes().isEmpty() && range.isEmpty()) {
-                    never.computeIfAbsent(label(crossing.one()), one -> new ArrayList<>())
-                            .add(label(crossing.other()));
-                    continue;
-                }
-                cross = true;
-                places.row(
-                        Cell.text(work),
-                        Cell.text(label(crossing.one())),
-                        Cell.text(label(crossing.other())),
-                        Cell.text(
-                                crossing.volumes().isEmpty()
-                                        ? "never"
-                                        : crossing.volumes().stream()
-                                                .map(volume -> NumberText.fixed(volume.value(), 0))
-                                                .collect(Collectors.joining(", "))),
-                        Cell.text(range.map(volumes -> NumberText.fixed(volumes.least(), 0) + " to "
-                                        + volumes.greatest()
-                                                .map(greatest -> NumberText.fixed(greatest, 0))
-                                                .orElse("never"))
-                                .orElse("")));
-            }
-            byVolume(side).ifPresent(text -> stretches.add("Own work " + work + ", the cheapest by volume: " + text));
-            if (!never.isEmpty()) {
-                stretches.add("Own work " + work + ", cheaper or as dear at every volume: "
-                        + never.entrySet().stream()
-                                .map(one -> one.getKey() + " before " + String.join(", ", one.getValue()))
-                                .collect(Collectors.joining("; "))
-                        + ".");
-            }
-            cheapest(choice).ifPresent(best -> lines.add("Own work " + work + ": " + best));
-        }
-        ways.other().ifPresent(other -> lines.add(other(other, ways.workFree().usable())));
-        unranked(ways).ifPresent(lines::add);
-        for (SupplyWays.LeftOut out : ways.workValued().leftOut()) {
-            boolean always = ways.workFree().leftOut().stream()
-                    .anyMatch(other -> other.kind() == out.kind() && other.use() == out.use());
-            lines.add(way(out) + ": left out" + (always ? "" : " where own work is counted") + ", no "
-                    + Stream.concat(
-                                    out.missing().stream().map(input -> MissingPrices.named(out.kind(), input)),
-                                    out.unscaled()
-                                            ? Stream.of("International 1/4-inch scale of the logs")
-                                            : Stream.of())
-                            .collect(Collectors.joining(", no "))
-                    + ".");
-        }
-        if (Stream.of(ways.workFree(), ways.workValued())
-                .allMatch(side -> side.ways().isEmpty() && side.bounds().isEmpty())) {
-            blocks.add(new Points(lines));
-            return;
-        }
-        blocks.add(new Tabular(table.build()));
-        blocks.add(new Prose(
-                "Like for like: beside what the verdict above counts, sawn lumber bears here what it takes to dry and"
-                        + " plane it and to have it graded, or the loss of serving only where no grade is asked for. Whether ungraded"
-                        + " lumber is accepted, the local authority says."
-                        + (Stream.of(ways.free(), ways.valued())
-                                        .flatMap(choice -> choice.costs().stream())
-                                        .allMatch(cost -> cost.drawn().isEmpty())
-                                ? ""
-                                : " From and to hold 95 % of the draws of the cost of this job; one draw of all ranges"
-                                        + " prices every way, so that an error which they share cancels between them."
-                                        + " Where they are missing, no range moves that cost.")));
-        if (cross) {
-            blocks.add(new Tabular(places.build()));
-            blocks.add(new Prose("Two ways are set beside each other for one use: graded lumber not beside ungraded of"
-                    + " another way. No range stands where no input that moves the volume has one, or where two ways"
-                    + " change places more than once, or the other way round, in some draws."));
-        }
-        if (!stretches.isEmpty()) {
-            blocks.add(new Points(stretches));
-        }
-        blocks.add(new Points(lines));
-        choiceMovers(blocks, ways);
-    }
-
-    /** The cheapest way from nothing on; nothing where one way is alone. */
-    private static Optional<String> byVolume(SupplyWays side) {
-        if (side.ways().size() < 2) {
-            return Optional.empty();
-        }
-        List<SupplyWays.Stretch> stretches = side.cheapestByVolume();
-        if (stretches.size() == 1) {
-            return Optional.of(label(stretches.get(0).way()) + " at every volume.");
-        }
-        return Optional.of(stretches.stream()
-                        .map(stretch -> label(stretch.way())
-                                + stretch.upTo()
-                                        .map(end -> " up to " + feet(end))
-                                        .orElse(" beyond"))
-                        .collect(Collectors.joining(", then "))
-                + ".");
-    }
-
-    /** A way in few words. */
-    private static String label(SupplyWay way) {
-        String use = switch (way.use()) {
-            case AS_IT_IS -> "";
-            case GRADED -> " (graded)";
-            case UNGRADED -> " (ungraded)";
-        };
-        return way(way.kind()).toLowerCase(Locale.ROOT) + use;
-    }
-
-    private Cell[] way(String work, SupplyWay way, BoardFeet usable, Cell... drawn) {
-        List<String> notCounted = new ArrayList<>();
-        Stream.concat(way.costsMissing().stream(), way.incomeMissing().stream())
-                .forEach(input -> notCounted.add(MissingPrices.named(way.kind(), input)));
-        notCounted.addAll(way.taken());
-        List<Cell> cells = new ArrayList<>(List.of(
-                Cell.text(work),
-                Cell.text(way.name()),
-                Cell.text(way.bound().words()),
-                money(way.fixed().plus(way.least())),
-                perFoot(way.perBoardFoot().plus(way.rate())),
-                money(way.cost(usable))));
-        cells.addAll(List.of(drawn));
-        cells.add(Cell.text(String.join("; ", notCounted)));
-        return cells.toArray(Cell[]::new);
-    }
-
-    /** The lumber of another saw beside that of the plan. */
-    private static String other(JobPlan.OtherSaw other, BoardFeet usable) {
-        return "Another saw, " + other.name() + ": "
-                + other.leftOut()
-                        .map(why -> "left out, " + why + ".")
-                        .orElseGet(() -> "of the same logs it makes " + feet(other.usable()) + "; of the "
-                                + feet(usable) + " of this plan " + feet(other.serves()) + ", thing by thing"
-                                + (other.bought() > 0
-                                        ? ", and " + NumberText.fixed(other.bought(), 1)
-                                                + " bf have to be bought beside"
-                                                + other.price()
-                                                        .map(price -> " at " + NumberText.money(price) + " in the mean")
-                                                        .orElse("")
-                                        : "")
-                                + (other.more() > 0
-                                        ? ". Beside these it makes " + NumberText.fixed(other.more(), 1)
-                                                + " bf more of something, those beyond the need at their share; their worth"
-                                                + other.worth()
-                                                        .map(worth -> ", " + NumberText.money(worth) + ",")
-                                                        .orElse("")
-                                                + " is taken off"
-                                        : "")
-                                + ". Its volumes are counted in board feet of this plan's lumber; compare-saws, which"
-                                + " counts those of each saw, sets the two side by side.");
-    }
-
-    /** The ways that lack the price of a cost. */
-    private static Optional<String> unranked(JobPlan.Ways ways) {
-        Map<SupplyWay.Kind, Set<WorkInput>> missing = new EnumMap<>(SupplyWay.Kind.class);
-        for (SupplyWays side : List.of(ways.workFree(), ways.workValued())) {
-            for (SupplyWay way : side.bounds()) {
-                missing.computeIfAbsent(way.kind(), kind -> EnumSet.noneOf(WorkInput.class))
-                        .addAll(way.costsMissing());
-            }
-        }
-        if (missing.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of("Not ranked among the others, since a cost of it has no price: "
-                + missing.entrySet().stream()
-                        .map(one -> way(one.getKey()).toLowerCase(Locale.ROOT) + ", no "
-                                + one.getValue().stream()
-                                        .map(input -> MissingPrices.named(one.getKey(), input))
-                                        .collect(Collectors.joining(", no ")))
-                        .collect(Collectors.joining("; "))
-                + ". Write 0 for what costs nothing.");
-    }
-
-    /** What moves the lead of the cheapest way over the next. */
-    private void choiceMovers(List<Block> blocks, JobPlan.Ways ways) {
-        PlanTable.Builder table = PlanTable.of(
-                        "choice-movers", words.fromMemory("What moves the choice most, each input by itself"))
-                .text("Own work", "own-work")
-                .text("Cheapest way", "way")
-                .text("Input", "input")
-                .text("Range", "range")
-                .text("Standing", "standing")
-                .number("Lead, input lower", "lead-lower")
-                .number("Lead, input higher", "lead-higher");
-        boolean any = false;
-        for (boolean valued : new boolean[] {false, true}) {
-            SupplyChoice choice = valued ? ways.valued() : ways.free();
-            Optional<Integer> best = choice.cheapest();
-            for (Outlook.Mover mover : best
-                    .map(index -> choice.leads().get(index).movers())
-                    .orElse(List.of())
-                    .stream()
-                    .limit(MOVERS)
-                    .toList()) {
-                any = true;
-                table.row(moved(
-                        mover,
-                        Cell.text(valued ? "counted" : "not counted"),
-                        Cell.text(choice.ways().ways().get(best.orElseThrow()).name())));
-            }
-        }
-        if (any) {
-            blocks.add(new Tabular(table.build()));
-            blocks.add(new Prose(
-                    "The lead is what the cheapest way costs less than the next one; below zero another way is"
-                            + " the cheaper."));
-        }
-    }
-
-    /** Which way is the cheapest can be said where two or more have a figure, and how often where a range moves it. */
-    private static Optional<String> cheapest(SupplyChoice choice) {
-        SupplyWays ways = choice.ways();
-        boolean alone = ways.ways().stream().map(SupplyWay::kind).distinct().count() == 1;
-        return ways.cheapest(ways.usable())
-                .map(way -> alone
-                        ? way(way.kind()).toLowerCase(Locale.ROOT)
-                                + " is the only choice that could be costed in full; whether it is the cheapest cannot"
-                                + " be said."
-                                + lackedByOthers(ways, way.kind())
-                        : "of the choices that could be costed in full the cheapest for this job is to " + way.name()
-                                + inDraws(choice)
-                                + incomeMissing(ways, way));
-    }
-
-    /** What the choices lack that cannot be set beside the only one, by key. */
-    private static String lackedByOthers(SupplyWays ways, SupplyWay.Kind alone) {
-        Map<SupplyWay.Kind, Set<String>> lacked = new EnumMap<>(SupplyWay.Kind.class);
-        ways.bounds()
-                .forEach(way -> way.costsMissing()
-                        .forEach(input -> lacked.computeIfAbsent(way.kind(), kind -> new LinkedHashSet<>())
-                                .add(MissingPrices.key(way.kind(), input))));
-        ways.leftOut()
-                .forEach(out -> out.missing()
-                        .forEach(input -> lacked.computeIfAbsent(out.kind(), kind -> new LinkedHashSet<>())
-                                .add(MissingPrices.key(out.kind(), input))));
-        lacked.remove(alone);
-        return lacked.isEmpty()
-                ? ""
-                : " To set another beside it, give what it lacks: "
-                        + lacked.entrySet().stream()
-                                .map(one -> way(one.getKey()).toLowerCase(Locale.ROOT) + " "
-                                        + String.join(", ", one.getValue()))
-                                .collect(Collectors.joining("; "))
-                        + ".";
-    }
-
-    /** How often the cheapest at the values is the cheapest, and which is more often. */
-    private static String inDraws(SupplyChoice choice) {
-        return choice.trials()
-                .map(trials -> {
-                    int cheapest = choice.cheapest().orElseThrow();
-                    int leader = choice.leader().orElseThrow();
-                    return ", and so it is in "
-                            + share(choice.cheapestShare(cheapest).orElseThrow()) + " of " + trials
-                            + " draws."
-                            + (leader == cheapest
-                                    ? ""
-                                    : " The ranges lie to one side of the values taken: in more of the draws, "
-                                            + share(choice.cheapestShare(leader).orElseThrow())
-                                            + ", the cheapest is to "
-                                            + choice.ways().ways().get(leader).name() + ".");
-                })
-                .orElse(". No input that moves the choice has a range, so there is no probability.");
-    }
-
-    /** Where income has no price another way may yet be the cheaper. */
-    private static String incomeMissing(SupplyWays ways, SupplyWay cheapest) {
-        Set<String> missing = new LinkedHashSet<>();
-        for (SupplyWay way : ways.ways()) {
-            if (!way.equals(cheapest)) {
-                way.incomeMissing().forEach(input -> missing.add(MissingPrices.named(way.kind(), input)));
-            }
-        }
-        return missing.isEmpty()
-                ? ""
-                : " Income for which no price is given is counted in no way, and another may be cheaper with it: "
-                        + String.join(", ", missing) + ".";
-    }
-
-    /** The choices like for like, in a sentence or two for the head of a plan; empty where none has a figure. */
-    Optional<String> likeForLike() {
-        return plan.ways().filter(ways -> !ways.workFree().ways().isEmpty()).map(ways -> {
-            StringBuilder text =
-                    new StringBuilder("These verdicts set the saw alone against buying. Like for like, drying,"
-                            + " planing and grading are counted too, as far as they have a price.");
-            Optional<String> free = cheapest(ways.free());
-            Optional<String> valued = cheapest(ways.valued());
-            if (free.equals(valued)) {
-                free.ifPresent(best -> text.append(" Own work counted or not: ").append(best));
-            } else {
-                free.ifPresent(best -> text.append(" Own work not counted: ").append(best));
-                valued.ifPresent(best -> text.append(" Own work counted: ").append(best));
-            }
-            return text.append(" Money has them all.").toString();
-        });
-    }
-
-    static String way(SupplyWays.LeftOut out) {
-        return way(out.kind()) + out.use().words();
-    }
-
-    static String way(SupplyWay.Kind kind) {
-        return switch (kind) {
-            case BUY -> "Buying the lumber";
-            case OWN_SAW -> "This saw";
-            case OTHER_SAW -> "Another saw";
-            case HIRED_SAWYER -> "A travelling sawyer";
-            case SELL_AND_BUY -> "Selling the logs and buying";
-        };
-    }
+    // The saw year by year.
 
     private void cashFlow(List<Block> blocks) {
         List<String> lines = new ArrayList<>();
@@ -1137,7 +749,7 @@ final class WorkSections {
     }
 
     /** The years n are drawn as 1 / (1 + n), and nothing where the outlay is never paid within the life. */
-    private static String paidWithin(MonteCarlo drawn) {
+    static String paidWithin(MonteCarlo drawn) {
         MonteCarlo.Interval ends = drawn.interval(COVERAGE);
         double never = 1 - drawn.shareAbove(0);
         return ends.greatest() == 0

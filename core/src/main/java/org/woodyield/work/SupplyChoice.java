@@ -231,11 +231,6 @@ public record SupplyChoice(
      * @return index from 0, the first of equals; empty where there are less than two ways
      */
     public Optional<Integer> cheapest() {
-        for (int i = 0; i < leads.size(); i++) {
-            if (leads.get(i).value() > 0) {
-                return Optional.of(i);
-            }
-        }
-        return Optional.empty();
+        return leads.isEmpty() ? Optional.empty() : Optional.of(ways.cheapestIndex(ways.usable()));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Domain;
@@ -23,6 +22,7 @@ import org.woodyield.working.Working;
  *
  * @param kind which of the ways
  * @param use how its lumber is used
+ * @param otherSaw the name of the saw, for {@link Kind#OTHER_SAW}; empty for all other ways
  * @param name in words
  * @param fixed spent whatever the volume
  * @param perBoardFoot spent for each usable board foot; negative where it earns
@@ -35,6 +35,7 @@ import org.woodyield.working.Working;
 public record SupplyWay(
         Kind kind,
         Use use,
+        String otherSaw,
         String name,
         Money fixed,
         Money perBoardFoot,
@@ -118,34 +119,6 @@ public record SupplyWay(
     }
 
     /**
-     * Buying a saw and sawing with it, to set two saws beside each other: no drying, planing or grading, which both need.
-     *
-     * @param name of the saw
-     * @param money what sawing with it costs
-     * @param ownWorkValued whether own hours count at the wage
-     * @return the way; empty where the price of the saw or a running cost is not known
-     */
-    public static Optional<SupplyWay> ofSaw(String name, BreakEven money, boolean ownWorkValued) {
-        BreakEven.Side side = ownWorkValued ? money.workValued() : money.workFree();
-        if (money.outlay().isEmpty() || !side.complete()) {
-            return Optional.empty();
-        }
-        Money outlay = money.outlay().get();
-        Money nothing = new Money(0, outlay.currency());
-        return Optional.of(new SupplyWay(
-                Kind.OTHER_SAW,
-                Use.AS_IT_IS,
-                name,
-                outlay,
-                side.runningPerBoardFoot(),
-                nothing,
-                nothing,
-                money.outlayCostsMissing(),
-                money.outlayIncomeMissing(),
-                List.of()));
-    }
-
-    /**
      * What a volume costs this way.
      *
      * @param usable lumber, above zero
@@ -224,7 +197,15 @@ public record SupplyWay(
 
     /** Whether the two answer one question: lumber of one use, or one way to come by it with two uses. */
     boolean isComparedWith(SupplyWay other) {
-        return kind == other.kind || use == other.use || use == Use.AS_IT_IS || other.use == Use.AS_IT_IS;
+        return (kind == other.kind && otherSaw.equals(other.otherSaw))
+                || use == other.use
+                || use == Use.AS_IT_IS
+                || other.use == Use.AS_IT_IS;
+    }
+
+    /** Whether it saws for a use with a saw that is bought. */
+    boolean isOfSaw(Use ofLumber) {
+        return (kind == Kind.OWN_SAW || kind == Kind.OTHER_SAW) && use == ofLumber;
     }
 
     private double difference(SupplyWay other, double volume) {

@@ -2,7 +2,6 @@ package org.woodyield.work;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,10 +33,12 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
      *
      * @param kind which
      * @param use how its lumber would be used; as it is for the whole way
+     * @param otherSaw the name of the saw, for {@link SupplyWay.Kind#OTHER_SAW}; empty for all other ways
      * @param missing what nobody gave, in the order of {@link WorkInput}
      * @param unscaled whether it needs a scale of the logs and they have none
      */
-    public record LeftOut(SupplyWay.Kind kind, SupplyWay.Use use, Set<WorkInput> missing, boolean unscaled) {
+    public record LeftOut(
+            SupplyWay.Kind kind, SupplyWay.Use use, String otherSaw, Set<WorkInput> missing, boolean unscaled) {
         /** Keeps an immutable copy. */
         public LeftOut {
             EnumSet<WorkInput> copy = EnumSet.noneOf(WorkInput.class);
@@ -77,13 +78,13 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
     public record Lumber(BoardFeet tally, Optional<BoardFeet> scale, double planed) {}
 
     /**
-     * The ways of a job, another saw among them. For the same lumber, what the other saw makes less of a thing wanted is bought,
+     * The ways of a job, other saws among them. For the same lumber, what another saw makes less of a thing wanted is bought,
      * and what it makes more is taken off at its worth bought, as lumber beyond the need counts for the saw of the job.
      *
      * @param inputs prices
      * @param currency the currency of the prices
      * @param cost what sawing it with the saw of the job costs
-     * @param other the other saw on the same logs, if there is one
+     * @param others other saws on the same logs, each with a name of its own
      * @param lumber what is sawn
      * @param ownWorkValued whether own hours count at the wage
      * @return the ways
@@ -92,20 +93,47 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             WorkInputs inputs,
             String currency,
             JobCost cost,
-            Optional<OtherSaw> other,
+            List<OtherSaw> others,
             Lumber lumber,
             boolean ownWorkValued) {
-        return new Collector(inputs, currency, cost, lumber, ownWorkValued).collect(other);
+        return new Collector(inputs, currency, cost, lumber, ownWorkValued).collect(others);
+    }
+
+    /**
+     * The ways to saw it with one saw or another, for one use of the lumber.
+     *
+     * @param use how the lumber is used
+     * @param volume usable lumber that is asked about, above zero
+     * @return those of this saw and of the others, those too that lack a cost; none that were left out
+     */
+    public SupplyWays ofSaws(SupplyWay.Use use, BoardFeet volume) {
+        return new SupplyWays(
+                volume,
+                ways.stream().filter(way -> way.isOfSaw(use)).toList(),
+                bounds.stream().filter(way -> way.isOfSaw(use)).toList(),
+                List.of());
     }
 
     /**
      * The cheapest way at a volume.
      *
      * @param volume usable lumber, above zero
-     * @return the way, the first of equals; empty where no way has its prices
+     * @return the way, the first of those that cost the same but for rounding; empty where no way has its prices
      */
     public Optional<SupplyWay> cheapest(BoardFeet volume) {
-        return ways.stream().min(Comparator.comparing(way -> way.cost(volume)));
+        return ways.isEmpty() ? Optional.empty() : Optional.of(ways.get(cheapestIndex(volume)));
+    }
+
+    /** The place of the cheapest of one way or more, the first of those that cost the same but for rounding. */
+    int cheapestIndex(BoardFeet volume) {
+        int cheapest = 0;
+        for (int i = 1; i < ways.size(); i++) {
+            double gap = Outlook.difference(
+                    ways.get(cheapest).cost(volume).amount(),
+                    ways.get(i).cost(volume).amount());
+            cheapest = gap > 0 ? i : cheapest;
+        }
+        return cheapest;
     }
 
     /**
@@ -190,6 +218,9 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
     }
 
     private static final class Collector {
+        /** Where no other saw is meant. */
+        private static final String NONE = "";
+
         private static final Lacks NOTHING = new Lacks(Set.of(), Set.of(), List.of());
 
         private final WorkInputs inputs;
@@ -208,10 +239,10 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             this.ownWorkValued = ownWorkValued;
         }
 
-        SupplyWays collect(Optional<OtherSaw> other) {
+        SupplyWays collect(List<OtherSaw> others) {
             buy();
             ownSaw();
-            other.ifPresent(this::otherSaw);
+            others.forEach(this::otherSaw);
             hiredSawyer();
             sellAndBuy();
             return new SupplyWays(
@@ -245,13 +276,15 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         }
 
         /** Whether a way lacks a price that it cannot do without; then what else it lacks is named with it. */
-        private boolean lacks(SupplyWay.Kind kind, Set<WorkInput> missing, Set<WorkInput> costs) {
-            return !complete(kind, SupplyWay.Use.AS_IT_IS, missing.isEmpty() ? missing : Lacks.union(missing, costs));
+        private boolean lacks(SupplyWay.Kind kind, String otherSaw, Set<WorkInput> missing, Set<WorkInput> costs) {
+            return !complete(
+                    kind, SupplyWay.Use.AS_IT_IS, otherSaw, missing.isEmpty() ? missing : Lacks.union(missing, costs));
         }
 
         private void add(
                 SupplyWay.Kind kind,
                 SupplyWay.Use use,
+                String otherSaw,
                 String name,
                 double fixed,
                 double perBoardFoot,
@@ -261,6 +294,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             ways.add(new SupplyWay(
                     kind,
                     use,
+                    otherSaw,
                     name + use.words(),
                     money(fixed),
                     money(perBoardFoot),
@@ -272,10 +306,11 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         }
 
         private void buy() {
-            if (!lacks(SupplyWay.Kind.BUY, lacking(WorkInput.LUMBER_PRICE), Set.of())) {
+            if (!lacks(SupplyWay.Kind.BUY, NONE, lacking(WorkInput.LUMBER_PRICE), Set.of())) {
                 add(
                         SupplyWay.Kind.BUY,
                         SupplyWay.Use.AS_IT_IS,
+                        NONE,
                         "buy the lumber",
                         0,
                         inputs.get(WorkInput.LUMBER_PRICE),
@@ -286,12 +321,13 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         }
 
         private void ownSaw() {
-            saw(SupplyWay.Kind.OWN_SAW, "buy the saw and saw", inputs, cost, 1, 0, 0);
+            saw(SupplyWay.Kind.OWN_SAW, NONE, "buy the saw and saw", inputs, cost, 1, 0, 0);
         }
 
         private void otherSaw(OtherSaw other) {
             saw(
                     SupplyWay.Kind.OTHER_SAW,
+                    other.name(),
                     "buy another saw, " + other.name() + ", and saw"
                             + (other.bought() > 0 ? ", buying what lacks" : ""),
                     other.inputs(),
@@ -310,6 +346,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
          */
         private void saw(
                 SupplyWay.Kind kind,
+                String otherSaw,
                 String name,
                 WorkInputs its,
                 JobCost itsCost,
@@ -324,9 +361,9 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             if (more > 0) {
                 missing.addAll(lacking(WorkInput.LUMBER_PRICE));
             }
-            List<Finish> finishes = finishes(kind);
+            List<Finish> finishes = finishes(kind, otherSaw);
             Set<WorkInput> costs = lacking(its, WorkInput.OTHER_OUTLAY);
-            if (lacks(kind, missing, Lacks.union(costs, finishing()))) {
+            if (lacks(kind, otherSaw, missing, Lacks.union(costs, finishing()))) {
                 return;
             }
             double outlay = Math.max(
@@ -339,6 +376,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                 add(
                         kind,
                         finish.use,
+                        otherSaw,
                         name,
                         outlay + finish.fixed,
                         running + beside + serves * finish.perBoardFoot,
@@ -354,7 +392,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             if (helps && inputs.find(WorkInput.HIRE_HELP).isPresent()) {
                 missing.addAll(lacking(WorkInput.WAGE));
             }
-            List<Finish> finishes = finishes(SupplyWay.Kind.HIRED_SAWYER);
+            List<Finish> finishes = finishes(SupplyWay.Kind.HIRED_SAWYER, NONE);
             Set<WorkInput> costs = lacking(WorkInput.HIRE_SET_UP, WorkInput.HIRE_LEAST);
             if (mayBeAny(WorkInput.HIRE_STRIKES) && mayBeAny(WorkInput.HIRE_DAMAGE)) {
                 costs.addAll(lacking(WorkInput.HIRE_STRIKES, WorkInput.HIRE_DAMAGE));
@@ -362,7 +400,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             if (helps) {
                 costs.addAll(lacking(WorkInput.HIRE_HELP));
             }
-            if (lacks(SupplyWay.Kind.HIRED_SAWYER, missing, Lacks.union(costs, finishing()))) {
+            if (lacks(SupplyWay.Kind.HIRED_SAWYER, NONE, missing, Lacks.union(costs, finishing()))) {
                 return;
             }
             double perUsable = lumber.tally.value() / cost.usable().value();
@@ -378,6 +416,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                 add(
                         SupplyWay.Kind.HIRED_SAWYER,
                         finish.use,
+                        NONE,
                         "have it sawn by a travelling sawyer",
                         known(inputs, WorkInput.HIRE_SET_UP) + finish.fixed,
                         inputs.get(WorkInput.LOG_PRICE) + help + damage + finish.perBoardFoot,
@@ -398,13 +437,15 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             Optional<BoardFeet> scale = lumber.scale;
             Set<WorkInput> missing = lacking(WorkInput.LOG_SALE, WorkInput.LUMBER_PRICE);
             if (scale.isEmpty() || !missing.isEmpty()) {
-                leftOut.add(new LeftOut(SupplyWay.Kind.SELL_AND_BUY, SupplyWay.Use.AS_IT_IS, missing, scale.isEmpty()));
+                leftOut.add(new LeftOut(
+                        SupplyWay.Kind.SELL_AND_BUY, SupplyWay.Use.AS_IT_IS, NONE, missing, scale.isEmpty()));
                 return;
             }
             double scaled = scale.get().value() / cost.usable().value();
             add(
                     SupplyWay.Kind.SELL_AND_BUY,
                     SupplyWay.Use.AS_IT_IS,
+                    NONE,
                     "sell the logs and buy the lumber",
                     0,
                     inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LOG_SALE) * scaled,
@@ -421,7 +462,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         }
 
         /** Those that have their prices; the others are left out by name. */
-        private List<Finish> finishes(SupplyWay.Kind kind) {
+        private List<Finish> finishes(SupplyWay.Kind kind, String otherSaw) {
             Lacks lacks = NOTHING.and(finishing(), lacking(WorkInput.BY_PRODUCTS));
             double each = known(inputs, WorkInput.DRYING_PRICE)
                     + lumber.planed * known(inputs, WorkInput.PLANING_PRICE)
@@ -435,23 +476,25 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                 return List.of(new Finish(SupplyWay.Use.AS_IT_IS, 0, each, ungraded));
             }
             List<Finish> finishes = new ArrayList<>();
-            if (complete(kind, SupplyWay.Use.GRADED, lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE))) {
+            if (complete(
+                    kind, SupplyWay.Use.GRADED, otherSaw, lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE))) {
                 finishes.add(new Finish(
                         SupplyWay.Use.GRADED,
                         inputs.get(WorkInput.GRADER_VISIT),
                         each + inputs.get(WorkInput.GRADER_RATE),
                         lacks));
             }
-            if (complete(kind, SupplyWay.Use.UNGRADED, lacking(WorkInput.LUMBER_PRICE, WorkInput.LESSER_PRICE))) {
+            if (complete(
+                    kind, SupplyWay.Use.UNGRADED, otherSaw, lacking(WorkInput.LUMBER_PRICE, WorkInput.LESSER_PRICE))) {
                 double loss = inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LESSER_PRICE);
                 finishes.add(new Finish(SupplyWay.Use.UNGRADED, 0, each + Math.max(0, loss), lacks));
             }
             return finishes;
         }
 
-        private boolean complete(SupplyWay.Kind kind, SupplyWay.Use use, Set<WorkInput> missing) {
+        private boolean complete(SupplyWay.Kind kind, SupplyWay.Use use, String otherSaw, Set<WorkInput> missing) {
             if (!missing.isEmpty()) {
-                leftOut.add(new LeftOut(kind, use, missing, false));
+                leftOut.add(new LeftOut(kind, use, otherSaw, missing, false));
             }
             return missing.isEmpty();
         }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -56,7 +57,9 @@ class CompareSawsCommandTest {
         Path out = folder.resolve("out");
         Run run = compared(job, "--out", out.toString());
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("chain saw on a slabbing guide", "small band mill beside", "Own work counted:");
+        assertThat(run.out())
+                .contains(
+                        "chain saw on a slabbing guide", "small band mill beside", "Own work counted, lumber graded,");
         String[] chain = row(out.resolve("saws-lumber.csv"), "chain saw on a slabbing guide");
         String[] band = row(out.resolve("saws-lumber.csv"), "small band mill");
         assertThat(number(chain, 1)).isEqualTo(9.525);
@@ -90,22 +93,45 @@ class CompareSawsCommandTest {
         EditedDemo job = EditedDemo.small(folder.resolve("job"));
         Path out = folder.resolve("out");
         assertThat(compared(job, "--out", out.toString()).code()).isZero();
-        Path money = out.resolve("saws-money.csv");
-        Map<String, String[]> crossings = rows(out.resolve("saws-crossings.csv"));
+        Map<String, double[]> lines = new LinkedHashMap<>();
+        for (String line : Files.readAllLines(out.resolve("saws-same-lumber.csv"))) {
+            String[] cells = line.split(",", -1);
+            if (!cells[0].equals("own-work")) {
+                lines.put(
+                        cells[0] + ", " + cells[2] + " (" + cells[1] + ")",
+                        new double[] {number(cells, 4), number(cells, 5)});
+            }
+        }
         int compared = 0;
-        for (String side : List.of("not counted", "counted")) {
-            String[] at = crossings.get("small band mill, " + side);
-            if (at != null) {
-                String[] first = row(money, "chain saw on a slabbing guide, " + side);
-                String[] other = row(money, "small band mill, " + side);
-                double volume = number(at, 3);
-                double cost = number(first, 3) + number(first, 4) * volume;
-                // Running costs stand in the file to four decimals.
-                assertThat(number(other, 3) + number(other, 4) * volume).isCloseTo(cost, within(1e-4 * volume + 0.01));
+        for (String line : Files.readAllLines(out.resolve("saws-crossings.csv"))) {
+            String[] cells = line.split(",", -1);
+            if (cells[3].matches("[0-9]+")) {
+                double[] one = Objects.requireNonNull(lines.get(cells[0] + ", " + cells[1]));
+                double[] other = Objects.requireNonNull(lines.get(cells[0] + ", " + cells[2]));
+                // The volume stands in the file as whole board feet.
+                double volume = (one[0] - other[0]) / (other[1] - one[1]);
+                assertThat(number(cells, 3)).isCloseTo(volume, within(0.5 + 1e-4 * volume));
                 compared++;
             }
         }
         assertThat(compared).isPositive();
+    }
+
+    /** The job's own plan, which holds the other saw as well, and the comparison tell the same of the two. */
+    @Test
+    void thePlanAndTheComparisonTellTheSameVolumes() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        Path plan = folder.resolve("plan");
+        Path out = folder.resolve("out");
+        assertThat(job.run("--out", plan.toString()).code()).isZero();
+        assertThat(compared(job, "--out", out.toString()).code()).isZero();
+        List<String> inPlan = Files.readAllLines(plan.resolve("plan-crossings.csv")).stream()
+                .map(line -> line.replace("this saw", "chain saw on a slabbing guide")
+                        .replace("another saw", "small band mill"))
+                .toList();
+        List<String> here = Files.readAllLines(out.resolve("saws-crossings.csv"));
+        assertThat(here).hasSizeGreaterThan(1);
+        assertThat(inPlan).containsAll(here);
     }
 
     /** Draws and plan take the same inputs and work: the value without ranges is the one of the other tables. */
@@ -164,7 +190,9 @@ class CompareSawsCommandTest {
         Path out = folder.resolve("out");
         Run run = compared(job, "--out", out.toString());
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("nothing is said of small band mill");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains(
+                        "small band mill: not ranked among the others, for there is no price of the saw (money.purchase)");
         String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
         assertThat(band[3]).isEmpty();
         assertThat(band[7]).contains("price of the saw");
@@ -179,10 +207,10 @@ class CompareSawsCommandTest {
         assertThat(run.code()).isZero();
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains(
-                        "nothing is said of small band mill beside chain saw on a slabbing guide, for there is no other"
-                                + " outlay before the first board (money.other-outlay) of small band mill: what lacks a cost may be"
-                                + " dearer than is known. Write 0 for what costs nothing.")
-                .doesNotContain("is the cheaper", "put the volume", "In how many of the draws");
+                        "small band mill: not ranked among the others, for there is no other outlay before the first board"
+                                + " (money.other-outlay); what lacks a cost may be dearer than is known. Write 0 for what costs"
+                                + " nothing.")
+                .doesNotContain("the cheapest by volume", "put the change", "In how many of the draws");
         String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
         assertThat(band[2]).isEqualTo("more than");
         assertThat(number(band, 3)).isEqualTo(2600);
@@ -191,26 +219,32 @@ class CompareSawsCommandTest {
         assertThat(Files.readAllLines(out.resolve("saws-cheapest.csv"))).hasSize(1);
         job.write(OTHER, (job.text(OTHER) + "\nmoney.other-outlay = 0\n").getBytes(StandardCharsets.UTF_8));
         assertThat(compared(job, "--out", out.toString(), "--replace").out())
-                .contains("is the cheaper", "put the volume");
+                .contains("the cheapest by volume", "put the change");
         assertThat(row(out.resolve("saws-money.csv"), "small band mill, counted")[2])
                 .isEmpty();
     }
 
-    /** The ranges leave the dearer outlay open in few draws only: there is no volume to tell between nothing and nothing. */
+    /** Where the ranges leave open which outlay is the dearer there is no one volume, but there are shares. */
     @Test
     void aSawThatIsCheaperFromTheFirstIsSaidToBeThat() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job"))
                 .with("job.properties", "money.purchase = 1150\n", "money.purchase = 1090 (1000 to 1200)\n")
-                .with(OTHER, "money.purchase = 5200\n", "money.purchase = 1005\n")
+                .with(OTHER, "money.purchase = 5200\n", "money.purchase = 1060\n")
                 .with(OTHER, "money.resale = 2600\n", "money.resale = 450\n")
                 .with(OTHER, "money.other-outlay = 350\n", "money.other-outlay = 240\n");
-        assertThat(compared(job).out().replaceAll("\\s+", " "))
-                .containsPattern("small band mill is cheaper than chain saw on a slabbing guide at every volume in"
-                        + " 99\\.[0-9]+ % of 2000 draws\\.")
-                .doesNotContain("0 bf and");
-        job.with(OTHER, "money.purchase = 1005\n", "money.purchase = 1060\n");
-        assertThat(compared(job).out().replaceAll("\\s+", " "))
-                .containsPattern("cheaper than chain saw on a slabbing guide between nothing and [0-9]+ bf");
+        Path out = folder.resolve("out");
+        assertThat(compared(job, "--out", out.toString()).out().replaceAll("\\s+", " "))
+                .contains(
+                        "Own work not counted, lumber graded, the cheapest by volume: small band mill at every volume.")
+                .doesNotContain("0 bf and", "put the change");
+        List<Double> shares = new ArrayList<>();
+        for (String line : Files.readAllLines(out.resolve("saws-cheapest.csv"))) {
+            if (line.startsWith("not counted,graded,small band mill,")) {
+                shares.add(number(line.split(",", -1), 5));
+            }
+        }
+        assertThat(shares).hasSize(3).isSorted();
+        assertThat(shares.get(0)).isBetween(50.0, 99.9);
     }
 
     @Test
@@ -220,8 +254,9 @@ class CompareSawsCommandTest {
         Run run = compared(job, "--out", out.toString());
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains(
-                        "is the cheaper",
-                        "No resale at the end of its life (money.resale) of small band mill is given");
+                        "the cheapest by volume",
+                        "small band mill: no resale at the end of its life (money.resale) is given, so that income is not"
+                                + " counted");
         String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
         assertThat(band[2]).isEqualTo("no more than");
         assertThat(number(band, 3)).isEqualTo(5550);
@@ -262,6 +297,12 @@ class CompareSawsCommandTest {
         Run run = compared(job, "--saw", narrow.toString());
         assertThat(run.code()).isEqualTo(Main.INPUT);
         assertThat(run.err()).contains("saw.width-of-cut in " + narrow, "of small band mill");
+        Path third = Files.writeString(
+                folder.resolve("third.properties"), job.text(OTHER).replace("small band mill", "third saw"));
+        Run three = compared(job, "--saw", narrow.toString(), "--saw", third.toString());
+        assertThat(three.code()).as("two are left to compare").isZero();
+        assertThat(three.err()).contains("left out, small band mill: it can saw none of the logs", narrow.toString());
+        assertThat(three.out()).contains("third saw beside", "Left out: small band mill");
     }
 
     @Test

@@ -10,14 +10,18 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.woodyield.lumber.Product.Wood;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.MonteCarlo;
 import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.plan.JobInput.Price;
 import org.woodyield.sawing.Saw;
 import org.woodyield.source.Sources;
 import org.woodyield.work.Bound;
 import org.woodyield.work.InputValue;
+import org.woodyield.work.Outlook;
 import org.woodyield.work.SawDraws;
+import org.woodyield.work.SupplyChoice;
 import org.woodyield.work.SupplyWay;
+import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
@@ -73,8 +77,7 @@ class SawsOnJobTest {
         SawsOnJob saws = new SawsOnJob(List.of(FIRST, OTHER));
         assertThat(saws.moreUsableBoardFeet(0)).isZero();
         assertThat(saws.moreKerfCubicMetres(1)).isNegative();
-        assertThat(saws.way(0, false)).as("no price of the saw").isEmpty();
-        assertThat(saws.crossings(1, false)).isEmpty();
+        assertThat(saws.prospects().choices()).as("no price of the saw").isEmpty();
     }
 
     @Test
@@ -112,6 +115,9 @@ class SawsOnJobTest {
                 .with(WorkInput.EDGE_PRICE, 30)
                 .with(WorkInput.LOG_PRICE, 0)
                 .with(WorkInput.REPAIRS, 0)
+                .with(WorkInput.DRYING_PRICE, 0.05)
+                .with(WorkInput.PLANING_PRICE, 0.1)
+                .with(WorkInput.BY_PRODUCTS, 0)
                 .with(WorkInput.WAGE, wage);
         return withWork(job, work);
     }
@@ -144,17 +150,23 @@ class SawsOnJobTest {
         return withWork(job, work);
     }
 
+    /** The choice at a volume; no grade is priced, so there is one use. */
+    private static SupplyChoice choice(SawsOnJob saws, int jobs, boolean ownWorkValued) {
+        return choice(saws.prospects(), jobs, ownWorkValued);
+    }
+
+    private static SupplyChoice choice(SawProspects prospects, int jobs, boolean ownWorkValued) {
+        return prospects.choices().stream()
+                .filter(choice -> choice.jobs() == jobs)
+                .findFirst()
+                .orElseThrow()
+                .side(ownWorkValued);
+    }
+
     private static int runsForLess(boolean ownWorkValued) {
         SawsOnJob alike = new SawsOnJob(List.of(priced(FIRST, 500, WAGE), priced(OTHER, 500, WAGE)));
-        return alike.way(0, ownWorkValued)
-                                .orElseThrow()
-                                .perBoardFoot()
-                                .compareTo(alike.way(1, ownWorkValued)
-                                        .orElseThrow()
-                                        .perBoardFoot())
-                        < 0
-                ? 0
-                : 1;
+        List<SupplyWay> ways = choice(alike, 1, ownWorkValued).ways().ways();
+        return ways.get(0).perBoardFoot().compareTo(ways.get(1).perBoardFoot()) < 0 ? 0 : 1;
     }
 
     /** The saw that runs for less is dear to buy, so that the two change places. */
@@ -163,21 +175,50 @@ class SawsOnJobTest {
                 List.of(priced(FIRST, dear == 0 ? 2000 : 500, WAGE), priced(OTHER, dear == 1 ? 2000 : 500, WAGE)));
     }
 
+    /** One reckoning for both: the ways, their intervals, their share of the draws and their crossings are those of the plan. */
     @Test
-    void theVolumeAtItsValueIsTheCrossing() {
+    void theSawsStandAsTheyDoInThePlanThatHoldsTheOtherSaw() {
+        JobInput job = priced(FIRST, 500, WAGE).input();
+        JobInput other = priced(OTHER, 2000, WAGE).input();
+        JobPlan.Ways inPlan = Planner.plan(
+                        job.withOtherSaw(Optional.of(new JobInput.OtherSaw(other.saw(), other.work()))))
+                .ways()
+                .orElseThrow();
+        SawsOnJob saws = new SawsOnJob(List.of(Planner.plan(job), Planner.plan(other)));
         for (boolean valued : new boolean[] {false, true}) {
-            int dear = runsForLess(valued);
-            SawsOnJob saws = changingPlaces(dear);
-            SawProspects.PaysFrom pays =
-                    saws.prospects().side(valued).paysFrom().get(0);
-            assertThat(pays.saw()).as("runs for less").isEqualTo(dear);
-            double volume = pays.volume().orElseThrow();
-            assertThat(volume)
-                    .isCloseTo(saws.crossings(1, valued).orElseThrow().get(0).value(), withinPercentage(1e-9));
-            SawProspects.Ends ends = pays.spread().orElseThrow();
-            assertThat(ends.always()).as("its outlay is the greater").isZero();
-            assertThat(ends.least().orElseThrow()).isLessThan(volume);
-            assertThat(ends.greatest().filter(most -> most <= volume)).isEmpty();
+            SupplyChoice planned = valued ? inPlan.valued() : inPlan.free();
+            SupplyChoice compared = choice(saws, 1, valued);
+            assertThat(compared.ways().ways())
+                    .hasSize(2)
+                    .isEqualTo(planned.ways()
+                            .ofSaws(SupplyWay.Use.AS_IT_IS, planned.ways().usable())
+                            .ways());
+            for (int i = 0; i < 2; i++) {
+                int inAll = planned.ways().ways().indexOf(compared.ways().ways().get(i));
+                assertThat(interval(compared.costs().get(i)))
+                        .isEqualTo(interval(planned.costs().get(inAll)));
+            }
+            SupplyWays.Crossing pair = compared.ways().crossings().get(0);
+            int inAll = planned.ways().crossings().indexOf(pair);
+            assertThat(inAll).isNotNegative();
+            assertThat(compared.crossings().get(0))
+                    .isEqualTo(planned.crossings().get(inAll));
+        }
+        assertThat(saws.beside(1)).isEqualTo(inPlan.other().orElseThrow());
+    }
+
+    private static MonteCarlo.Interval interval(Outlook cost) {
+        return cost.drawn().orElseThrow().interval(SawProspects.COVERAGE);
+    }
+
+    @Test
+    void theRangeOfTheCrossingHoldsIt() {
+        for (boolean valued : new boolean[] {false, true}) {
+            SupplyChoice choice = choice(changingPlaces(runsForLess(valued)), 1, valued);
+            double volume = choice.ways().crossings().get(0).volumes().get(0).value();
+            SupplyChoice.Volumes range = choice.crossings().get(0).orElseThrow();
+            assertThat(range.least()).isLessThan(volume);
+            assertThat(range.greatest().filter(most -> most <= volume)).isEmpty();
         }
     }
 
@@ -185,25 +226,59 @@ class SawsOnJobTest {
     void sharesOfTheSawsAddUpAndTheDearSawGainsByVolume() {
         int dear = runsForLess(false);
         SawProspects prospects = changingPlaces(dear).prospects();
-        List<SawProspects.AtVolume> cheapest = prospects.side(false).cheapest();
-        assertThat(cheapest).extracting(SawProspects.AtVolume::jobs).containsExactly(1, 3, 10);
+        assertThat(prospects.choices()).extracting(SawProspects.Choice::jobs).containsExactly(1, 3, 10);
         double before = 0;
-        for (SawProspects.AtVolume at : cheapest) {
-            assertThat(at.shares().get(0) + at.shares().get(1)).isCloseTo(1, within(1e-9));
-            assertThat(at.shares().get(dear)).isGreaterThanOrEqualTo(before);
-            before = at.shares().get(dear);
+        for (int jobs : new int[] {1, 3, 10}) {
+            SupplyChoice choice = choice(prospects, jobs, false);
+            double share = choice.cheapestShare(dear).orElseThrow();
+            assertThat(share + choice.cheapestShare(1 - dear).orElseThrow()).isCloseTo(1, within(1e-9));
+            assertThat(share).isGreaterThanOrEqualTo(before);
+            before = share;
         }
-        List<Double> best = prospects.side(false).best().orElseThrow();
-        assertThat(best.get(0) + best.get(1)).isCloseTo(1, within(1e-9));
+    }
+
+    /** A saw that does not reach through the thick logs leaves lumber that has to be bought, and is charged for it. */
+    @Test
+    void whatANarrowSawCannotSawIsBought() {
+        JobInput job = priced(OTHER, 500, WAGE).input();
+        Saw saw = job.saw();
+        double widest = FIRST.logs().stream()
+                .flatMap(log -> log.sawing().stream())
+                .flatMap(sawing -> sawing.passes().stream())
+                .mapToDouble(pass -> pass.widest().toMetres())
+                .max()
+                .orElseThrow();
+        JobPlan narrow = Planner.plan(job.withSaw(
+                new Saw(
+                        "narrow saw",
+                        saw.kerf(),
+                        Length.millimetres(Math.round(widest * 700)),
+                        saw.settingStep(),
+                        saw.reference(),
+                        saw.leastHeight(),
+                        saw.sawingVariation()),
+                job.work()));
+        SawsOnJob saws = new SawsOnJob(List.of(priced(FIRST, 500, WAGE), narrow));
+        JobPlan first = saws.plans().get(0);
+        JobPlan.OtherSaw beside = saws.beside(1);
+        assertThat(beside.bought()).as("board feet that lack").isPositive();
+        double lacking = beside.bought() * beside.price().orElseThrow().amount();
+        SupplyWay way = choice(saws, 1, false).ways().ways().get(1);
+        double running = narrow.cost().orElseThrow().running(false).amount();
+        double finishing = (0.05 + 0.1 * Planner.planed(first.input(), first.fallDown()))
+                * (beside.serves().value() + beside.more());
+        assertThat(way.cost(first.usable()).amount())
+                .isCloseTo(
+                        500 + running + lacking - beside.worth().orElseThrow().amount() + finishing, within(1e-6));
     }
 
     @Test
     void anErrorThatBothSawsShareCancelsInTheirDifference() {
         InputValue open = InputValue.within(15, 5, 25, Sources.get("user"));
         SawProspects prospects = new SawsOnJob(List.of(fixed(FIRST, 500, open), fixed(OTHER, 500, open))).prospects();
-        double own = spread(prospects.of(SawProspects.Figure.RUNNING_VALUED, 0));
-        double other = spread(prospects.of(SawProspects.Figure.RUNNING_VALUED, 1));
-        double difference = spread(prospects.beside(SawProspects.Figure.RUNNING_VALUED, 1));
+        double own = spread(prospects.of(SawProspects.Figure.SAVING_VALUED, 0));
+        double other = spread(prospects.of(SawProspects.Figure.SAVING_VALUED, 1));
+        double difference = spread(prospects.beside(SawProspects.Figure.SAVING_VALUED, 1));
         assertThat(difference).isCloseTo(Math.abs(own - other), withinPercentage(1e-6));
         assertThat(prospects
                         .of(SawProspects.Figure.RUNNING_FREE, 0)
@@ -211,11 +286,12 @@ class SawsOnJobTest {
                         .drawn())
                 .as("the wage is not in it")
                 .isEmpty();
-        assertThat(prospects.side(false).best())
-                .as("no probability without a range")
+        assertThat(prospects.beside(SawProspects.Figure.RUNNING_VALUED, 1))
+                .as("each is by the board foot of its own lumber")
                 .isEmpty();
-        assertThat(prospects.side(false).cheapest()).isEmpty();
-        assertThat(prospects.side(false).paysFrom().get(0).spread()).isEmpty();
+        SupplyChoice free = choice(prospects, 1, false);
+        assertThat(free.trials()).as("no probability without a range").isEmpty();
+        assertThat(free.crossings().get(0)).isEmpty();
     }
 
     private static double spread(Optional<SawDraws.Spread> figure) {
@@ -229,9 +305,7 @@ class SawsOnJobTest {
                 .isPresent();
         assertThat(prospects.of(SawProspects.Figure.SAVING_VALUED, 1)).isEmpty();
         assertThat(prospects.beside(SawProspects.Figure.SAVING_VALUED, 1)).isEmpty();
-        assertThat(prospects.side(true).best()).isEmpty();
-        assertThat(prospects.side(true).cheapest()).isEmpty();
-        assertThat(prospects.side(true).paysFrom()).isEmpty();
+        assertThat(prospects.choices()).isEmpty();
     }
 
     /** Whatever cost a saw lacks, it is not the cheaper, nor has it a share: it might be dearer than is known. */
@@ -251,22 +325,37 @@ class SawsOnJobTest {
                 WorkInput.WAGE)) {
             JobPlan lacking = withWork(cheap.input(), cheap.input().work().without(cost));
             for (List<JobPlan> plans : List.of(List.of(whole, lacking), List.of(lacking, whole))) {
-                SawsOnJob saws = new SawsOnJob(plans);
-                SawProspects prospects = saws.prospects();
+                SawProspects prospects = new SawsOnJob(plans).prospects();
                 for (boolean valued : new boolean[] {false, true}) {
                     boolean counts = valued || cost != WorkInput.WAGE;
                     String which = cost.label() + ", own work counted: " + valued;
-                    assertThat(saws.firstIsCheaperOfLittle(1, valued).isPresent())
+                    for (SawProspects.Choice choice : prospects.choices()) {
+                        SupplyChoice side = choice.side(valued);
+                        assertThat(side.ways().ways()).as(which).hasSize(counts ? 1 : 2);
+                        assertThat(side.crossings()).as(which).hasSize(counts ? 0 : 1);
+                        assertThat(side.trials().isPresent()).as(which).isEqualTo(!counts);
+                    }
+                    SupplyWays ways = prospects.ways(valued).orElseThrow();
+                    assertThat(ways.bounds().size() + ways.leftOut().size())
                             .as(which)
-                            .isEqualTo(!counts);
-                    assertThat(saws.crossings(1, valued).isPresent()).as(which).isEqualTo(!counts);
-                    SawProspects.Side side = prospects.side(valued);
-                    assertThat(side.paysFrom().isEmpty()).as(which).isEqualTo(counts);
-                    assertThat(side.cheapest().isEmpty()).as(which).isEqualTo(counts);
-                    assertThat(side.best().isEmpty()).as(which).isEqualTo(counts);
+                            .isPositive();
                 }
             }
         }
+    }
+
+    /** Of three saws the two that have their prices are ranked. */
+    @Test
+    void aSawThatLacksACostDoesNotKeepTheOthersFromTheirPlaces() {
+        JobPlan first = priced(FIRST, 2000, WAGE);
+        JobPlan second = priced(OTHER, 500, WAGE);
+        JobInput third = withSaw(second.input(), "third saw");
+        JobPlan lacking = withWork(third, third.work().without(WorkInput.OTHER_OUTLAY));
+        SupplyChoice two = choice(new SawsOnJob(List.of(first, second)), 1, true);
+        SupplyChoice three = choice(new SawsOnJob(List.of(first, second, lacking)), 1, true);
+        assertThat(three.ways().ways()).isEqualTo(two.ways().ways());
+        assertThat(three.ways().bounds()).extracting(SupplyWay::otherSaw).containsExactly("third saw");
+        assertThat(three.cheapestShare(0)).isPresent().isEqualTo(two.cheapestShare(0));
     }
 
     /** A 0 that is written is a price; it ranks as the sum that leaves it out did. */
@@ -275,15 +364,15 @@ class SawsOnJobTest {
         JobPlan first = priced(FIRST, 2000, WAGE);
         SawsOnJob saws = new SawsOnJob(List.of(first, priced(OTHER, 500, WAGE)));
         JobPlan lacking = withWork(first.input(), first.input().work().without(WorkInput.OTHER_OUTLAY));
-        SupplyWay bound = new SawsOnJob(List.of(lacking, saws.plans().get(1)))
-                .way(0, true)
-                .orElseThrow();
-        SupplyWay exact = saws.way(0, true).orElseThrow();
+        SupplyWay bound = choice(new SawsOnJob(List.of(lacking, saws.plans().get(1))), 1, true)
+                .ways()
+                .bounds()
+                .get(0);
+        SupplyWay exact = choice(saws, 1, true).ways().ways().get(0);
         assertThat(bound.isWhole()).isFalse();
         assertThat(bound.bound()).isEqualTo(Bound.MORE_THAN);
         assertThat(exact.bound()).isEqualTo(Bound.EXACT);
         assertThat(exact.fixed()).isEqualTo(bound.fixed());
         assertThat(exact.perBoardFoot()).isEqualTo(bound.perBoardFoot());
-        assertThat(saws.firstIsCheaperOfLittle(1, true)).isPresent();
     }
 }

@@ -38,8 +38,8 @@ class SupplyChoiceTest {
         JobCost cost = JobCost.of(some, "USD", MoneyTest.WORK, USABLE);
         SupplyWays.Lumber lumber = new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), 1);
         return List.of(
-                SupplyWays.of(some, "USD", cost, Optional.empty(), lumber, false),
-                SupplyWays.of(some, "USD", cost, Optional.empty(), lumber, true));
+                SupplyWays.of(some, "USD", cost, List.of(), lumber, false),
+                SupplyWays.of(some, "USD", cost, List.of(), lumber, true));
     }
 
     private static SupplyChoice choice(WorkInputs inputs) {
@@ -172,7 +172,7 @@ class SupplyChoiceTest {
                                 some.get(0),
                                 "USD",
                                 JobCost.of(some.get(0), "USD", MoneyTest.WORK, USABLE),
-                                Optional.of(new OtherSaw(
+                                List.of(new OtherSaw(
                                         "two",
                                         some.get(1),
                                         JobCost.of(some.get(1), "USD", MoneyTest.WORK, USABLE),

@@ -40,7 +40,7 @@ class SupplyWaysTest {
 
     private static SupplyWays ways(WorkInputs inputs, boolean ownWorkValued) {
         JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
-        return SupplyWays.of(inputs, "USD", cost, Optional.empty(), lumber(1), ownWorkValued);
+        return SupplyWays.of(inputs, "USD", cost, List.of(), lumber(1), ownWorkValued);
     }
 
     private static SupplyWays.Lumber lumber(double planed) {
@@ -62,6 +62,7 @@ class SupplyWaysTest {
         return new SupplyWay(
                 SupplyWay.Kind.OTHER_SAW,
                 SupplyWay.Use.AS_IT_IS,
+                "",
                 "a way",
                 usd(fixed),
                 usd(perFoot),
@@ -158,7 +159,7 @@ class SupplyWaysTest {
 
     private static SupplyWays beside(WorkInputs inputs, OtherSaw other, double planed, boolean ownWorkValued) {
         JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
-        return SupplyWays.of(inputs, "USD", cost, Optional.of(other), lumber(planed), ownWorkValued);
+        return SupplyWays.of(inputs, "USD", cost, List.of(other), lumber(planed), ownWorkValued);
     }
 
     /** The same saw under another name, with the same lumber, is the same way. */
@@ -328,7 +329,7 @@ class SupplyWaysTest {
                 .doesNotContain("buy the saw and saw, graded", "buy the saw and saw");
         assertThat(ways(graded, false).leftOut())
                 .contains(new SupplyWays.LeftOut(
-                        SupplyWay.Kind.OWN_SAW, SupplyWay.Use.GRADED, Set.of(WorkInput.GRADER_RATE), false));
+                        SupplyWay.Kind.OWN_SAW, SupplyWay.Use.GRADED, "", Set.of(WorkInput.GRADER_RATE), false));
         assertThat(ways(graded.with(WorkInput.GRADER_RATE, 0), false).ways())
                 .extracting(SupplyWay::name)
                 .contains("buy the saw and saw, graded");
