@@ -28,24 +28,51 @@ public interface PassCost {
     }
 
     /**
+     * The cost of turning and clamping once: the log before its first pass, and each cant before its own first.
+     *
+     * @return zero or more, finite; counted to a millionth
+     */
+    default double turning() {
+        return 0;
+    }
+
+    /**
+     * The cost of bringing log and saw together, once for a log from which anything is sawn.
+     *
+     * @return zero or more, finite; counted to a millionth
+     */
+    default double loading() {
+        return 0;
+    }
+
+    /**
      * The same passes with a cost of laying the guide.
      *
      * @param cost of laying it once, zero or more
      * @return a new cost
      */
     default PassCost withGuide(double cost) {
-        PassCost passes = this;
-        return new PassCost() {
-            @Override
-            public double of(Stage stage, double meanWidthMetres, double lengthMetres) {
-                return passes.of(stage, meanWidthMetres, lengthMetres);
-            }
+        return new HandledPasses(this, cost, turning(), loading());
+    }
 
-            @Override
-            public double guide() {
-                return cost;
-            }
-        };
+    /**
+     * The same passes with a cost of turning and clamping.
+     *
+     * @param cost of turning and clamping once, zero or more
+     * @return a new cost
+     */
+    default PassCost withTurning(double cost) {
+        return new HandledPasses(this, guide(), cost, loading());
+    }
+
+    /**
+     * The same passes with a cost of bringing log and saw together.
+     *
+     * @param cost for a log, zero or more
+     * @return a new cost
+     */
+    default PassCost withLoading(double cost) {
+        return new HandledPasses(this, guide(), turning(), cost);
     }
 
     /**

@@ -491,7 +491,8 @@ final class PlanWriter {
                 Length.ofMetres(Math.max(widest, 0), Rounding.DOWN),
                 logLength,
                 mean * search.lie.solid().lengthMetres(),
-                Lattice.amount(search.cost(stage, mean) + (ridingFrom.equals(SawPass.GUIDE) ? search.guideCost : 0)),
+                Lattice.amount(
+                        search.cost(stage, mean) + (ridingFrom.equals(SawPass.GUIDE) ? search.opening(stage) : 0)),
                 off,
                 rest));
     }

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  *
  * @param verdict whether nothing better exists in the search space
  * @param worth of all pieces
- * @param passCost of all passes, laying the guide included
+ * @param passCost of all passes, with laying the guide, turning, clamping and loading
  * @param objective worth less pass cost
  * @param bound no pattern of the search space exceeds this; equals the objective if proven
  * @param boundOffGrid no pattern exceeds this even if first faces may stand anywhere ({@link BestPattern#boundOffGrid}); the

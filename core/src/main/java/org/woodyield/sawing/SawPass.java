@@ -21,7 +21,8 @@ import org.woodyield.measure.Length;
  * @param widest greatest width of the cut over the bark anywhere along the pass
  * @param length of the pass
  * @param areaSquareMetres area of the cut over the bark
- * @param cost by the pass costs of the search, laying the guide included where the guide leads it
+ * @param cost by the pass costs of the search, laying the guide included where the guide leads it, turning and clamping
+ *     before the first pass of log and cant, and loading before the first of the log
  * @param comesOff what comes off, in words
  * @param remains what remains, in words
  */

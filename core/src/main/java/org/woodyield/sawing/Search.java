@@ -42,7 +42,11 @@ final class Search implements Stack.Refiner {
     private final double leastHeightMetres;
     private final long[] edgeCost;
     /** Of laying the guide once. */
-    final long guideCost;
+    private final long guideCost;
+    /** Of the first face of the log beside its pass: bringing it to the saw, clamping it, laying the guide. */
+    private final long logCost;
+    /** Of the first face of a cant beside its pass: turning and clamping it, laying the guide. */
+    private final long cantCost;
 
     private final Rows rows;
     private final Optional<RotRows> besideRot;
@@ -93,7 +97,9 @@ final class Search implements Stack.Refiner {
         this.passCost = passCost;
         this.widestMetres = widest;
         leastHeightMetres = saw.leastHeight().toMetres();
-        guideCost = saw.reference() == Saw.Reference.BED ? 0 : guideCost(passCost);
+        guideCost = saw.reference() == Saw.Reference.BED ? 0 : handling("laying the guide", passCost.guide());
+        cantCost = guideCost + handling("turning and clamping", passCost.turning());
+        logCost = cantCost + handling("bringing log and saw together", passCost.loading());
         chords = new Chords(lie, lattice, space, logLength);
         measuring = lie.measuringPlanes();
         rows = new Rows(lattice, chords);
@@ -119,9 +125,9 @@ final class Search implements Stack.Refiner {
             edgeCost[c] = thick > widestMetres ? NO_EDGING : cost(Stage.EDGE, thick);
         }
         System.arraycopy(lattice.cantHeights, 0, sizes, classes, lattice.cantHeights.length);
-        live = new Stack(lattice, chords.count, chords.centre, sizes, guideCost);
+        live = new Stack(lattice, chords.count, chords.centre, sizes, logCost);
         space.firstFace().ifPresent(face -> live.openOnlyAt(chords.centre + lattice.onGrid(face)));
-        cant = new Stack(lattice, chords.count, chords.centre, thicknesses, guideCost);
+        cant = new Stack(lattice, chords.count, chords.centre, thicknesses, cantCost);
         known = new boolean[kinds][chords.count];
         knownInCant = new boolean[classes][chords.count];
         rooms = new Rooms[classes];
@@ -182,12 +188,16 @@ final class Search implements Stack.Refiner {
         return Lattice.millionths(cost);
     }
 
-    private static long guideCost(PassCost passCost) {
-        double cost = passCost.guide();
+    private static long handling(String what, double cost) {
         if (!(cost >= 0)) {
-            throw new OutOfDomainException("cost of laying the guide", Double.toString(cost), "", "0 or more", "");
+            throw new OutOfDomainException("cost of " + what, Double.toString(cost), "", "0 or more", "");
         }
         return Lattice.millionths(cost);
+    }
+
+    /** What comes with the first pass of a log, a cant or a row beside the pass. */
+    long opening(Stage stage) {
+        return stage == Stage.LIVE ? logCost : stage == Stage.CANT ? cantCost : guideCost;
     }
 
     boolean free() {
@@ -342,7 +352,7 @@ final class Search implements Stack.Refiner {
                     // Rooms are moved to the lower step, and those of a flitch may be looked for further on.
                     room += 1 + 2 * lattice.margin;
                 }
-                long value = room < 0 ? 0 : bound[Math.min(room, chords.count - 1)] - guideCost;
+                long value = room < 0 ? 0 : bound[Math.min(room, chords.count - 1)] - cantCost;
                 live.value[classes + k][p] = positive(value);
                 cantsInAll += value > 0 ? 1 : 0;
             }

@@ -19,7 +19,8 @@ import org.woodyield.measure.Rounding;
  * of its own. An item is used only if it is worth more than the passes inside it.
  *
  * <p>A saw that rides the face before is led by the guide on the first face of the log and of each cant, and on the first edge of
- * a row that has no sawn side of its cant; laying it is part of the cost ({@link PassCost#guide}).
+ * a row that has no sawn side of its cant; laying it is part of the cost ({@link PassCost#guide}). So are turning and clamping of
+ * the log and of each cant ({@link PassCost#turning}), and what a log costs before anything is sawn ({@link PassCost#loading}).
  *
  * <p>No pass through the log or a cant is wider, over the bark, than the saw cuts, or lies lower over bed or dogs than it can.
  * A flitch to be edged must not be thicker than the saw cuts wide; its edge passes have no least height, since a flitch can

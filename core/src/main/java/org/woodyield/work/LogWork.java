@@ -2,6 +2,7 @@ package org.woodyield.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.woodyield.sawing.SawPass;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.Stage;
@@ -56,8 +57,8 @@ public record LogWork(
     }
 
     /**
-     * The work of a sawing plan. The log is turned where a pass asks for another turn than the one before, edges apart: a
-     * flitch is set on edge within the time of setting. The guide is laid anew for each pass that it leads.
+     * The work of a sawing plan. The log is clamped before its first pass, and each cant is turned and clamped before its own
+     * first; a flitch is set on edge within the time of setting. The guide is laid anew for each pass that it leads.
      *
      * @param id the log's name
      * @param species its wood
@@ -67,18 +68,28 @@ public record LogWork(
     public static LogWork of(String id, Species species, SawingPlan plan) {
         List<Integer> turns = new ArrayList<>();
         List<Integer> guides = new ArrayList<>();
-        double lying = Double.NaN;
+        Optional<SawPass> before = Optional.empty();
         for (int i = 0; i < plan.passes().size(); i++) {
             SawPass pass = plan.passes().get(i);
-            if (pass.stage() != Stage.EDGE && pass.turnDegrees() != lying) {
-                turns.add(i);
-                lying = pass.turnDegrees();
+            if (pass.stage() != Stage.EDGE) {
+                if (!before.map(one -> ofOneBody(one, pass)).orElse(false)) {
+                    turns.add(i);
+                }
+                before = Optional.of(pass);
             }
             if (pass.byGuide()) {
                 guides.add(i);
             }
         }
         return new LogWork(id, species, plan.passes().stream().map(Cut::of).toList(), turns, guides);
+    }
+
+    /** Whether both go through the log, or through one cant: its faces bound the kerf. */
+    private static boolean ofOneBody(SawPass one, SawPass other) {
+        return one.stage() == other.stage()
+                && (one.stage() == Stage.LIVE
+                        || (one.kerf().bottom().equals(other.kerf().bottom())
+                                && one.kerf().top().equals(other.kerf().top())));
     }
 
     /**

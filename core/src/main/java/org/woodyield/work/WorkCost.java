@@ -8,7 +8,7 @@ import org.woodyield.sawing.Stage;
 
 /**
  * What a pass costs in money: its minutes at the wage, its fuel and oil, and its share of an edge. The saw's own loss of worth
- * is not in it, since one pass more or less does not change the outlay. Turning and loading are not passes.
+ * is not in it, since one pass more or less does not change the outlay.
  *
  * <p>A price that is missing leaves its part out, and {@link #leftOut} names it.
  */
@@ -22,6 +22,8 @@ public final class WorkCost implements PassCost {
     private final double perMixOilLitre;
     private final double perSharpening;
     private final double guide;
+    private final double turning;
+    private final double loading;
     private final Set<WorkInput> leftOut;
 
     private WorkCost(WorkInputs inputs, CuttingRate rate, boolean ownWorkValued) {
@@ -34,14 +36,19 @@ public final class WorkCost implements PassCost {
         this.perMixOilLitre = price(inputs, WorkInput.MIX_OIL_PRICE, missing);
         double edge = price(inputs, WorkInput.EDGE_PRICE, missing);
         this.perSharpening = edge > 0 ? edge / inputs.get(WorkInput.EDGE_LIFE) : 0;
-        this.guide = guideHours(inputs) * perHour;
+        // Without a time for it the guide is not laid.
+        this.guide = hours(
+                        inputs,
+                        inputs.find(WorkInput.GUIDE).map(InputValue::value).orElse(0.0))
+                * perHour;
+        this.turning = hours(inputs, inputs.get(WorkInput.TURNING)) * perHour;
+        this.loading = hours(inputs, inputs.get(WorkInput.LOADING)) * perHour;
         this.leftOut = Collections.unmodifiableSet(missing);
     }
 
-    /** Of laying the guide once, rest included; without its time it is not laid. */
-    private static double guideHours(WorkInputs inputs) {
-        double minutes = inputs.find(WorkInput.GUIDE).map(InputValue::value).orElse(0.0);
-        return new TimeBreakdown(0, 0, 0, 0, minutes, 0, 0, 0, 0, 0, 0)
+    /** Of handling that takes so many minutes, rest included. */
+    private static double hours(WorkInputs inputs, double minutes) {
+        return new TimeBreakdown(0, 0, 0, 0, 0, 0, minutes, 0, 0, 0, 0)
                 .withRest(inputs.get(WorkInput.UTILISATION))
                 .hours();
     }
@@ -78,6 +85,16 @@ public final class WorkCost implements PassCost {
     @Override
     public double guide() {
         return guide;
+    }
+
+    @Override
+    public double turning() {
+        return turning;
+    }
+
+    @Override
+    public double loading() {
+        return loading;
     }
 
     @Override

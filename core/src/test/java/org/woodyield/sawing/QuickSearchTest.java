@@ -33,7 +33,10 @@ class QuickSearchTest {
                 Length.ZERO);
         List<PieceOption> sizes = sizes(random);
         SearchSpace space = space(random);
-        PassCost cost = random.nextBoolean() ? cost(random) : cost(random).withGuide(random.nextDouble() * 4);
+        PassCost plain = random.nextBoolean() ? cost(random) : cost(random).withGuide(random.nextDouble() * 4);
+        PassCost cost = random.nextBoolean()
+                ? plain
+                : plain.withTurning(random.nextDouble() * 4).withLoading(random.nextDouble() * 8);
         Optional<SawingPlan> quick = BestPattern.findAny(solid, saw, sizes, space, cost);
         Optional<SawingPlan> slow = BestPattern.findExhaustively(solid, saw, sizes, space, cost);
         Statistics.label("what is found")

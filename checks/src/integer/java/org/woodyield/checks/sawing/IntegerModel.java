@@ -81,7 +81,7 @@ final class IntegerModel {
                 BoolVar open = model.newBoolVar("open " + p);
                 openings.add(open);
                 face.opened.add(open);
-                value.addTerm(open, -cost.get(p) - space.guide());
+                value.addTerm(open, -cost.get(p) - (level ? space.openingOfLog() : space.openingOfCant()));
             }
             for (int thickness : space.thicknesses) {
                 item(p, thickness, false, level, bottom, top, cost, faces, value);

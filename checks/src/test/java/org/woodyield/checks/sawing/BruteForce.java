@@ -104,7 +104,7 @@ final class BruteForce {
         for (int x = -space.reach / space.grid * space.grid; x <= space.reach; x += space.grid) {
             long pass = passes.computeIfAbsent(x, at -> space.cantPass(at, bottom, top));
             if (pass >= 0) {
-                most = Math.max(most, -pass - space.guide() + stackInCant(x, false, bottom, top, passes, flitches));
+                most = Math.max(most, -pass - space.openingOfCant() + stackInCant(x, false, bottom, top, passes, flitches));
             }
         }
         return most;
@@ -161,7 +161,7 @@ final class BruteForce {
             long pass = space.livePass(p);
             if (pass >= 0) {
                 faces[0] = p;
-                stack(faces, 1, -pass - space.guide(), false);
+                stack(faces, 1, -pass - space.openingOfLog(), false);
             }
         }
     }

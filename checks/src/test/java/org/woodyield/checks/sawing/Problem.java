@@ -81,7 +81,13 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
         PassCost cost = random.nextInt(3) == 0
                 ? PassCost.free()
                 : random.nextBoolean() ? PassCost.each(each) : (stage, width, along) -> each / 2.0 + 40 * width * along;
-        return new Problem(solid, saw, options, space, random.nextBoolean() ? cost : cost.withGuide(random.nextInt(9)));
+        PassCost handled = random.nextBoolean() ? cost : cost.withGuide(random.nextInt(9));
+        return new Problem(
+                solid,
+                saw,
+                options,
+                space,
+                random.nextBoolean() ? handled : handled.withTurning(random.nextInt(6)).withLoading(random.nextInt(9)));
     }
 
     private static PieceOption option(Random random, int index) {

@@ -200,6 +200,16 @@ final class StatedSpace {
                 : (long) Math.rint(problem.cost().guide() * 1e6);
     }
 
+    /** Beside the first pass of a cant: it is turned and clamped, and the guide is laid on it. */
+    long openingOfCant() {
+        return guide() + (long) Math.rint(problem.cost().turning() * 1e6);
+    }
+
+    /** Beside the first pass of the log: it is brought to the saw, clamped as a cant is, and the guide is laid on it. */
+    long openingOfLog() {
+        return openingOfCant() + (long) Math.rint(problem.cost().loading() * 1e6);
+    }
+
     /** Cost of a level pass with its kerf from here up; below zero if the saw cannot make it. */
     long livePass(int at) {
         return livePasses.computeIfAbsent(at, this::workOutLivePass);
