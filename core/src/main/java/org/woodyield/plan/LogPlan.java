@@ -21,6 +21,8 @@ import org.woodyield.working.Working;
  * @param space the patterns among which it was sought, at the prices of the search that found it
  * @param leftWhole why nothing is sawn from it; empty where something is
  * @param tally board feet of the lumber sawn
+ * @param bought what the lumber sawn would cost bought, before what drying loses, all of it counted in full; empty where nothing
+ *     is sawn or a price of the job is missing
  * @param lumber solid volume of the lumber sawn, green
  * @param widestCut whether the saw pulls the widest pass; empty where nothing is sawn
  * @param greenKilograms weight as it lies, bark included where its share is known
@@ -33,6 +35,7 @@ public record LogPlan(
         SearchSpace space,
         String leftWhole,
         BoardFeet tally,
+        Optional<Double> bought,
         Volume lumber,
         Optional<Suitability> widestCut,
         double greenKilograms) {

@@ -248,7 +248,8 @@ public final class Planner {
     private Cuts cuts() {
         boolean priced = isPriced(input);
         double[] need = items.stream().mapToDouble(Item::toSaw).toArray();
-        double[] worth = items.stream().mapToDouble(item -> worth(item, priced)).toArray();
+        double[] worth =
+                items.stream().mapToDouble(item -> worth(input, item, priced)).toArray();
         Map<String, PassCost> costs = new HashMap<>();
         for (Log log : input.logs()) {
             costs.put(log.species().id(), priced ? passCost(input, log.species(), saw.kerf()) : PassCost.free());
@@ -296,6 +297,7 @@ public final class Planner {
             Log log = input.logs().get(i);
             Optional<SawingPlan> sawing = joined(bounded.get(i));
             double ofLog = 0;
+            double bought = 0;
             if (sawing.isPresent()) {
                 works.add(LogWork.of(log.id(), log.species(), sawing.get()));
                 WoodBalance balance = sawing.get().balance();
@@ -313,6 +315,7 @@ public final class Planner {
                     double feet = item.tally(piece, size);
                     double amount = item.amount(piece, size);
                     made[index] += amount;
+                    bought += amount * worth[index];
                     pieces[index]++;
                     tallies[index] += feet;
                     ofLog += feet;
@@ -327,7 +330,8 @@ public final class Planner {
                 refused.filter(why -> why.parameter().equals(WIDTH)).ifPresent(why -> tooNarrow.put(log.id(), why));
             }
             SearchSpace among = shared.cuts().get(i).pattern().map(Found::space).orElse(space);
-            logs.add(logPlan(i, sawing, among, leftWhole, BoardFeet.tally(ofLog)));
+            Optional<Double> price = priced && sawing.isPresent() ? Optional.of(bought) : Optional.empty();
+            logs.add(logPlan(i, sawing, among, leftWhole, BoardFeet.tally(ofLog), price));
         }
         if (!tooNarrow.isEmpty() && logs.stream().allMatch(log -> log.sawing().isEmpty())) {
             throw tooNarrow(tooNarrow);
@@ -523,7 +527,7 @@ public final class Planner {
     }
 
     /** Worth of one unit of the need: the lowest price among the species that may give it, or its board feet. */
-    private double worth(Item item, boolean priced) {
+    static double worth(JobInput input, Item item, boolean priced) {
         double perBoardFoot = priced
                 ? LumberWorth.lowestPrice(input, item)
                         .map(JobInput.Price::perBoardFoot)
@@ -648,7 +652,9 @@ public final class Planner {
             double least = without.of(stage, width, length);
             return least + OWN_HOURS_SHARE * (with.of(stage, width, length) - least);
         };
-        return passes.withGuide(OWN_HOURS_SHARE * with.guide());
+        return passes.withGuide(OWN_HOURS_SHARE * with.guide())
+                .withTurning(OWN_HOURS_SHARE * with.turning())
+                .withLoading(OWN_HOURS_SHARE * with.loading());
     }
 
     /** Prices of a pass that nobody gave, in the order of the inputs. */
@@ -663,7 +669,12 @@ public final class Planner {
     }
 
     private LogPlan logPlan(
-            int index, Optional<SawingPlan> sawing, SearchSpace among, String leftWhole, BoardFeet tally) {
+            int index,
+            Optional<SawingPlan> sawing,
+            SearchSpace among,
+            String leftWhole,
+            BoardFeet tally,
+            Optional<Double> bought) {
         Log log = input.logs().get(index);
         List<LogPlan.Scaled> scales = new ArrayList<>();
         for (String id : RULES) {
@@ -683,6 +694,7 @@ public final class Planner {
                 among,
                 leftWhole,
                 tally,
+                bought,
                 sawing.map(plan -> plan.balance().lumber()).orElse(Volume.ZERO),
                 sawing.flatMap(plan -> widestCut(log.species(), plan)),
                 WoodWeight.greenKilograms(log.species(), solid) * bark);
@@ -799,7 +811,7 @@ public final class Planner {
                                 + Math.round(100 * SURPLUS_SHARE)
                                 + " % of one that is needed. In the choice of patterns a pass costs its fuel, oil and wear and "
                                 + Math.round(100 * OWN_HOURS_SHARE)
-                                + " % of the wage for its hours, laying the guide counted: who wants the lumber saws it though the hours be dear, but makes"
+                                + " % of the wage for its hours, with laying the guide, bringing the log to the saw, and turning and clamping the log and each cant: who wants the lumber saws it though the hours be dear, but makes"
                                 + " no idle pass. Both shares are a choice of this program."
                         : "A price is missing for something wanted, so patterns are chosen by board feet and money that rests"
                                 + " on that price is left out.",

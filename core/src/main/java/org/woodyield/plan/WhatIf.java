@@ -1,7 +1,9 @@
 package org.woodyield.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -17,6 +19,7 @@ import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawingPlan;
 import org.woodyield.sawing.SawingSensitivity;
 import org.woodyield.sawing.SawingSensitivity.Change;
+import org.woodyield.sawing.SawnPiece;
 import org.woodyield.sawing.SearchSpace;
 import org.woodyield.wood.Species;
 
@@ -26,9 +29,17 @@ import org.woodyield.wood.Species;
  *
  * @param log its id
  * @param unit what worth is counted in
- * @param sensitivity the log as planned and with each change
+ * @param sensitivity the log as planned and with each change; its worth is the measure by which the cuts of the log were
+ *     chosen, at prices of the search, and no money
+ * @param bought what the lumber of each outcome would cost bought, as planned first and then in the order of the changes;
+ *     empty where a price of the job is missing
  */
-public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
+public record WhatIf(String log, String unit, SawingSensitivity sensitivity, List<Double> bought) {
+
+    /** Keeps an immutable copy. */
+    public WhatIf {
+        bought = List.copyOf(bought);
+    }
 
     /**
      * Asks for a log of a plan: a kerf a quarter thinner and a quarter thicker, laid out as the plan lays out its own; the
@@ -96,10 +107,45 @@ public record WhatIf(String log, String unit, SawingSensitivity sensitivity) {
                 other -> priced ? Planner.passCost(input, one.log().species(), other.kerf()) : PassCost.free();
         List<Change> changes = changes(input, sawing);
         more.ifPresent(size -> changes.add(new Change.OneMoreSize(option(size, one, sawing, input, priced))));
-        return new WhatIf(
-                log,
-                plan.choice().unit(),
-                SawingSensitivity.of(sawing.solid(), saw, sawing.options(), space, cost, changes));
+        SawingSensitivity sensitivity =
+                SawingSensitivity.of(sawing.solid(), saw, sawing.options(), space, cost, changes);
+        List<Double> bought = new ArrayList<>();
+        if (priced) {
+            Map<String, Function<SawnPiece, Double>> prices =
+                    prices(plan, one.log().species(), more);
+            bought.add(bought(sensitivity.base(), prices));
+            sensitivity.changed().forEach(outcome -> bought.add(bought(outcome, prices)));
+        }
+        return new WhatIf(log, plan.choice().unit(), sensitivity, bought);
+    }
+
+    private static double bought(SawingSensitivity.Outcome outcome, Map<String, Function<SawnPiece, Double>> prices) {
+        double sum = 0;
+        for (SawnPiece piece : outcome.plan().map(SawingPlan::pieces).orElse(List.of())) {
+            sum += prices.getOrDefault(piece.optionId(), none -> 0.0).apply(piece);
+        }
+        return sum;
+    }
+
+    /** By what is wanted, what a piece of it in one wood would cost bought. */
+    private static Map<String, Function<SawnPiece, Double>> prices(
+            JobPlan plan, Species species, Optional<Product> more) {
+        JobInput input = plan.input();
+        Map<String, Function<SawnPiece, Double>> prices = new HashMap<>();
+        for (Item item : Planner.items(input)) {
+            for (GreenSize green : plan.greenSizes()) {
+                if (green.wantedId().equals(item.id()) && green.species().equals(species)) {
+                    double each = Planner.worth(input, item, true);
+                    prices.put(item.id(), piece -> item.amount(piece, green) * each);
+                }
+            }
+        }
+        more.ifPresent(size -> {
+            double each = Item.Pieces.of(size, input.yard().fallDown()).feetPerUnit()
+                    * input.price(size.size(), species).orElseThrow().perBoardFoot();
+            prices.put(size.id(), piece -> each);
+        });
+        return prices;
     }
 
     private static List<Change> changes(JobInput input, SawingPlan sawing) {

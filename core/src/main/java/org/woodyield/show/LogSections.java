@@ -18,6 +18,7 @@ import org.woodyield.measure.Volume;
 import org.woodyield.plan.GreenSize;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
+import org.woodyield.plan.Planner;
 import org.woodyield.sawing.FirstCut;
 import org.woodyield.sawing.FlatnessBudget;
 import org.woodyield.sawing.Frame;
@@ -118,6 +119,7 @@ final class LogSections {
                         "Overrun is the nominal tally over the scale; a nominal size counts more wood than it measures."
                                 + " Solid recovery is the green lumber's own volume over the log's. One does not follow from the other."));
         remarks.addAll(IdleOffsets.of(plan.input()));
+        blocks.add(new Prose(points()));
         if (!remarks.isEmpty()) {
             blocks.add(new Points(remarks));
         }
@@ -147,7 +149,7 @@ final class LogSections {
                     + sawing.passes().size() + " passes; the log lies "
                     + lay(frame) + ", turned "
                     + NumberText.significant(frame.turnDegrees(), 4)
-                    + " degrees counter-clockwise seen from the small end. " + proof(sawing.proof())
+                    + " degrees counter-clockwise seen from the small end. " + bought(one) + proof(sawing.proof())
                     + ofALesserSpace(one)));
             if (limitedByWidthOfCut(sawing)) {
                 blocks.add(new Prose("The saw cuts " + sawing.saw().widthOfCut() + " wide, and this log is up to "
@@ -195,15 +197,37 @@ final class LogSections {
         return "with its axis " + words.lengths().near(lift) + (higher ? " higher" : " lower") + " at the large end";
     }
 
+    private String bought(LogPlan one) {
+        return one.bought()
+                .map(price -> "Bought, its lumber would cost " + NumberText.fixed(price, 2) + " "
+                        + plan.choice().unit() + " before what drying loses. ")
+                .orElse("");
+    }
+
     private String proof(Proof proof) {
         String gap = proof.verdict() == Proof.Verdict.PROVEN_OPTIMAL
                 ? ""
-                : ", bound " + NumberText.fixed(proof.bound(), 2) + " "
-                        + plan.choice().unit();
-        return "Worth less passes at the prices at which it was sawn: " + NumberText.fixed(proof.objective(), 2) + " "
-                + plan.choice().unit() + gap + "; " + proof.verdict().words() + ". "
+                : ", bound " + NumberText.fixed(proof.bound(), 2) + " points";
+        return "In the choice of its cuts it counts " + NumberText.fixed(proof.objective(), 2) + " points" + gap + "; "
+                + proof.verdict().words() + ". "
                 + (proof.boundOffGrid().isPresent() ? costOfGrid(proof) : "") + "Search space: "
                 + proof.searchSpace();
+    }
+
+    /** What the points are by which each log's cuts are chosen. */
+    private String points() {
+        boolean priced = plan.choice().unit().equals(plan.input().currency());
+        String less = NumberText.fixed(100 * plan.choice().surplusShare(), 0) + " %";
+        return "Points, below with each log, are the measure by which its cuts were chosen, and no money. A piece counts "
+                + (priced
+                        ? "a point for each " + plan.choice().unit()
+                                + " of its price bought where the logs together give" + " too little of its kind"
+                        : "a point for each board foot where the logs together give too little of its kind")
+                + "; where they give enough it counts less, down to " + less + " of that. "
+                + (priced
+                        ? "What sawing the log costs in the choice is taken off: fuel, oil, wear, and "
+                                + NumberText.fixed(100 * Planner.OWN_HOURS_SHARE, 0) + " % of the wage for its hours."
+                        : "The cost of sawing is left out, since a price is missing.");
     }
 
     /** Of a cut that was found where less was allowed. */
@@ -216,8 +240,8 @@ final class LogSections {
 
     private String costOfGrid(Proof proof) {
         double bound = proof.boundOffGrid().getAsDouble();
-        return "With first faces anywhere instead of on the grid no pattern could be worth more than "
-                + NumberText.fixed(bound, 2) + " " + plan.choice().unit() + ": the grid costs "
+        return "With first faces anywhere instead of on the grid no pattern could count more than "
+                + NumberText.fixed(bound, 2) + " points: the grid costs "
                 + NumberText.fixed(100 * (bound - proof.objective()) / bound, 1) + " % of that at most. ";
     }
 

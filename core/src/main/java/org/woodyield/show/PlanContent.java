@@ -20,6 +20,7 @@ import org.woodyield.lumber.Product.Surface;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.plan.JobPlan;
 import org.woodyield.plan.LogPlan;
+import org.woodyield.plan.Planner;
 import org.woodyield.plan.Supply;
 import org.woodyield.scaling.Overrun;
 import org.woodyield.show.Block.Derivation;
@@ -291,10 +292,19 @@ final class PlanContent {
                     Cell.text(supply.met() ? "met" : "SHORT"));
         }
         JobPlan.Choice choice = plan.choice();
-        String better = "What is sawn from which log is worth " + NumberText.fixed(choice.worth(), 2) + " "
-                + choice.unit()
-                + " less its passes. No other way to saw these logs, among the patterns that were looked at, is"
-                + " worth more than " + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + "."
+        boolean priced = choice.unit().equals(plan.input().currency());
+        String share = NumberText.fixed(100 * choice.surplusShare(), 0) + " % of ";
+        String better = "Which log gives what was chosen by this measure: what is needed counts "
+                + (priced ? "its price bought" : "its board feet") + ", what is beyond the need " + share
+                + (priced ? "it" : "them")
+                + (priced
+                        ? ", less fuel, oil and wear and " + NumberText.fixed(100 * Planner.OWN_HOURS_SHARE, 0)
+                                + " % of the wage for sawing it"
+                        : "; the cost of sawing is left out")
+                + ". The choice comes to " + NumberText.fixed(choice.worth(), 2) + " " + choice.unit()
+                + "; no other way to saw these logs, among the patterns that were looked at, comes to more than "
+                + NumberText.fixed(choice.bound(), 2) + " " + choice.unit() + "."
+                + (priced ? " What the job costs and saves stands under Money." : "")
                 + searches(choice)
                 + (choice.uncounted().isEmpty() ? "" : " " + uncounted());
         List<Block> blocks = new ArrayList<>(List.of(new Tabular(table.build())));

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FramesOfAJobTest {
 
     private static final String GRID = "pattern.grid = 1/8 in";
-    private static final Pattern WORTH = Pattern.compile("at which it was sawn: ([0-9.]+) USD");
+    private static final Pattern WORTH = Pattern.compile("In the choice of its cuts it counts ([0-9.]+) points");
 
     @TempDir
     Path folder;
