@@ -104,7 +104,8 @@ final class BruteForce {
         for (int x = -space.reach / space.grid * space.grid; x <= space.reach; x += space.grid) {
             long pass = passes.computeIfAbsent(x, at -> space.cantPass(at, bottom, top));
             if (pass >= 0) {
-                most = Math.max(most, -pass - space.openingOfCant() + stackInCant(x, false, bottom, top, passes, flitches));
+                most = Math.max(
+                        most, -pass - space.openingOfCant() + stackInCant(x, false, bottom, top, passes, flitches));
             }
         }
         return most;

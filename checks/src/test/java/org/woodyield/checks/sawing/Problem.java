@@ -87,7 +87,9 @@ record Problem(LogSolid solid, Saw saw, List<PieceOption> options, SearchSpace s
                 saw,
                 options,
                 space,
-                random.nextBoolean() ? handled : handled.withTurning(random.nextInt(6)).withLoading(random.nextInt(9)));
+                random.nextBoolean()
+                        ? handled
+                        : handled.withTurning(random.nextInt(6)).withLoading(random.nextInt(9)));
     }
 
     private static PieceOption option(Random random, int index) {
