@@ -104,6 +104,7 @@ final class PageStyle {
             .memory { color: var(--ink); }
             @media (max-width: 40rem) {
               td:not(.number), tbody th:not(.number) { min-width: 7.5rem; }
+              td.long { min-width: 18rem; }
               h1 { font-size: 1.6rem; }
               tbody th { white-space: normal; }
             }

@@ -19,6 +19,9 @@ import org.woodyield.source.Source;
  */
 public record PlanTable(String name, String title, Optional<String> log, List<Column> columns, List<List<Cell>> rows) {
 
+    /** A text with more characters needs a wide column, or its row becomes very high on a narrow screen. */
+    private static final int LONG = 60;
+
     /**
      * Keeps immutable copies.
      *
@@ -216,7 +219,11 @@ public record PlanTable(String name, String title, Optional<String> log, List<Co
                 if (i == 0) {
                     out.element("th", row.get(i).shown(), "scope", "row", "class", kind);
                 } else {
-                    out.element("td", row.get(i).shown(), "class", kind);
+                    out.element(
+                            "td",
+                            row.get(i).shown(),
+                            "class",
+                            row.get(i).shown().length() > LONG ? "long" : kind);
                 }
             }
             out.closeLine();
