@@ -202,10 +202,11 @@ final class WorkReader {
     /** A value with its range behind it; one unit, of the value or of the range, holds for all three, as with a deviation. */
     private static Optional<InputValue> rangeOfValue(
             Cell cell, WorkInput input, String likeliest, String lesser, String greater) {
-        if (!needsUnit(input)) {
+        String ofValue = unit(likeliest);
+        // A share without a sign is a number by itself, so that a sign of the ends is not one of the value.
+        if (!needsUnit(input) && !ofValue.equals("%")) {
             return range(cell, input, Optional.of(likeliest), lesser, greater);
         }
-        String ofValue = unit(likeliest);
         String ofRange = unit(greater);
         if (!ofValue.isEmpty() && ofRange.isEmpty() && unit(lesser).isEmpty()) {
             if (!ONE_UNIT.matcher(ofValue).matches()) {

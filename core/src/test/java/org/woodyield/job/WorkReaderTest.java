@@ -136,6 +136,8 @@ class WorkReaderTest {
         "LUMBER_PRICE, 780 per mbf (690 to 880), 0.69, 0.78, 0.88",
         "SOUND_LEVEL, 100 dB(A) (95 to 105), 95, 100, 105",
         "INTEREST, 8 % (6 to 10), 0.06, 0.08, 0.1",
+        "UTILISATION, 70 % (60 to 80), 0.6, 0.7, 0.8",
+        "UTILISATION, 0.7 (60 % to 80 %), 0.6, 0.7, 0.8",
         "UTILISATION, 0.7 (0.6 to 0.8), 0.6, 0.7, 0.8",
         "UTILISATION, 70 % (60 % to 80 %), 0.6, 0.7, 0.8",
         "PURCHASE, 1000 (900 to 1100), 900, 1000, 1100",
