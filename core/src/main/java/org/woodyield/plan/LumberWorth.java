@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import org.woodyield.measure.Distribution;
 import org.woodyield.source.Sources;
 import org.woodyield.work.InputValue;
+import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
 
@@ -73,6 +74,25 @@ record LumberWorth(List<Part> parts) {
                 .filter(item.wood()::accepts)
                 .map(species -> input.price(item.priceSize(), species).orElseThrow())
                 .min(Comparator.comparingDouble(JobInput.Price::perBoardFoot));
+    }
+
+    /**
+     * What has to be finished, thing by thing.
+     *
+     * @param input the job
+     * @param mean price of a usable board foot of the job, to which those of the things are told, where one is known
+     */
+    List<SupplyWays.Thing> things(JobInput input, Optional<Double> mean) {
+        List<SupplyWays.Thing> things = new ArrayList<>();
+        for (Part part : parts) {
+            if (part.counted > 0) {
+                double price = mean.filter(known -> known > 0)
+                        .flatMap(known -> part.price.map(own -> own.perBoardFoot() / known))
+                        .orElse(1.0);
+                things.add(new SupplyWays.Thing(part.counted, input.isPlaned(part.id), price));
+            }
+        }
+        return things;
     }
 
     /** Usable board feet beyond the need. */

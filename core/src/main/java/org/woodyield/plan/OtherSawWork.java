@@ -8,6 +8,7 @@ import org.woodyield.measure.Money;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
 import org.woodyield.work.OtherSaw;
+import org.woodyield.work.SupplyWays;
 import org.woodyield.work.WorkEstimate;
 import org.woodyield.work.WorkInput;
 import org.woodyield.work.WorkInputs;
@@ -20,16 +21,31 @@ import org.woodyield.work.WorkInputs;
  * @param kerf of it
  * @param works the passes of each log
  * @param lumber its lumber beside that of the saw of the job
+ * @param things what its lumber is
  */
-record OtherSawWork(String name, WorkInputs inputs, Length kerf, List<LogWork> works, LumberWorth.Beside lumber) {
+record OtherSawWork(
+        String name,
+        WorkInputs inputs,
+        Length kerf,
+        List<LogWork> works,
+        LumberWorth.Beside lumber,
+        List<SupplyWays.Thing> things) {
 
-    /** With the price of what has to be bought beside among the inputs, where it is known. */
-    static OtherSawWork of(
-            String name, WorkInputs inputs, Length kerf, List<LogWork> works, LumberWorth.Beside lumber) {
+    /**
+     * The work with another saw.
+     *
+     * @param job with that saw
+     * @param works the passes of each log
+     * @param its lumber
+     * @param own lumber of the saw of the job
+     * @param mean price of a usable board foot of the job, where it is known
+     */
+    static OtherSawWork of(JobInput job, List<LogWork> works, LumberWorth its, LumberWorth own, Optional<Double> mean) {
+        LumberWorth.Beside lumber = own.beside(its);
         WorkInputs priced = lumber.price()
-                .map(price -> inputs.with(WorkInput.LUMBER_PRICE, price))
-                .orElse(inputs);
-        return new OtherSawWork(name, priced, kerf, works, lumber);
+                .map(price -> job.work().with(WorkInput.LUMBER_PRICE, price))
+                .orElse(job.work());
+        return new OtherSawWork(job.saw().name(), priced, job.saw().kerf(), works, lumber, its.things(job, mean));
     }
 
     /** What a reader is told of its lumber. */
@@ -57,7 +73,8 @@ record OtherSawWork(String name, WorkInputs inputs, Length kerf, List<LogWork> w
                 name,
                 some,
                 JobCost.of(some, currency, WorkEstimate.of(some, kerf, works), usable),
-                BoardFeet.usable(lumber.serves() + lumber.more()),
+                BoardFeet.usable(lumber.usable()),
+                things,
                 lumber.lacking(),
                 // The prices of the job move together, so its mean price carries the worth through the draws.
                 lumber.more() > 0 && price.isPresent() && price.get() > 0

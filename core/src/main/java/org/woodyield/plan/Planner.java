@@ -48,6 +48,7 @@ import org.woodyield.wood.Species;
 import org.woodyield.wood.WoodWeight;
 import org.woodyield.work.BreakEven;
 import org.woodyield.work.CuttingRate;
+import org.woodyield.work.InputValue;
 import org.woodyield.work.JobCost;
 import org.woodyield.work.LogWork;
 import org.woodyield.work.Suitability;
@@ -173,13 +174,9 @@ public final class Planner {
         }
 
         /** What it makes beside the lumber of the saw of the job; empty where it can saw none. */
-        Optional<OtherSawWork> beside(LumberWorth own) {
-            return cuts.map(sawn -> OtherSawWork.of(
-                    job.saw().name(),
-                    job.work(),
-                    job.saw().kerf(),
-                    sawn.works,
-                    own.beside(LumberWorth.of(job, sawn.supply, sawn.fallDown))));
+        Optional<OtherSawWork> beside(LumberWorth own, Optional<Double> mean) {
+            return cuts.map(sawn ->
+                    OtherSawWork.of(job, sawn.works, LumberWorth.of(job, sawn.supply, sawn.fallDown), own, mean));
         }
     }
 
@@ -405,11 +402,12 @@ public final class Planner {
             breakEven = Optional.of(BreakEven.of(money, input.currency(), sum));
             JobMoney all = new JobMoney(money, input.currency(), kerfOfSaw, cuts.works, BoardFeet.usable(usable));
             prospects = all.prospects();
+            Optional<Double> mean = money.find(WorkInput.LUMBER_PRICE).map(InputValue::value);
             SupplyWays.Lumber lumber =
-                    new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), planed(input, cuts.fallDown));
+                    new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), worthBought.things(input, mean));
             ways = Optional.of(ways(
                     other,
-                    sawn -> sawn.beside(worthBought),
+                    sawn -> sawn.beside(worthBought, mean),
                     beside -> all.ways(lumber, input.saw().name(), beside)));
             cashFlow = all.cashFlow(breakEven.get(), work);
         }
@@ -473,18 +471,6 @@ public final class Planner {
             }
         }
         return lots;
-    }
-
-    /** The share of the usable lumber that is planed. */
-    static double planed(JobInput input, List<JobPlan.Lot> lots) {
-        double all = 0;
-        double planed = 0;
-        for (JobPlan.Lot lot : lots) {
-            double usable = lot.stages().usable().value();
-            all += usable;
-            planed += input.isPlaned(lot.wantedId()) ? usable : 0;
-        }
-        return planed / all;
     }
 
     /** The scale by which logs are sold, where each sawn log has one. */

@@ -250,7 +250,9 @@ public final class SawProspects {
                         first.usable());
                 // Logs that are sold have no part in the choice between saws, so their scale is not asked for.
                 SupplyWays.Lumber lumber = new SupplyWays.Lumber(
-                        first.tally(), Optional.empty(), Planner.planed(first.input(), first.fallDown()));
+                        first.tally(),
+                        Optional.empty(),
+                        SawsOnJob.lumber(first).things(first.input(), saws.meanPrice()));
                 JobMoney.Sides sides = money.sides(lumber, others);
                 List<SupplyWay.Use> uses = uses(sides);
                 ways = Optional.of(sides);

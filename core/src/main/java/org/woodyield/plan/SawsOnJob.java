@@ -3,9 +3,12 @@ package org.woodyield.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.woodyield.measure.OutOfDomainException;
+import org.woodyield.work.InputValue;
 import org.woodyield.work.LogWork;
+import org.woodyield.work.WorkInput;
 
 /**
  * One job planned with two saws or more: the same logs, the same wants, the same prices.
@@ -37,9 +40,16 @@ public record SawsOnJob(List<JobPlan> plans) {
                     || !other.pieces().equals(first.pieces())
                     || !other.areas().equals(first.areas())
                     || !other.naturalEdges().equals(first.naturalEdges())
-                    || !other.currency().equals(first.currency())) {
+                    || !other.currency().equals(first.currency())
+                    || !other.prices().equals(first.prices())
+                    || !other.planing().equals(first.planing())
+                    || !other.yard().equals(first.yard())) {
                 throw new OutOfDomainException(
-                        "job of " + name, other.title(), "", "the same logs, wants and currency for each saw", "");
+                        "job of " + name,
+                        other.title(),
+                        "",
+                        "the same logs, wants, prices, yard and currency for each saw",
+                        "");
             }
         }
     }
@@ -59,13 +69,16 @@ public record SawsOnJob(List<JobPlan> plans) {
 
     /** The work of a saw, and its lumber beside that of the first. */
     private OtherSawWork work(JobPlan plan) {
-        JobInput job = plan.input();
-        return OtherSawWork.of(
-                job.saw().name(),
-                job.work(),
-                job.saw().kerf(),
-                works(plan),
-                lumber(plans.get(0)).beside(lumber(plan)));
+        return OtherSawWork.of(plan.input(), works(plan), lumber(plan), lumber(plans.get(0)), meanPrice());
+    }
+
+    /** What a usable board foot of the first saw costs bought in the mean, where it is known. */
+    Optional<Double> meanPrice() {
+        JobPlan first = plans.get(0);
+        return lumber(first)
+                .into(first.input().work())
+                .find(WorkInput.LUMBER_PRICE)
+                .map(InputValue::value);
     }
 
     /** The others that saw anything. */

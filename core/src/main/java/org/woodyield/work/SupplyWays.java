@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.woodyield.measure.BoardFeet;
 import org.woodyield.measure.Money;
 
@@ -18,7 +19,8 @@ import org.woodyield.measure.Money;
  * ranked among the others, since nobody said that it costs nothing. Income without a price (resale, slabs) is not counted, and the
  * way costs no more than is said. Sawn lumber is counted as graded, by the
  * grader's visit and rate, and as ungraded lumber that serves only where no grade is asked for, at the loss of the difference in
- * price. Where none of the three is given, it is taken that the authority accepts it ungraded; where some are, each of the two
+ * price, thing by thing: what costs no more bought than lesser lumber loses nothing. Lumber beyond the need is finished and loses
+ * at the share at which it counts. Where none of the three is given, it is taken that the authority accepts it ungraded; where some are, each of the two
  * needs its own, and one that lacks any is left out by name.
  *
  * @param usable lumber of the job
@@ -73,9 +75,24 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
      *
      * @param tally board feet sawn, by which a travelling sawyer is paid
      * @param scale International 1/4-inch scale of the logs that the lumber comes from, if they have one
-     * @param planed share of the usable lumber that is planed; the rest stays rough and costs no planing
+     * @param things what is usable of it, thing by thing
      */
-    public record Lumber(BoardFeet tally, Optional<BoardFeet> scale, double planed) {}
+    public record Lumber(BoardFeet tally, Optional<BoardFeet> scale, List<Thing> things) {
+        /** Keeps an immutable copy. */
+        public Lumber {
+            things = List.copyOf(things);
+        }
+    }
+
+    /**
+     * Usable lumber of one thing wanted. What is beyond the need counts at a share, in what it would cost bought as in what is
+     * spent to finish it.
+     *
+     * @param counted board feet, those beyond the need at their share
+     * @param planed whether it is planed; what stays rough costs no planing
+     * @param price of a board foot of it bought, as a multiple of the mean price of a usable board foot of the job
+     */
+    public record Thing(double counted, boolean planed, double price) {}
 
     /**
      * The ways of a job, other saws among them. For the same lumber, what another saw makes less of a thing wanted is bought,
@@ -321,7 +338,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         }
 
         private void ownSaw() {
-            saw(SupplyWay.Kind.OWN_SAW, NONE, "buy the saw and saw", inputs, cost, 1, 0, 0);
+            saw(SupplyWay.Kind.OWN_SAW, NONE, "buy the saw and saw", inputs, cost, cost.usable(), lumber.things, 0, 0);
         }
 
         private void otherSaw(OtherSaw other) {
@@ -332,7 +349,8 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                             + (other.bought() > 0 ? ", buying what lacks" : ""),
                     other.inputs(),
                     other.cost(),
-                    other.serves().value() / cost.usable().value(),
+                    other.usable(),
+                    other.things(),
                     other.bought() / cost.usable().value(),
                     other.more() / cost.usable().value());
         }
@@ -340,7 +358,8 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         /**
          * Sawing with a saw that is bought.
          *
-         * @param serves what it makes of the lumber of the job, as a share
+         * @param made all that it makes that is usable
+         * @param things what that is
          * @param bought what has to be bought beside, as a share
          * @param more what it makes more, as a share at the mean price
          */
@@ -350,7 +369,8 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                 String name,
                 WorkInputs its,
                 JobCost itsCost,
-                double serves,
+                BoardFeet made,
+                List<Thing> things,
                 double bought,
                 double more) {
             Set<WorkInput> missing = lacking(its, WorkInput.PURCHASE);
@@ -361,9 +381,9 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             if (more > 0) {
                 missing.addAll(lacking(WorkInput.LUMBER_PRICE));
             }
-            List<Finish> finishes = finishes(kind, otherSaw);
+            List<Finish> finishes = finishes(kind, otherSaw, made, things);
             Set<WorkInput> costs = lacking(its, WorkInput.OTHER_OUTLAY);
-            if (lacks(kind, otherSaw, missing, Lacks.union(costs, finishing()))) {
+            if (lacks(kind, otherSaw, missing, Lacks.union(costs, finishing(things)))) {
                 return;
             }
             double outlay = Math.max(
@@ -379,7 +399,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
                         otherSaw,
                         name,
                         outlay + finish.fixed,
-                        running + beside + serves * finish.perBoardFoot,
+                        running + beside + finish.perBoardFoot,
                         0,
                         0,
                         finish.lacks.and(costs, lacking(its, WorkInput.RESALE)));
@@ -392,7 +412,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             if (helps && inputs.find(WorkInput.HIRE_HELP).isPresent()) {
                 missing.addAll(lacking(WorkInput.WAGE));
             }
-            List<Finish> finishes = finishes(SupplyWay.Kind.HIRED_SAWYER, NONE);
+            List<Finish> finishes = finishes(SupplyWay.Kind.HIRED_SAWYER, NONE, cost.usable(), lumber.things);
             Set<WorkInput> costs = lacking(WorkInput.HIRE_SET_UP, WorkInput.HIRE_LEAST);
             if (mayBeAny(WorkInput.HIRE_STRIKES) && mayBeAny(WorkInput.HIRE_DAMAGE)) {
                 costs.addAll(lacking(WorkInput.HIRE_STRIKES, WorkInput.HIRE_DAMAGE));
@@ -400,7 +420,7 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             if (helps) {
                 costs.addAll(lacking(WorkInput.HIRE_HELP));
             }
-            if (lacks(SupplyWay.Kind.HIRED_SAWYER, NONE, missing, Lacks.union(costs, finishing()))) {
+            if (lacks(SupplyWay.Kind.HIRED_SAWYER, NONE, missing, Lacks.union(costs, finishing(lumber.things)))) {
                 return;
             }
             double perUsable = lumber.tally.value() / cost.usable().value();
@@ -455,18 +475,30 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
         }
 
         /** What finishing costs beside grading, as far as it has no price. */
-        private Set<WorkInput> finishing() {
-            return lumber.planed > 0
+        private Set<WorkInput> finishing(List<Thing> things) {
+            return things.stream().anyMatch(Thing::planed)
                     ? lacking(WorkInput.DRYING_PRICE, WorkInput.PLANING_PRICE)
                     : lacking(WorkInput.DRYING_PRICE);
         }
 
-        /** Those that have their prices; the others are left out by name. */
-        private List<Finish> finishes(SupplyWay.Kind kind, String otherSaw) {
-            Lacks lacks = NOTHING.and(finishing(), lacking(WorkInput.BY_PRODUCTS));
-            double each = known(inputs, WorkInput.DRYING_PRICE)
-                    + lumber.planed * known(inputs, WorkInput.PLANING_PRICE)
-                    - known(inputs, WorkInput.BY_PRODUCTS);
+        /** A sum of something over things, by the usable board foot of the job. */
+        private double perUsable(List<Thing> things, ToDoubleFunction<Thing> perBoardFoot) {
+            double sum = 0;
+            for (Thing thing : things) {
+                sum += thing.counted * perBoardFoot.applyAsDouble(thing);
+            }
+            return sum / cost.usable().value();
+        }
+
+        /** Those that have their prices, by the usable board foot of the job; the others are left out by name. */
+        private List<Finish> finishes(SupplyWay.Kind kind, String otherSaw, BoardFeet made, List<Thing> things) {
+            Lacks lacks = NOTHING.and(finishing(things), lacking(WorkInput.BY_PRODUCTS));
+            double drying = known(inputs, WorkInput.DRYING_PRICE);
+            double planing = known(inputs, WorkInput.PLANING_PRICE);
+            double each = perUsable(things, thing -> drying + (thing.planed ? planing : 0))
+                    - known(inputs, WorkInput.BY_PRODUCTS)
+                            * made.value()
+                            / cost.usable().value();
             WorkInput[] grading = {WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE, WorkInput.LESSER_PRICE};
             if (lacking(grading).size() == grading.length) {
                 Lacks ungraded = new Lacks(
@@ -478,16 +510,22 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
             List<Finish> finishes = new ArrayList<>();
             if (complete(
                     kind, SupplyWay.Use.GRADED, otherSaw, lacking(WorkInput.GRADER_VISIT, WorkInput.GRADER_RATE))) {
+                double rate = inputs.get(WorkInput.GRADER_RATE);
                 finishes.add(new Finish(
                         SupplyWay.Use.GRADED,
                         inputs.get(WorkInput.GRADER_VISIT),
-                        each + inputs.get(WorkInput.GRADER_RATE),
+                        each + perUsable(things, thing -> rate),
                         lacks));
             }
             if (complete(
                     kind, SupplyWay.Use.UNGRADED, otherSaw, lacking(WorkInput.LUMBER_PRICE, WorkInput.LESSER_PRICE))) {
-                double loss = inputs.get(WorkInput.LUMBER_PRICE) - inputs.get(WorkInput.LESSER_PRICE);
-                finishes.add(new Finish(SupplyWay.Use.UNGRADED, 0, each + Math.max(0, loss), lacks));
+                double mean = inputs.get(WorkInput.LUMBER_PRICE);
+                double lesser = inputs.get(WorkInput.LESSER_PRICE);
+                finishes.add(new Finish(
+                        SupplyWay.Use.UNGRADED,
+                        0,
+                        each + perUsable(things, thing -> Math.max(0, thing.price * mean - lesser)),
+                        lacks));
             }
             return finishes;
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -99,7 +100,10 @@ class SawsOnJobTest {
                 copy(job, "EUR", job.logs().size(), job.pieces().size(), saw),
                 copy(job, "USD", 2, job.pieces().size(), saw),
                 copy(job, "USD", job.logs().size(), 0, saw))) {
-            refused(List.of(FIRST, Planner.plan(another)), "thin saw", "the same logs, wants and currency");
+            refused(
+                    List.of(FIRST, Planner.plan(another)),
+                    "thin saw",
+                    "the same logs, wants, prices, yard and currency");
         }
     }
 
@@ -211,6 +215,39 @@ class SawsOnJobTest {
         return cost.drawn().orElseThrow().interval(SawProspects.COVERAGE);
     }
 
+    /** Whichever saw is the first, the other costs as much more or less for this job, for every use of the lumber. */
+    @Test
+    void theOrderOfTheSawsDoesNotMoveTheirDifference() {
+        List<JobPlan> saws = new ArrayList<>();
+        for (JobPlan plan : List.of(FIRST, OTHER)) {
+            JobInput job = priced(plan, 900, WAGE).input();
+            saws.add(withWork(
+                    job,
+                    job.work()
+                            .with(WorkInput.GRADER_VISIT, 100)
+                            .with(WorkInput.GRADER_RATE, 0.07)
+                            .with(WorkInput.LESSER_PRICE, 0.9)));
+        }
+        List<JobPlan> turned = List.of(saws.get(1), saws.get(0));
+        List<SawProspects.Choice> there = new SawsOnJob(saws).prospects().choices();
+        List<SawProspects.Choice> back = new SawsOnJob(turned).prospects().choices();
+        assertThat(saws.get(1).usable()).isNotEqualTo(saws.get(0).usable());
+        assertThat(there).hasSize(6).hasSameSizeAs(back);
+        for (int i = 0; i < there.size(); i += 3) {
+            assertThat(there.get(i).jobs()).isEqualTo(1);
+            for (boolean valued : new boolean[] {false, true}) {
+                double ahead = ahead(there.get(i).side(valued).ways());
+                assertThat(ahead).isNotZero();
+                assertThat(ahead(back.get(i).side(valued).ways())).isCloseTo(-ahead, within(1e-9));
+            }
+        }
+    }
+
+    private static double ahead(SupplyWays ways) {
+        return ways.ways().get(0).cost(ways.usable()).amount()
+                - ways.ways().get(1).cost(ways.usable()).amount();
+    }
+
     @Test
     void theRangeOfTheCrossingHoldsIt() {
         for (boolean valued : new boolean[] {false, true}) {
@@ -265,8 +302,16 @@ class SawsOnJobTest {
         double lacking = beside.bought() * beside.price().orElseThrow().amount();
         SupplyWay way = choice(saws, 1, false).ways().ways().get(1);
         double running = narrow.cost().orElseThrow().running(false).amount();
-        double finishing = (0.05 + 0.1 * Planner.planed(first.input(), first.fallDown()))
-                * (beside.serves().value() + beside.more());
+        double counted = 0;
+        for (Supply supply : narrow.supply()) {
+            double usable = narrow.fallDown().stream()
+                    .filter(lot -> lot.wantedId().equals(supply.wantedId()))
+                    .mapToDouble(lot -> lot.stages().usable().value())
+                    .sum();
+            counted += supply.sawn() > 0 ? usable * (supply.sawn() - 0.85 * supply.surplus()) / supply.sawn() : 0;
+        }
+        // All of it is planed; what is beyond the need is finished at its share.
+        double finishing = (0.05 + 0.1) * counted;
         assertThat(way.cost(first.usable()).amount())
                 .isCloseTo(
                         500 + running + lacking - beside.worth().orElseThrow().amount() + finishing, within(1e-6));

@@ -36,7 +36,7 @@ class SupplyChoiceTest {
 
     private static List<SupplyWays> model(WorkInputs some) {
         JobCost cost = JobCost.of(some, "USD", MoneyTest.WORK, USABLE);
-        SupplyWays.Lumber lumber = new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), 1);
+        SupplyWays.Lumber lumber = SupplyWaysTest.lumber(1);
         return List.of(
                 SupplyWays.of(some, "USD", cost, List.of(), lumber, false),
                 SupplyWays.of(some, "USD", cost, List.of(), lumber, true));
@@ -177,9 +177,10 @@ class SupplyChoiceTest {
                                         some.get(1),
                                         JobCost.of(some.get(1), "USD", MoneyTest.WORK, USABLE),
                                         USABLE,
+                                        SupplyWaysTest.things(USABLE.value(), 1),
                                         0,
                                         0)),
-                                new SupplyWays.Lumber(BoardFeet.tally(125), Optional.empty(), 1),
+                                SupplyWaysTest.lumber(1),
                                 true)),
                         1,
                         500)

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -43,8 +44,17 @@ class SupplyWaysTest {
         return SupplyWays.of(inputs, "USD", cost, List.of(), lumber(1), ownWorkValued);
     }
 
-    private static SupplyWays.Lumber lumber(double planed) {
-        return new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), planed);
+    /** 100 usable board feet, a share of them planed, at the mean price. */
+    static SupplyWays.Lumber lumber(double planed) {
+        return new SupplyWays.Lumber(BoardFeet.tally(125), Optional.of(BoardFeet.scale(80)), things(100, planed));
+    }
+
+    static List<SupplyWays.Thing> things(double usable, double planed) {
+        return Stream.of(
+                        new SupplyWays.Thing(planed * usable, true, 1),
+                        new SupplyWays.Thing((1 - planed) * usable, false, 1))
+                .filter(thing -> thing.counted() > 0)
+                .toList();
     }
 
     private static SupplyWay way(SupplyWays ways, SupplyWay.Kind kind) {
@@ -149,6 +159,7 @@ class SupplyWaysTest {
                 inputs,
                 JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100)),
                 BoardFeet.usable(serves),
+                things(serves, 1),
                 bought,
                 0);
     }
@@ -212,17 +223,43 @@ class SupplyWaysTest {
     void whatAnotherSawMakesMoreIsTakenOffAndRoughLumberIsNotPlaned() {
         WorkInputs planed = HIRED.with(WorkInput.PLANING_PRICE, 0.25).with(WorkInput.LUMBER_PRICE, 20);
         OtherSaw other = new OtherSaw(
-                "mill", planed, JobCost.of(planed, "USD", WORK, BoardFeet.usable(100)), BoardFeet.usable(130), 0, 30);
+                "mill",
+                planed,
+                JobCost.of(planed, "USD", WORK, BoardFeet.usable(100)),
+                BoardFeet.usable(130),
+                things(130, 0.5),
+                0,
+                30);
         SupplyWays ways = beside(planed, other, 0.5, true);
         double running = other.cost().running(true).amount() / 100;
         assertThat(way(ways, SupplyWay.Kind.OTHER_SAW).perBoardFoot().amount())
                 .isCloseTo(running + 1.3 * 0.5 * 0.25 - 0.3 * 20, within(1e-12));
         assertThat(way(ways, SupplyWay.Kind.OWN_SAW).perBoardFoot().amount())
                 .isCloseTo(running + 0.5 * 0.25, within(1e-12));
-        assertThat(beside(planed.without(WorkInput.PLANING_PRICE), other, 0, true)
+        OtherSaw rough = new OtherSaw(
+                "mill", planed, other.cost(), other.usable(), things(130, 0), other.bought(), other.more());
+        assertThat(beside(planed.without(WorkInput.PLANING_PRICE), rough, 0, true)
                         .bounds())
                 .as("where nothing is planed no price of planing is needed")
                 .isEmpty();
+    }
+
+    /** Half the lumber is dear and half costs less than lesser lumber: only the dear half loses, by its own price. */
+    @Test
+    void theLossOfUngradedLumberIsThatOfEachThing() {
+        WorkInputs inputs = PRICED.with(WorkInput.LUMBER_PRICE, 1)
+                .with(WorkInput.LESSER_PRICE, 0.8)
+                .with(WorkInput.PLANING_PRICE, 0)
+                .with(WorkInput.DRYING_PRICE, 0);
+        JobCost cost = JobCost.of(inputs, "USD", WORK, BoardFeet.usable(100));
+        SupplyWays.Lumber lumber = new SupplyWays.Lumber(
+                BoardFeet.tally(125),
+                Optional.empty(),
+                List.of(new SupplyWays.Thing(50, false, 1.5), new SupplyWays.Thing(40, false, 0.5)));
+        SupplyWay ungraded = way(SupplyWays.of(inputs, "USD", cost, List.of(), lumber, false), SupplyWay.Kind.OWN_SAW);
+        assertThat(ungraded.use()).isEqualTo(SupplyWay.Use.UNGRADED);
+        assertThat(ungraded.perBoardFoot().amount())
+                .isCloseTo(cost.running(false).amount() / 100 + 50 * (1.5 - 0.8) / 100, within(1e-12));
     }
 
     /** What a saw costs to buy, and what has to be bought beside its lumber, never makes it cheaper. */
