@@ -134,7 +134,7 @@ public final class NumberText {
 
     /**
      * An amount whose spread is known: to two digits of its standard uncertainty where these are whole, else with two decimals.
-     * What would then read as nothing is written to the whole unit.
+     * What would then read as nothing is written to the whole unit, and where that is nothing too with two decimals.
      *
      * @param money the amount
      * @param uncertainty its standard uncertainty; zero where it has none

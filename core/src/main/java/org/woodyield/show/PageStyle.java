@@ -53,7 +53,7 @@ final class PageStyle {
             li { margin: 0.2rem 0; }
             a { color: inherit; text-decoration-thickness: 1px; text-underline-offset: 0.15em; }
             a:focus-visible, summary:focus-visible, .scroll:focus-visible { outline: 2px solid currentColor; outline-offset: 2px; }
-            nav ol { columns: 13rem; padding-left: 1.6rem; margin: 0.8rem 0 0; font-size: 0.95rem; }
+            nav ol { columns: 13rem; column-gap: 2.6rem; padding-left: 1.6rem; margin: 0.8rem 0 0; font-size: 0.95rem; }
             nav li { break-inside: avoid; }
             .warning { border: 2px solid currentColor; border-left-width: 0.7rem; padding: 0.5rem 0.8rem; font-weight: bold; }
             .facts {
@@ -90,6 +90,7 @@ final class PageStyle {
             th.number, td.number { text-align: right; }
             td.number, tbody th { white-space: nowrap; }
             tbody th { max-width: 18rem; overflow-wrap: anywhere; }
+            tbody th.long { white-space: normal; min-width: 12rem; }
             figure { margin: 1.2rem 0; }
             figcaption { color: var(--soft); font-size: 0.92rem; max-width: 46rem; }
             svg { display: block; min-width: 32rem; max-width: 100%; height: auto; }

@@ -22,6 +22,9 @@ public record PlanTable(String name, String title, Optional<String> log, List<Co
     /** A text with more characters needs a wide column, or its row becomes very high on a narrow screen. */
     private static final int LONG = 60;
 
+    /** At the head of a row a text with more characters is broken, for it is no wider than a part of the page. */
+    private static final int LONG_HEAD = 30;
+
     /**
      * Keeps immutable copies.
      *
@@ -217,7 +220,13 @@ public record PlanTable(String name, String title, Optional<String> log, List<Co
             for (int i = 0; i < row.size(); i++) {
                 String kind = columns.get(i).number() ? "number" : "";
                 if (i == 0) {
-                    out.element("th", row.get(i).shown(), "scope", "row", "class", kind);
+                    out.element(
+                            "th",
+                            row.get(i).shown(),
+                            "scope",
+                            "row",
+                            "class",
+                            row.get(i).shown().length() > LONG_HEAD ? "long" : kind);
                 } else {
                     out.element(
                             "td",

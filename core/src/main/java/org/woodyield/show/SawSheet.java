@@ -283,7 +283,7 @@ public final class SawSheet {
         List<Cell> cells =
                 new ArrayList<>(List.of(Cell.text(side.work()), Cell.text(use(way.use())), Cell.text(saw(way))));
         cells.addAll(WaysSection.costs(way, side.choice().ways().usable(), drawn));
-        cells.add(WaysSection.notCounted(way));
+        cells.add(WaysSection.notCounted(way, MissingPrices::named));
         table.row(cells);
     }
 
@@ -584,6 +584,11 @@ public final class SawSheet {
         SupplyChoice choice = side.choice();
         BoardFeet job = choice.ways().usable();
         StringBuilder text = new StringBuilder();
+        List<SupplyWays.Stretch> cheapest = choice.ways().cheapestByVolume();
+        Set<List<SupplyWay>> stretches = new HashSet<>();
+        for (int i = 1; i < cheapest.size(); i++) {
+            stretches.add(List.of(cheapest.get(i - 1).way(), cheapest.get(i).way()));
+        }
         List<SupplyWays.Crossing> pairs = choice.ways().crossings();
         for (int i = 0; i < pairs.size(); i++) {
             SupplyWays.Crossing pair = pairs.get(i);
@@ -596,53 +601,76 @@ public final class SawSheet {
                 text.append(" ").append(saw(pair.one())).append(" and ").append(saw(pair.other()));
                 text.append(" cost the same at every volume.");
             }
-            choice.crossings()
-                    .get(i)
-                    .filter(range -> WaysSection.changesPlaces(pair, Optional.of(range), WaysSection.far(side)))
-                    .ifPresent(range -> text.append(" 95 % of the draws put the change")
-                            .append(which)
-                            .append(" at ")
-                            .append(WaysSection.range(range, WaysSection.far(side)))
-                            .append(range.greatest().isPresent() ? " bf." : "."));
+            if (stretches.contains(List.of(pair.one(), pair.other()))) {
+                choice.crossings()
+                        .get(i)
+                        .filter(range -> WaysSection.changesPlaces(pair, Optional.of(range), WaysSection.far(side)))
+                        .ifPresent(range -> text.append(" 95 % of the draws put the change")
+                                .append(which)
+                                .append(" at ")
+                                .append(WaysSection.range(range, WaysSection.far(side)))
+                                .append(range.greatest().isPresent() ? " bf." : "."));
+            }
         }
         return text.toString();
     }
 
+    /** At which lumber beyond the need counts. */
+    private double share() {
+        return plans().get(0).choice().surplusShare();
+    }
+
     /** What keeps saws out of the comparison of cost, and what would make one cheaper than is said. */
     private List<String> lacking() {
-        Map<String, Set<WorkInput>> costs = new LinkedHashMap<>();
-        Map<String, Set<WorkInput>> income = new LinkedHashMap<>();
-        for (boolean valued : new boolean[] {false, true}) {
-            prospects.ways(valued).ifPresent(ways -> {
-                Stream.concat(ways.ways().stream(), ways.bounds().stream())
-                        .filter(way -> isSaw(way.kind()))
-                        .forEach(way -> {
-                            add(costs, saw(way), way.costsMissing());
-                            add(income, saw(way), way.incomeMissing());
-                        });
-                ways.leftOut().stream()
-                        .filter(out -> isSaw(out.kind()))
-                        .forEach(out -> add(
-                                costs,
-                                (out.kind() == SupplyWay.Kind.OWN_SAW ? name(0) : out.otherSaw())
-                                        + out.use().words(),
-                                out.missing()));
-            });
-        }
+        List<String> free = costsLacking(false);
+        List<String> valued = costsLacking(true);
         List<String> lines = new ArrayList<>();
-        bySet(costs)
-                .forEach((missing, saws) -> lines.add(saws + ": not ranked among the others, for there is no "
-                        + MissingPrices.named(missing) + "; what lacks a cost may be dearer than is known."
-                        + (missing.stream().anyMatch(MissingPrices::mayBeNothing)
-                                ? " Write 0 for what costs nothing."
-                                : "")));
+        for (String line : free) {
+            lines.add((valued.contains(line) ? "" : "Own work not counted: ") + line);
+        }
+        for (String line : valued) {
+            if (!free.contains(line)) {
+                lines.add("Own work counted: " + line);
+            }
+        }
+        Map<String, Set<WorkInput>> income = new LinkedHashMap<>();
+        prospects
+                .ways(false)
+                .ifPresent(ways -> Stream.concat(ways.ways().stream(), ways.bounds().stream())
+                        .filter(way -> isSaw(way.kind()))
+                        .forEach(way -> add(income, saw(way), way.incomeMissing())));
+        // What the job lacks is lacking for all of them alike.
         income.values().forEach(missing -> missing.removeIf(input -> !input.ofSaw()));
         income.values().removeIf(Set::isEmpty);
         bySet(income)
-                .forEach(
-                        (missing, saws) -> lines.add(
-                                saws + ": no " + MissingPrices.named(missing)
-                                        + " is given, so that income is not counted; with it the saw may be the cheaper in more cases."));
+                .forEach((missing, saws) -> lines.add(saws + ": not given: "
+                        + MissingPrices.named(missing)
+                        + ". That income is not counted; with it the saw may be the cheaper in more cases."));
+        return lines;
+    }
+
+    /** Why saws are not ranked, with own work counted or not. */
+    private List<String> costsLacking(boolean valued) {
+        Map<String, Set<WorkInput>> costs = new LinkedHashMap<>();
+        prospects.ways(valued).ifPresent(ways -> {
+            ways.bounds().stream()
+                    .filter(way -> isSaw(way.kind()))
+                    .forEach(way -> add(costs, saw(way), way.costsMissing()));
+            ways.leftOut().stream()
+                    .filter(out -> isSaw(out.kind()))
+                    .forEach(out -> add(
+                            costs,
+                            (out.kind() == SupplyWay.Kind.OWN_SAW ? name(0) : out.otherSaw())
+                                    + WaysSection.inBrackets(out.use()),
+                            out.missing()));
+        });
+        List<String> lines = new ArrayList<>();
+        bySet(costs)
+                .forEach((missing, saws) -> lines.add(saws + ": not ranked; not given: "
+                        + MissingPrices.named(missing) + ". What lacks a cost may be dearer than is known."
+                        + (missing.stream().anyMatch(MissingPrices::mayBeNothing)
+                                ? " Write 0 for what costs nothing."
+                                : "")));
         return lines;
     }
 
@@ -682,6 +710,13 @@ public final class SawSheet {
         }
         lumber.add(new Tabular(lumber()));
         lumber.add(new Points(differences()));
+        for (JobPlan plan : plans()) {
+            if (!plan.choice().uncounted().isEmpty()) {
+                lumber.add(new Prose("The cuts with " + name(plan)
+                        + " were chosen without a price that a pass costs, for it is not given: "
+                        + MissingPrices.named(plan.choice().uncounted()) + "."));
+            }
+        }
         List<Block> work = new ArrayList<>(List.of(new Tabular(work())));
         if (plans().get(0).input().work().values().values().stream()
                 .anyMatch(value -> value.source().id().equals("timed-cuts"))) {
@@ -712,6 +747,15 @@ public final class SawSheet {
                 new Tabular(money()),
                 new Prose("Each saw by itself: by its own usable board feet, against buying its own lumber, without"
                         + " drying, planing and grading."
+                        + (plans().get(0)
+                                        .input()
+                                        .work()
+                                        .find(WorkInput.LOG_PRICE)
+                                        .filter(price -> price.value() > 0)
+                                        .isPresent()
+                                ? " The price of the logs is by the usable board foot too, so that a saw which makes more of"
+                                        + " the same logs bears more for them here."
+                                : "")
                         + (plans().stream().anyMatch(plan -> plan.surplus().isPresent())
                                 ? " The volume from which a saw pays takes as great a share of its lumber beyond the need,"
                                         + " with its lesser worth, as in this job."
@@ -722,7 +766,7 @@ public final class SawSheet {
         }
         List<String> lines = new ArrayList<>();
         for (int i = 1; i < plans().size() && plans().get(0).usable().value() > 0; i++) {
-            lines.add(WaysSection.besideFirst(saws.beside(i), plans().get(0).usable(), "of " + name(0)));
+            lines.add(WaysSection.besideFirst(saws.beside(i), plans().get(0).usable(), "of " + name(0), share()));
         }
         lines.addAll(verdicts());
         lines.addAll(lacking());
@@ -736,7 +780,11 @@ public final class SawSheet {
                     + name(0)
                     + ". What another saw makes less of a thing is bought, what it makes more is taken off at its"
                     + " worth; what is sawn bears drying and planing, and grading or the loss of serving only where no"
-                    + " grade is asked for. Whether ungraded lumber is accepted, the local authority says."));
+                    + " grade is asked for, each thing by its own price and what is beyond the need at "
+                    + NumberText.fixed(100 * share(), 0)
+                    + " %. No interval of a volume is given where no range moves it, or where two saws change places more"
+                    + " than once, or the other way round, in some draws. Whether ungraded lumber is accepted, the local"
+                    + " authority says."));
         }
         return money;
     }

@@ -49,9 +49,14 @@ final class WaysSection {
     record Side(String work, SupplyChoice choice) {
         /** Both sides, or one for both where own work costs nothing or is not in them. */
         static List<Side> of(SupplyChoice free, SupplyChoice valued) {
-            return free.ways().equals(valued.ways())
+            return free.ways().equals(valued.ways()) && movers(free).equals(movers(valued))
                     ? List.of(new Side("counted or not", free))
                     : List.of(new Side("not counted", free), new Side("counted", valued));
+        }
+
+        /** What the ranges move: a wage of nothing that may be something is in one side only. */
+        private static List<List<Outlook.Mover>> movers(SupplyChoice choice) {
+            return choice.costs().stream().map(Outlook::movers).toList();
         }
 
         String lead() {
@@ -71,6 +76,7 @@ final class WaysSection {
                 .text("Own work", "own-work")
                 .text("Way", "way");
         costColumns(table)
+                .number("Least charge", "least-charge")
                 .number("Cheapest in, %", "cheapest-percent")
                 .text("Not counted for want of a price", "not-counted");
         PlanTable.Builder places = crossings("Each two ways, and where they change places", words::fromMemory);
@@ -85,6 +91,7 @@ final class WaysSection {
                 List<Cell> cells = new ArrayList<>(List.of(Cell.text(one.work()), Cell.text(way.name())));
                 cells.addAll(
                         costs(way, side.usable(), Optional.of(choice.costs().get(i))));
+                cells.add(leastCharge(way));
                 cells.add(choice.cheapestShare(i)
                         .map(share -> Cell.number(100 * share, 1, 2))
                         .orElse(Cell.NONE));
@@ -94,7 +101,7 @@ final class WaysSection {
             for (SupplyWay way : side.bounds()) {
                 List<Cell> cells = new ArrayList<>(List.of(Cell.text(one.work()), Cell.text(way.name())));
                 cells.addAll(costs(way, side.usable(), Optional.empty()));
-                cells.addAll(List.of(Cell.NONE, notCounted(way)));
+                cells.addAll(List.of(leastCharge(way), Cell.NONE, notCounted(way)));
                 table.row(cells);
             }
             cross |= crossings(places, one, WaysSection::label);
@@ -124,8 +131,10 @@ final class WaysSection {
         sawyer().ifPresent(text -> blocks.add(new Prose(text)));
         blocks.add(new Prose(
                 "Like for like: beside what the verdict above counts, sawn lumber bears here what it takes to dry and"
-                        + " plane it and to have it graded, or the loss of serving only where no grade is asked for. Whether ungraded"
-                        + " lumber is accepted, the local authority says."
+                        + " plane it and to have it graded, or the loss of serving only where no grade is asked for, each thing wanted by"
+                        + " its own price; what is beyond the need bears this, as it counts, at "
+                        + NumberText.fixed(100 * words.plan().choice().surplusShare(), 0)
+                        + " %. Whether ungraded lumber is accepted, the local authority says."
                         + (Stream.of(ways.free(), ways.valued())
                                         .flatMap(choice -> choice.costs().stream())
                                         .allMatch(cost -> cost.drawn().isEmpty())
@@ -172,10 +181,18 @@ final class WaysSection {
         return Cell.number(amount, Math.abs(amount) < WITHOUT_CENTS ? 2 : 0, 4);
     }
 
-    static Cell notCounted(SupplyWay way) {
+    private static Cell leastCharge(SupplyWay way) {
+        return way.least().amount() > 0 ? money(way.least().amount()) : Cell.NONE;
+    }
+
+    private static Cell notCounted(SupplyWay way) {
+        return notCounted(way, input -> MissingPrices.named(way.kind(), input));
+    }
+
+    static Cell notCounted(SupplyWay way, Function<WorkInput, String> named) {
         List<String> notCounted = new ArrayList<>();
         Stream.concat(way.costsMissing().stream(), way.incomeMissing().stream())
-                .forEach(input -> notCounted.add(MissingPrices.named(way.kind(), input)));
+                .forEach(input -> notCounted.add(named.apply(input)));
         notCounted.addAll(way.taken());
         return Cell.text(String.join("; ", notCounted));
     }
@@ -305,7 +322,10 @@ final class WaysSection {
                                 + stretch.upTo()
                                         .filter(end -> !stretch.equals(last))
                                         .map(end -> " up to " + feet(end))
-                                        .orElse(" beyond"))
+                                        .orElse(" beyond"
+                                                + (last.upTo().isPresent()
+                                                        ? ", up to " + NumberText.fixed(FAR, 0) + " times this volume"
+                                                        : "")))
                         .collect(Collectors.joining(", then "))
                 + ".");
     }
@@ -325,37 +345,47 @@ final class WaysSection {
     }
 
     /** The lumber of another saw beside that of the plan. */
-    private static String other(JobPlan.OtherSaw other, BoardFeet usable) {
-        return "Another saw, " + besideFirst(other, usable, "of this plan")
+    private String other(JobPlan.OtherSaw other, BoardFeet usable) {
+        return "Another saw, "
+                + besideFirst(
+                        other, usable, "of this plan", words.plan().choice().surplusShare())
                 + (other.leftOut().isPresent()
                         ? ""
                         : " Its volumes are counted in board feet of this plan's lumber; compare-saws reckons the same"
                                 + " way and sets more of the two side by side.");
     }
 
-    /** The lumber of a saw beside that of the plan that it is compared with. */
-    static String besideFirst(JobPlan.OtherSaw other, BoardFeet usable, String whose) {
+    /**
+     * The lumber of a saw beside that of the plan that it is compared with.
+     *
+     * @param whose the lumber that it is beside, in words
+     * @param share at which lumber beyond the need counts
+     */
+    static String besideFirst(JobPlan.OtherSaw other, BoardFeet usable, String whose, double share) {
+        String atItsShare = ", what is beyond the need counted at " + NumberText.fixed(100 * share, 0) + " %";
         return other.name() + ": "
                 + other.leftOut()
                         .map(why -> "left out, " + why + ".")
-                        .orElseGet(() -> "of the same logs it makes " + feet(other.usable()) + "; of the "
-                                + feet(usable) + " " + whose + " " + feet(other.serves()) + ", thing by thing"
+                        .orElseGet(() -> "of the same logs it makes " + feet(other.usable()) + ". Thing by thing "
+                                + feet(other.serves()) + " of it stand in for as many of the " + feet(usable) + " "
+                                + whose
                                 + (other.bought() > 0
-                                        ? ", and " + NumberText.fixed(other.bought(), 1)
-                                                + " bf have to be bought beside"
+                                        ? "; to have as much of everything " + NumberText.fixed(other.bought(), 1)
+                                                + " bf are bought beside"
                                                 + other.price()
                                                         .map(price -> " at " + NumberText.money(price) + " in the mean")
                                                         .orElse("")
+                                                + atItsShare
                                         : "")
+                                + "."
                                 + (other.more() > 0
-                                        ? ". Beside these it makes " + NumberText.fixed(other.more(), 1)
-                                                + " bf more of something, those beyond the need at their share; their worth"
+                                        ? " Beside these it makes " + NumberText.fixed(other.more(), 1)
+                                                + " bf more of something" + atItsShare
                                                 + other.worth()
-                                                        .map(worth -> ", " + NumberText.money(worth) + ",")
-                                                        .orElse("")
-                                                + " is taken off"
-                                        : "")
-                                + ".");
+                                                        .map(worth -> "; their worth, " + NumberText.money(worth)
+                                                                + ", is taken off.")
+                                                        .orElse("; no price tells their worth.")
+                                        : ""));
     }
 
     /** The ways that lack the price of a cost. */

@@ -96,7 +96,12 @@ public final class JobCost {
                                     other, 0, inputs.get(WorkInput.LIFE), inputs.get(WorkInput.HOURS_PER_YEAR)));
         }
         if (collect.has(
-                CostKind.INTEREST, WorkInput.PURCHASE, WorkInput.LIFE, WorkInput.HOURS_PER_YEAR, WorkInput.INTEREST)) {
+                CostKind.INTEREST,
+                WorkInput.PURCHASE,
+                WorkInput.OTHER_OUTLAY,
+                WorkInput.LIFE,
+                WorkInput.HOURS_PER_YEAR,
+                WorkInput.INTEREST)) {
             collect.put(
                     CostKind.INTEREST,
                     hours

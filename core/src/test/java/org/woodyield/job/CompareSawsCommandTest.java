@@ -191,8 +191,7 @@ class CompareSawsCommandTest {
         Run run = compared(job, "--out", out.toString());
         assertThat(run.code()).isZero();
         assertThat(run.out().replaceAll("\\s+", " "))
-                .contains(
-                        "small band mill: not ranked among the others, for there is no price of the saw (money.purchase)");
+                .contains("small band mill: not ranked; not given: price of the saw (money.purchase)");
         String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
         assertThat(band[3]).isEmpty();
         assertThat(band[7]).contains("price of the saw");
@@ -206,10 +205,9 @@ class CompareSawsCommandTest {
         Run run = compared(job, "--out", out.toString());
         assertThat(run.code()).isZero();
         assertThat(run.out().replaceAll("\\s+", " "))
-                .contains(
-                        "small band mill: not ranked among the others, for there is no other outlay before the first board"
-                                + " (money.other-outlay); what lacks a cost may be dearer than is known. Write 0 for what costs"
-                                + " nothing.")
+                .contains("small band mill: not ranked; not given: other outlay before the first board"
+                        + " (money.other-outlay). What lacks a cost may be dearer than is known. Write 0 for what costs"
+                        + " nothing.")
                 .doesNotContain("the cheapest by volume", "put the change", "In how many of the draws");
         String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
         assertThat(band[2]).isEqualTo("more than");
@@ -247,6 +245,42 @@ class CompareSawsCommandTest {
         assertThat(shares.get(0)).isBetween(50.0, 99.9);
     }
 
+    /** With no wage the saws stand only where own work is not counted, and only there are they ranked. */
+    @Test
+    void whatLacksOnOneSideIsToldOfThatSide() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job")).with("job.properties", "money.wage = 14 per h\n", "");
+        assertThat(compared(job).out().replaceAll("\\s+", " "))
+                .contains(
+                        "Own work not counted, lumber graded, the cheapest by volume:",
+                        "Own work counted: chain saw on a slabbing guide, small band mill: not ranked; not given: wage",
+                        "were chosen without a price that a pass costs, for it is not given: wage")
+                .doesNotContain("- chain saw on a slabbing guide, small band mill: not ranked", "by-products");
+    }
+
+    /** A wage of nothing that may be something is in one side only. */
+    @Test
+    void sidesAreOneWhereOwnWorkCostsNothingInEveryDraw() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with("job.properties", "money.wage = 14 per h\n", "money.wage = 0 per h\n");
+        assertThat(compared(job).out()).contains("Own work counted or not, lumber");
+        job.with("job.properties", "money.wage = 0 per h\n", "money.wage = 0 per h (0 per h to 20 per h)\n");
+        assertThat(compared(job).out())
+                .contains("Own work not counted, lumber", "Own work counted, lumber")
+                .doesNotContain("counted or not");
+    }
+
+    /** The small job's saws change places beyond a hundred times its volume: that is not said to be so for ever. */
+    @Test
+    void beyondAHundredJobsNothingIsSaid() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"))
+                .with("job.properties", "money.wage = 14 per h\n", "money.wage = 0 per h\n");
+        assertThat(compared(job).out().replaceAll("\\s+", " "))
+                .contains("chain saw on a slabbing guide at every volume up to 100 times this one.");
+        assertThat(job.run().out().replaceAll("\\s+", " "))
+                .containsPattern(
+                        "the cheapest by volume: [^.]*then this saw \\(graded\\) beyond, up to 100 times this volume\\.");
+    }
+
     @Test
     void resaleThatNobodyGaveMakesTheOutlayNoMoreThanIsSaid() throws IOException {
         EditedDemo job = EditedDemo.small(folder.resolve("job")).with(OTHER, "money.resale = 2600\n", "");
@@ -255,7 +289,7 @@ class CompareSawsCommandTest {
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains(
                         "the cheapest by volume",
-                        "small band mill: no resale at the end of its life (money.resale) is given, so that income is not"
+                        "small band mill: not given: resale at the end of its life (money.resale). That income is not"
                                 + " counted");
         String[] band = row(out.resolve("saws-money.csv"), "small band mill, counted");
         assertThat(band[2]).isEqualTo("no more than");

@@ -244,6 +244,16 @@ class SupplyWaysTest {
                 .isEmpty();
     }
 
+    /** A sum that was added up in another order is no cheaper way. */
+    @Test
+    void ofWaysThatCostTheSameButForRoundingTheFirstIsTheCheapest() {
+        SupplyWay first = line(0.1 + 0.2, 0, 0, 0);
+        SupplyWay second = line(0.3, 0, 0, 0);
+        assertThat(second.cost(BoardFeet.usable(1))).isLessThan(first.cost(BoardFeet.usable(1)));
+        SupplyWays ways = new SupplyWays(BoardFeet.usable(1), List.of(first, second), List.of(), List.of());
+        assertThat(ways.cheapest(BoardFeet.usable(1)).orElseThrow()).isSameAs(first);
+    }
+
     /** Half the lumber is dear and half costs less than lesser lumber: only the dear half loses, by its own price. */
     @Test
     void theLossOfUngradedLumberIsThatOfEachThing() {
