@@ -34,6 +34,12 @@ class GuideInTheChoiceTest {
     }
 
     private static SawingPlan plan(WorkInputs inputs, int radiusInches, int taperInches, Saw.Reference rides) {
+        return plan(inputs, radiusInches, taperInches, rides, 1);
+    }
+
+    /** With sizes that are worth so many times as much. */
+    private static SawingPlan plan(
+            WorkInputs inputs, int radiusInches, int taperInches, Saw.Reference rides, int times) {
         double large = (radiusInches + taperInches / 2.0) * 0.0254;
         LogSolid solid = LogSolid.of(
                 List.of(
@@ -43,8 +49,10 @@ class GuideInTheChoiceTest {
                 Length.ZERO);
         Saw saw = new Saw("saw", KERF, Length.inches(30), Length.inches(1, 8), rides, Length.ZERO, Length.ZERO);
         List<PieceOption> sizes = List.of(
-                PieceOption.fixed("board", Length.inches(1), Length.inches(4), List.of(new LengthWorth(LONG, 8))),
-                PieceOption.fixed("plank", Length.inches(2), Length.inches(6), List.of(new LengthWorth(LONG, 22))));
+                PieceOption.fixed(
+                        "board", Length.inches(1), Length.inches(4), List.of(new LengthWorth(LONG, 8 * times))),
+                PieceOption.fixed(
+                        "plank", Length.inches(2), Length.inches(6), List.of(new LengthWorth(LONG, 22 * times))));
         CuttingRate rate = CuttingRate.of(inputs, SawingWorkTest.OAK, KERF);
         return BestPattern.find(
                 solid,
@@ -66,7 +74,8 @@ class GuideInTheChoiceTest {
             @ForAll @IntRange(min = 0, max = 15) int minutes) {
         for (Saw.Reference rides : Saw.Reference.values()) {
             WorkInputs inputs = guide(minutes);
-            SawingPlan plan = plan(inputs, radius, taper, rides);
+            // Dear enough that even a small log is worth the dearest guide.
+            SawingPlan plan = plan(inputs, radius, taper, rides, 4);
             LogWork work = LogWork.of("A", SawingWorkTest.OAK, plan);
             double inTheSearch = plan.proof().passCost();
             double millionths = 1e-6 * (plan.passes().size() + work.turns() + 1);
