@@ -1,5 +1,6 @@
 package org.woodyield.job;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,12 +13,14 @@ final class RowByRow {
 
     private final String file;
     private final List<Table.Row> rows;
+    private final List<Table.Ragged> ragged;
     private final Problems refused;
     private final int count;
 
-    private RowByRow(String file, List<Table.Row> rows, Problems refused) {
+    private RowByRow(String file, List<Table.Row> rows, List<Table.Ragged> ragged, Problems refused) {
         this.file = file;
         this.rows = rows;
+        this.ragged = List.copyOf(ragged);
         this.refused = refused;
         count = rows.size() + refused.inOrder().size();
     }
@@ -31,7 +34,8 @@ final class RowByRow {
      */
     static RowByRow of(String file, String text, List<Table.Column> columns, String each, String add) {
         Problems ofTable = new Problems();
-        List<Table.Row> rows = Table.read(file, text, columns, ofTable);
+        List<Table.Ragged> ragged = new ArrayList<>();
+        List<Table.Row> rows = Table.read(file, text, columns, ofTable, ragged::add);
         List<Problem> found = ofTable.inOrder();
         if (rows.isEmpty() && found.isEmpty()) {
             ofTable.add(file, 0, "", "", each + " below the header", "the table has none; " + add);
@@ -39,7 +43,7 @@ final class RowByRow {
         if (rows.isEmpty() || found.stream().anyMatch(problem -> !problem.ofOneRow())) {
             ofTable.stopIfAny();
         }
-        return new RowByRow(file, rows, ofTable);
+        return new RowByRow(file, rows, ragged, ofTable);
     }
 
     /** Whether the table has one of these columns. */
@@ -65,6 +69,11 @@ final class RowByRow {
         Optional<T> one = meaning.apply(row.with(ofRow));
         refused.addAll(ofRow);
         return ofRow.isEmpty() ? one : Optional.empty();
+    }
+
+    /** The rows with too many or too few cells. */
+    List<Table.Ragged> ragged() {
+        return ragged;
     }
 
     /** How many rows there are, good or bad. */

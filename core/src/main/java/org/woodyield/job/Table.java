@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.woodyield.wood.NearestNames;
@@ -80,12 +81,29 @@ final class Table {
         }
     }
 
+    /** A row with too many or too few cells, of which no cell is known to stand in its column. */
+    record Ragged(Map<String, Integer> places, List<String> cells) {
+        /** What stands where the cell of a column would; nothing where that is empty or beyond the end. */
+        Optional<String> cell(String column) {
+            return Optional.ofNullable(places.get(column))
+                    .filter(place -> place < cells.size())
+                    .map(place -> cells.get(place).strip())
+                    .filter(text -> !text.isEmpty());
+        }
+    }
+
     private static final Pattern AT_LINE = Pattern.compile("line (\\d{1,9})");
 
     private Table() {}
 
     /** The rows that have as many cells as the header; all else is noted. */
     static List<Row> read(String file, String text, List<Column> columns, Problems problems) {
+        return read(file, text, columns, problems, ragged -> {});
+    }
+
+    /** The same; rows with too many or too few cells are given on besides. */
+    static List<Row> read(
+            String file, String text, List<Column> columns, Problems problems, Consumer<Ragged> ofOtherLength) {
         List<CsvRecord> records = new ArrayList<>();
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .commentStrategy(CommentStrategy.SKIP)
@@ -150,6 +168,7 @@ final class Table {
                         String.join(",", cells),
                         header.size() + Problem.CELLS,
                         "the line has " + cells.size() + "; a value with a comma needs quotes");
+                ofOtherLength.accept(new Ragged(places, cells));
                 continue;
             }
             // The first cell alone tells of nearly every row that it is none.

@@ -21,7 +21,8 @@ import org.woodyield.plan.TimberTrees.Tree;
 
 /**
  * Standing trees by form class, or stems measured at several heights. A row that cannot be used is named and counted. A measured
- * stem without one of its places would be another stem, so it is left out whole.
+ * stem without one of its places would be another stem, so it is left out whole; where nobody can say whose place a row is, all
+ * measured stems are.
  */
 final class TimberTable {
 
@@ -42,7 +43,7 @@ final class TimberTable {
     private final Map<String, List<StemPoint>> places = new LinkedHashMap<>();
     private final Set<String> measured = new HashSet<>();
     private final Set<String> spoilt = new LinkedHashSet<>();
-    private int named;
+    private boolean ofAnyStem;
 
     private TimberTable() {}
 
@@ -75,8 +76,8 @@ final class TimberTable {
                     .ifPresent(place -> places.computeIfAbsent(told.id(), key -> new ArrayList<>())
                             .add(place));
         });
+        table.ragged().forEach(this::spoil);
         int used = profiles.size();
-        boolean stems = false;
         for (Map.Entry<String, Table.Row> each : first.entrySet()) {
             String id = each.getKey();
             List<StemPoint> points = places.getOrDefault(id, List.of());
@@ -88,20 +89,23 @@ final class TimberTable {
                         + " would be another");
                 continue;
             }
+            if (ofAnyStem) {
+                remarks.add(
+                        "Tree " + id + " is left out whole: a row of which nobody can say whose it is may be a place of"
+                                + " it, and without it the stem would be another");
+                continue;
+            }
             Optional<MeasuredStem> stem = table.readAt(each.getValue(), row -> stem(row, points));
             if (stem.isPresent()) {
                 Swellings.words("Tree " + id, points, stem.get()).ifPresent(remarks::add);
                 profiles.put(id, stem.get());
                 used += points.size();
-                stems = true;
             }
         }
-        Optional<String> leftOut = table.tellAll(terminal, used);
-        leftOut.ifPresent(basis::add);
-        if (stems && named < table.count()) {
-            basis.add("A row whose name cannot be read may be a place of a measured stem, which is then told without"
-                    + " it.");
+        if (used == 0) {
+            remarks.forEach(terminal::say);
         }
+        table.tellAll(terminal, used).ifPresent(basis::add);
         return first.keySet().stream()
                 .flatMap(id -> Optional.ofNullable(profiles.get(id)).map(profile -> new Tree(id, profile)).stream())
                 .toList();
@@ -110,16 +114,12 @@ final class TimberTable {
     private Optional<Told> told(Table.Row row) {
         Optional<String> name = row.cell(ID).words("a name for the tree");
         if (name.isEmpty()) {
+            ofAnyStem |= has(row, HEIGHT) || has(row, DIAMETER) || !isByFormClass(row);
             return Optional.empty();
         }
-        named++;
         String id = name.get();
         Table.Row earlier = first.putIfAbsent(id, row);
-        boolean place = has(row, HEIGHT)
-                || has(row, DIAMETER)
-                || (measured.contains(id)
-                        && !has(row, StandingTree.BREAST_HEIGHT)
-                        && !has(row, StandingTree.FORM_CLASS));
+        boolean place = has(row, HEIGHT) || has(row, DIAMETER) || (measured.contains(id) && !isByFormClass(row));
         if (earlier != null && !(place && measured.contains(id))) {
             row.cell(ID)
                     .refuse(
@@ -136,6 +136,27 @@ final class TimberTable {
             spoilt.add(id);
         }
         return point.map(one -> new Told(id, Optional.empty(), Optional.of(one)));
+    }
+
+    /**
+     * Finds the stem that lacks a place for a row with a cell too many or too few. Its cells may have moved, so that the name is
+     * looked for in all of them; what stands in the place of the name is that of another tree only if it does not begin as a measure.
+     */
+    private void spoil(Table.Ragged row) {
+        Optional<String> id = row.cell(ID);
+        List<String> names = id.filter(first::containsKey)
+                .map(List::of)
+                .orElseGet(() -> row.cells().stream()
+                        .map(String::strip)
+                        .filter(first::containsKey)
+                        .toList());
+        spoilt.addAll(names);
+        ofAnyStem |= names.isEmpty()
+                && id.filter(text -> !text.matches("[-+.\\d].*")).isEmpty();
+    }
+
+    private static boolean isByFormClass(Table.Row row) {
+        return has(row, StandingTree.BREAST_HEIGHT) || has(row, StandingTree.FORM_CLASS);
     }
 
     private static boolean has(Table.Row row, String column) {

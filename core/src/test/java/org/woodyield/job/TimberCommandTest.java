@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -205,9 +206,58 @@ class TimberCommandTest {
                 .contains("Tree neck is left out whole", "Tree gap is left out whole")
                 .contains("6 of 8 rows of trees.csv could not be used")
                 .doesNotContain("A row whose name cannot be read");
-        String nameless = table("id,height,diameter\njust,0 ft,12.7 in\n,10 ft,8 in\njust,50 ft,7.7 in\n");
-        assertThat(Run.of("timber", "8x8", nameless, "--length", "12 ft").out().replaceAll("\\s+", " "))
-                .contains("1 of 3 rows", "A row whose name cannot be read may be a place of a measured stem");
+    }
+
+    @Test
+    void aRowWithACellTooManyOrTooFewSpoilsTheStemThatItNames() throws IOException {
+        String rows = """
+                id,height,diameter
+                waist,0 ft,12.7 in
+                RAGGED
+                waist,50 ft,7.7 in
+                just,0 ft,12.7 in
+                just,50 ft,7.7 in
+                """;
+        for (String ragged : List.of("waist,10 ft,8 in,9", "waist,10 ft", "10 ft,8 in,9,waist")) {
+            Run run = Run.of("timber", "8x8", table(rows.replace("RAGGED", ragged)), "--length", "12 ft");
+            assertThat(run.code()).as(ragged).isZero();
+            assertThat(run.out().replaceAll("\\s+", " "))
+                    .as(ragged)
+                    .contains("1 of 1 give it with square edges", "Tree waist is left out whole", "3 of 5 rows")
+                    .doesNotContain("Tree just");
+        }
+        String alone = "id,height,diameter\njust,0 ft,12.7 in\njust,10 ft,8 in,9\njust,50 ft,7.7 in\n";
+        Run none = Run.of("timber", "8x8", table(alone), "--length", "12 ft");
+        assertThat(none.code()).isEqualTo(Main.INPUT);
+        assertThat(none.out()).isEmpty();
+        assertThat(none.err())
+                .contains(
+                        "line 3: 'just,10 ft,8 in,9'",
+                        "Tree just is left out whole",
+                        "no row of trees.csv can be used");
+    }
+
+    @Test
+    void aRowOfWhichNobodyCanSayWhoseItIsLeavesOutAllMeasuredStems() throws IOException {
+        String rows = """
+                id,height,diameter,breast-height,form-class
+                just,0 ft,12.7 in,,
+                ODD
+                just,50 ft,7.7 in,,
+                A,,,16 in,78 %
+                """;
+        for (String nameless : List.of(",10 ft,8 in,,", "10 ft,8 in,,", ",10 ft,8 in", ",,8 in,,")) {
+            Run run = Run.of("timber", "8x8", table(rows.replace("ODD", nameless)), "--length", "12 ft");
+            assertThat(run.code()).as(nameless).isZero();
+            assertThat(run.out().replaceAll("\\s+", " "))
+                    .as(nameless)
+                    .contains("1 of 1 give it with square edges", "3 of 4 rows")
+                    .contains("Tree just is left out whole: a row of which nobody can say whose it is");
+        }
+        for (String ofAnother : List.of(",,,16 in,78 %", "B,16 in,78 %", "A,,,16 in,78 %,,")) {
+            Run run = Run.of("timber", "8x8", table(rows.replace("ODD", ofAnother)), "--length", "12 ft");
+            assertThat(run.out()).as(ofAnother).contains("2 of 2 give it with square edges");
+        }
     }
 
     @Test
