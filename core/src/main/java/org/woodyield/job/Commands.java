@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.woodyield.measure.OutOfDomainException;
@@ -49,7 +50,10 @@ final class Commands {
         try {
             return run(commandLine().parseArgs(arguments.toArray(String[]::new)));
         } catch (CommandLine.UnmatchedArgumentException e) {
-            terminal.say(belowZero(e.getUnmatched()).orElse(e.getMessage() + "; see --help"));
+            terminal.say(e.getUnmatched().stream()
+                    .findFirst()
+                    .flatMap(Commands::belowZero)
+                    .orElse(e.getMessage() + "; see --help"));
             return Main.INPUT;
         } catch (CommandLine.MissingParameterException e) {
             terminal.say(missing(e, arguments));
@@ -77,12 +81,27 @@ final class Commands {
     }
 
     /** A measure below zero looks like an option, and is not one that anybody meant. */
-    private static Optional<String> belowZero(List<String> arguments) {
-        return arguments.stream()
-                .filter(argument -> argument.matches("-\\s*[.\\d].*"))
-                .findFirst()
-                .map(argument ->
-                        "'" + argument + "' is not accepted; allowed: measures above 0; write it without the minus");
+    private static Optional<String> belowZero(String argument) {
+        return argument.matches("-\\s*[.\\d].*")
+                ? Optional.of(
+                        "'" + argument + "' is not accepted; allowed: measures above 0; write it without the minus")
+                : Optional.empty();
+    }
+
+    /** What stands behind an option that takes a value is that value and stands in nobody's place. */
+    private static List<String> withoutOptionValues(List<String> arguments, CommandSpec spec) {
+        List<String> others = new ArrayList<>();
+        boolean value = false;
+        for (String argument : arguments) {
+            if (!value) {
+                others.add(argument);
+            }
+            value = !value
+                    && Optional.ofNullable(spec.optionsMap().get(argument))
+                            .filter(option -> option.arity().max() > 0)
+                            .isPresent();
+        }
+        return others;
     }
 
     /** Names all that must stand behind the command and does not; an option without its value is told as it comes. */
@@ -100,7 +119,10 @@ final class Commands {
         String labels = String.join(" and ", all.subList(first, all.size()));
         String needs = spec.name() + " needs " + labels + "; write " + spec.name() + " " + String.join(" ", all)
                 + "; see " + spec.name() + " --help";
-        return belowZero(arguments).orElse(needs);
+        return withoutOptionValues(arguments, spec).stream()
+                .flatMap(argument -> belowZero(argument).stream())
+                .findFirst()
+                .orElse(needs);
     }
 
     private static CommandLine commandLine() {

@@ -259,6 +259,9 @@ class CommandsTest {
         refuses("'-2x4' is not accepted", "green-size", "-2x4", "white oak");
         refuses("'-8x8' is not accepted", "timber", "-8x8");
         refuses("drying needs THICKNESS", "drying", "white oak");
+        refuses("drying needs THICKNESS", "drying", "white oak", "--temperature", "-1 C", "--humidity", "65 %");
+        refuses("'-1 in' is not accepted", "drying", "white oak", "--temperature", "-1 C", "-1 in");
+        refuses("--no-such", "drying", "white oak", "1 in", "--no-such", "-1 C");
     }
 
     private static void refuses(String said, String... arguments) {
