@@ -75,27 +75,10 @@ public record JobInput(
      * @return a clause; nothing where there is no other saw or its kerf suits the job
      */
     public Optional<String> otherKerfTooWide() {
-        return otherSaw.flatMap(other -> {
-            Length kerf = other.saw().kerf();
-            Optional<String> ofLog = logs.stream()
-                    .filter(log -> kerf.compareTo(log.smallEndShort()) >= 0)
-                    .findFirst()
-                    .map(log -> "log " + log.id() + " is no thicker");
-            Optional<String> ofBoard = Stream.of(
-                            pieces.stream()
-                                    .map(piece ->
-                                            new Board(piece.id(), piece.size().thickness())),
-                            areas.stream().map(area -> new Board(area.id(), area.thickness())),
-                            naturalEdges.stream().map(board -> new Board(board.id(), board.thickness())))
-                    .flatMap(each -> each)
-                    .min(Comparator.comparing(Board::thickness))
-                    .filter(board -> kerf.compareTo(board.thickness()) > 0)
-                    .map(board -> board.id() + " is only " + board.thickness() + " thick");
-            return ofLog.or(() -> ofBoard).map(why -> "its kerf of " + kerf + " is too wide: " + why);
-        });
+        return otherSaw.map(other -> other.saw().kerf())
+                .flatMap(kerf -> KerfTooWide.of(kerf, logs, pieces, areas, naturalEdges)
+                        .map(reason -> "its kerf of " + kerf + " is too wide: " + reason.words()));
     }
-
-    private record Board(String id, Length thickness) {}
 
     /**
      * Keeps immutable copies.
