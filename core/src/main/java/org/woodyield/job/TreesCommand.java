@@ -199,13 +199,12 @@ final class TreesCommand implements Subcommand {
                 || ratioCell.isUnread(ratio)) {
             return Optional.empty();
         }
-        if (logs.isPresent()
-                && height.isPresent()
-                && !(logs.get() * LOG_FEET < height.get().toFeet())) {
+        // In whole hundredths, so that the limit is the number that is printed.
+        Optional<Double> tip = height.map(total -> Rounding.DOWN.toWhole(total.toFeet() * 100 / LOG_FEET) / 100);
+        if (logs.isPresent() && tip.isPresent() && !(logs.get() < tip.get())) {
             logsCell.refuse(
                     "fewer than "
-                            + NumberText.significant(
-                                    Rounding.DOWN.toStep(height.get().toFeet() / LOG_FEET, 0.01), 4)
+                            + NumberText.significant(tip.get(), 4)
                             + " logs of 16 ft, which would reach the tip of a tree of " + heightCell.text(),
                     "count the logs up to the least diameter of use, or mend " + TOTAL_HEIGHT);
             return Optional.empty();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -206,6 +207,19 @@ class TreesCommandTest {
                 .contains(
                         "2 of 4 rows of bark.csv could not be used and are left out; the messages say why. The ratio is"
                                 + " fitted to the others alone.");
+    }
+
+    /** 21 ft are 1.3125 logs: the limit that is printed is the one that holds. */
+    @Test
+    void theLimitOfLogsHoldsAsItIsPrinted() {
+        for (String logs : List.of("1.31", "1.312")) {
+            assertThat(Run.of("trees", "--breast-height", "16 in", "--logs", logs, "--total-height", "21 ft")
+                            .err())
+                    .contains("--logs: '" + logs + "'", "fewer than 1.31 logs of 16 ft");
+        }
+        assertThat(Run.of("trees", "--breast-height", "16 in", "--logs", "1.309", "--total-height", "21 ft")
+                        .err())
+                .doesNotContain("fewer than");
     }
 
     @Test
