@@ -114,7 +114,7 @@ final class CompareSawsCommand implements Subcommand {
         return others;
     }
 
-    /** A saw that can saw no log is left out with the reason, as long as two are left to compare. */
+    /** Another saw of which there is no plan is left out with the reason, as long as two are left to compare. */
     private static List<JobPlan> planned(List<WithSaw> jobs, Terminal terminal, List<String> leftOut) {
         List<JobPlan> plans = new ArrayList<>();
         for (WithSaw one : jobs) {
@@ -124,10 +124,17 @@ final class CompareSawsCommand implements Subcommand {
                 plans.add(Outputs.planned(one.job(), " in " + one.file() + ", of " + name, progress::reached));
             } catch (OutOfDomainException e) {
                 int othersLeft = jobs.size() - 1 - leftOut.size() - 1;
-                if (!e.parameter().equals(Planner.WIDTH) || plans.isEmpty() || othersLeft < 1) {
-                    throw e;
+                // A width that does not do names the file of its saw; what the first saw fails at may be the job's own
+                // fault.
+                boolean width = e.parameter().equals(Planner.WIDTH);
+                String why = width
+                        ? name + ": it can saw none of the logs; " + e.getMessage()
+                        : name + ", of " + one.file() + ": it cannot be planned; " + e.getMessage();
+                if (plans.isEmpty() || othersLeft < 1) {
+                    leftOut.forEach(reason -> terminal.say("left out, " + reason));
+                    throw plans.isEmpty() || width ? e : new BadInputException(why);
                 }
-                leftOut.add(name + ": it can saw none of the logs; " + e.getMessage());
+                leftOut.add(why);
             } finally {
                 progress.end();
             }

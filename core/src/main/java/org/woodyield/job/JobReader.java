@@ -2,7 +2,6 @@ package org.woodyield.job;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +17,8 @@ import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput;
 import org.woodyield.plan.JobInput.Assumption;
 import org.woodyield.plan.JobInput.Price;
+import org.woodyield.plan.KerfTooWide;
+import org.woodyield.plan.Planner;
 import org.woodyield.sawing.Saw;
 import org.woodyield.sawing.SawGuide;
 import org.woodyield.sawing.SearchSpace;
@@ -132,6 +133,7 @@ final class JobReader {
         }
         saw.ifPresent(one ->
                 refuseWideKerf(settings, one.kerf(), logs, wanted.pieces(), areas.areas(), naturalEdges.boards()));
+        saw.flatMap(Planner::layoutRefusal).ifPresent(settings::refuseLayout);
         if (!logs.isEmpty()) {
             wanted.refuseImpossible(logs, fallDown);
             areas.refuseImpossible(logs, fallDown);
@@ -145,7 +147,7 @@ final class JobReader {
         }
     }
 
-    /** A kerf as wide as a log says more of a wrong unit than one that is wider than a board. */
+    /** Notes that a kerf does not suit the job. */
     static void refuseWideKerf(
             SettingsReader settings,
             Length kerf,
@@ -153,22 +155,13 @@ final class JobReader {
             List<Product> pieces,
             List<CoverArea> areas,
             List<NaturalEdge> naturalEdges) {
-        Optional<Log> thinnest = logs.stream()
-                .min(Comparator.comparing(Log::smallEndShort))
-                .filter(log -> kerf.compareTo(log.smallEndShort()) >= 0);
-        if (thinnest.isPresent()) {
-            settings.refuseKerf(thinnest.get().id());
-            return;
-        }
-        Map<String, Length> boards = new LinkedHashMap<>();
-        pieces.forEach(piece -> boards.put(piece.id(), piece.size().thickness()));
-        areas.forEach(area -> boards.put(area.id(), area.thickness()));
-        naturalEdges.forEach(board -> boards.put(board.id(), board.thickness()));
-        boards.entrySet().stream()
-                .min(Map.Entry.comparingByValue())
-                .filter(board -> kerf.compareTo(board.getValue()) > 0)
-                .ifPresent(board ->
-                        settings.refuseKerfOver(board.getKey(), board.getValue().toString()));
+        KerfTooWide.of(kerf, logs, pieces, areas, naturalEdges).ifPresent(reason -> {
+            if (reason.ofLog()) {
+                settings.refuseKerf(reason.id());
+            } else {
+                settings.refuseKerfOver(reason.id(), reason.thickness().toString());
+            }
+        });
     }
 
     /** The keys; none is missed in a file that could not be read. */

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.woodyield.lumber.FallDown;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
+import org.woodyield.measure.OutOfDomainException;
 import org.woodyield.measure.Rounding;
 import org.woodyield.plan.DryingYard;
 import org.woodyield.plan.JobInput.Assumption;
@@ -84,13 +85,18 @@ final class SettingsReader {
     }
 
     Optional<Length> kerf() {
-        return given(Keys.SAW_KERF, cell -> cell.lengthUpTo(Length.millimetres(50), "give the width of the slot"));
+        return given(Keys.SAW_KERF, cell -> cell.lengthUpTo(Saw.WIDEST_KERF, "give the width of the slot"));
     }
 
     /** Notes that the kerf takes all of a log. */
     void refuseKerf(String thinnestLog) {
         settings.cell(Keys.SAW_KERF)
                 .ifPresent(cell -> cell.refuse("less than the thinnest log, " + thinnestLog, "check the unit"));
+    }
+
+    /** Notes that no faces can be laid out with the kerf. */
+    void refuseLayout(OutOfDomainException why) {
+        settings.cell(Keys.SAW_KERF).ifPresent(cell -> cell.refuse(why));
     }
 
     /** Notes that the kerf is wider than a board is thick. */

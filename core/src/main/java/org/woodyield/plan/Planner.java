@@ -16,7 +16,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.function.BiConsumer;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.woodyield.log.Log;
 import org.woodyield.log.LogSolid;
@@ -144,12 +143,16 @@ public final class Planner {
      */
     public static JobPlan plan(JobInput input, BiConsumer<Integer, Integer> progress, Executor executor) {
         Optional<JobInput> withOther = input.otherSaw().map(other -> input.withSaw(other.saw(), other.work()));
+        Optional<String> tooWide = input.otherKerfTooWide();
         int before = mostPatterns(input);
-        int most = before + withOther.map(Planner::mostPatterns).orElse(0);
+        int most = before
+                + withOther
+                        .filter(job -> tooWide.isEmpty())
+                        .map(Planner::mostPatterns)
+                        .orElse(0);
         Planner own = new Planner(input, (done, all) -> progress.accept(done, most), executor);
         Cuts cuts = own.cuts();
-        Optional<WithOtherSaw> other = withOther.map(job -> input.otherKerfTooWide()
-                .map(why -> WithOtherSaw.leftOut(job, why))
+        Optional<WithOtherSaw> other = withOther.map(job -> tooWide.map(why -> WithOtherSaw.leftOut(job, why))
                 .orElseGet(() -> WithOtherSaw.of(job, (done, all) -> progress.accept(before + done, most), executor)));
         return own.plan(cuts, other);
     }
@@ -201,10 +204,40 @@ public final class Planner {
      * away is a sliver of each kerf.
      */
     static Saw layoutSaw(Saw saw) {
+        Optional<OutOfDomainException> refused = layoutRefusal(saw);
+        if (refused.isPresent()) {
+            throw refused.get();
+        }
+        return saw.withKerf(saw.kerf().roundedTo(layoutStep(saw), Rounding.UP));
+    }
+
+    private static Length layoutStep(Saw saw) {
         Length step = saw.settingStep();
         Length quarter = step.dividedBy(4, Rounding.DOWN);
         boolean coarse = quarter.times(4).equals(step) && quarter.compareTo(FINEST_LAYOUT) >= 0;
-        return saw.withKerf(saw.kerf().roundedTo(coarse ? quarter : step, Rounding.UP));
+        return coarse ? quarter : step;
+    }
+
+    /**
+     * Why no faces can be laid out with a saw: the kerf is rounded up to a step of the layout, and may then be wider than a kerf
+     * can be.
+     *
+     * @param saw a saw
+     * @return a refusal with the kerf as it was given; nothing where faces can be laid out
+     */
+    public static Optional<OutOfDomainException> layoutRefusal(Saw saw) {
+        Length step = layoutStep(saw);
+        Length greatest = Saw.WIDEST_KERF.roundedTo(step, Rounding.DOWN);
+        return saw.kerf().compareTo(greatest) > 0
+                ? Optional.of(new OutOfDomainException(
+                        "kerf",
+                        saw.kerf().toString(),
+                        "",
+                        "above 0, up to " + greatest + ": it is rounded up to whole steps of " + step
+                                + " to lay out the faces, and must not exceed "
+                                + Saw.WIDEST_KERF.inMillimetres(0) + " then",
+                        "give a narrower kerf, or check its unit"))
+                : Optional.empty();
     }
 
     /** The patterns that are tried, on a grid and by steps of thickness that the saw can be set to. */
@@ -363,25 +396,26 @@ public final class Planner {
     }
 
     /** The ways to come by the lumber; without another saw, and with the reason, where it cannot be planned or costed. */
-    private static JobPlan.Ways ways(
+    private JobPlan.Ways ways(
             Optional<WithOtherSaw> other,
-            Function<WithOtherSaw, Optional<OtherSawWork>> beside,
-            Function<Optional<OtherSawWork>, JobPlan.Ways> costed) {
-        if (other.isEmpty()) {
-            return costed.apply(Optional.empty());
-        }
-        WithOtherSaw sawn = other.get();
-        String why = sawn.leftOut;
-        if (sawn.cuts.isPresent()) {
+            LumberWorth own,
+            Optional<Double> mean,
+            JobMoney money,
+            SupplyWays.Lumber lumber) {
+        String name = input.saw().name();
+        String why = other.map(sawn -> sawn.leftOut).orElse("");
+        if (other.isPresent() && other.get().cuts.isPresent()) {
             try {
-                return costed.apply(beside.apply(sawn));
+                return money.ways(lumber, name, other.get().beside(own, mean));
             } catch (OutOfDomainException e) {
                 why = "it cannot be costed: " + e.getMessage();
             }
         }
         // What is refused without it too is no trouble of the other saw.
-        return costed.apply(Optional.empty())
-                .with(OtherSawWork.unable(sawn.job.saw().name(), why));
+        JobPlan.Ways without = money.ways(lumber, name, Optional.empty());
+        return other.isEmpty()
+                ? without
+                : without.with(OtherSawWork.unable(other.get().job.saw().name(), why));
     }
 
     private JobPlan plan(Cuts cuts, Optional<WithOtherSaw> other) {
@@ -405,10 +439,7 @@ public final class Planner {
             Optional<Double> mean = money.find(WorkInput.LUMBER_PRICE).map(InputValue::value);
             SupplyWays.Lumber lumber =
                     new SupplyWays.Lumber(cuts.tally, scaleOfSawn(cuts.logs), worthBought.things(input, mean));
-            ways = Optional.of(ways(
-                    other,
-                    sawn -> sawn.beside(worthBought, mean),
-                    beside -> all.ways(lumber, input.saw().name(), beside)));
+            ways = Optional.of(ways(other, worthBought, mean, all, lumber));
             cashFlow = all.cashFlow(breakEven.get(), work);
         }
         return new JobPlan(

@@ -25,6 +25,9 @@ public record Saw(
         Length leastHeight,
         Length sawingVariation) {
 
+    /** The widest kerf. */
+    public static final Length WIDEST_KERF = Length.millimetres(50);
+
     /** What a saw takes its setting from. */
     public enum Reference {
         /**
@@ -61,7 +64,7 @@ public record Saw(
      *     is wider than 25.4 mm, or a length is below zero
      */
     public Saw {
-        above("kerf", kerf, Length.millimetres(50));
+        above("kerf", kerf, WIDEST_KERF);
         above("width of cut", widthOfCut, Length.millimetres(5000));
         above("setting step", settingStep, Length.inches(1));
         notBelow("least height", leastHeight);

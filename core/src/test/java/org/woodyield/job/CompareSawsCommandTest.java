@@ -330,13 +330,51 @@ class CompareSawsCommandTest {
                 job.text(OTHER).replace("saw.width-of-cut = 26 in", "saw.width-of-cut = 2 in"));
         Run run = compared(job, "--saw", narrow.toString());
         assertThat(run.code()).isEqualTo(Main.INPUT);
-        assertThat(run.err()).contains("saw.width-of-cut in " + narrow, "of small band mill");
+        assertThat(run.err())
+                .contains("saw.width-of-cut in " + narrow, "of small band mill")
+                .doesNotContain("left out,");
         Path third = Files.writeString(
                 folder.resolve("third.properties"), job.text(OTHER).replace("small band mill", "third saw"));
         Run three = compared(job, "--saw", narrow.toString(), "--saw", third.toString());
         assertThat(three.code()).as("two are left to compare").isZero();
         assertThat(three.err()).contains("left out, small band mill: it can saw none of the logs", narrow.toString());
         assertThat(three.out()).contains("third saw beside", "Left out: small band mill");
+    }
+
+    /** Rounded up to a step of the layout, 50 mm would be more than a kerf can be. */
+    @Test
+    void anotherSawThatCannotBePlannedIsLeftOutWithItsFile() throws IOException {
+        EditedDemo job = EditedDemo.small(folder.resolve("job"));
+        String widest = job.text(OTHER).replace("saw.kerf = 1/16 in", "saw.kerf = 50 mm");
+        Path wide = Files.writeString(folder.resolve("wide.properties"), widest);
+        Path third = Files.writeString(
+                folder.resolve("third.properties"), job.text(OTHER).replace("small band mill", "third saw"));
+        Run three = compared(job, "--saw", wide.toString(), "--saw", third.toString());
+        assertThat(three.code()).as("two are left to compare").isZero();
+        assertThat(three.err())
+                .contains("left out, small band mill, of " + wide + ": it cannot be planned; kerf is 50 mm");
+        assertThat(three.out()).contains("third saw beside", "Left out: small band mill");
+        Run two = compared(job, "--saw", wide.toString());
+        assertThat(two.code()).isEqualTo(Main.INPUT);
+        assertThat(two.err())
+                .contains("small band mill, of " + wide + ": it cannot be planned; kerf is 50 mm")
+                .doesNotContain("left out,");
+        Path wider =
+                Files.writeString(folder.resolve("wider.properties"), widest.replace("small band mill", "wider saw"));
+        Run noneLeft = compared(job, "--saw", wide.toString(), "--saw", wider.toString());
+        assertThat(noneLeft.code()).isEqualTo(Main.INPUT);
+        assertThat(noneLeft.out()).isEmpty();
+        assertThat(noneLeft.err())
+                .contains("left out, small band mill, of " + wide, "wider saw, of " + wider + ": it cannot be planned");
+    }
+
+    @Test
+    void aKerfOfTheJobsOwnSawThatCannotBeLaidOutIsRefusedWhereItIsRead() {
+        EditedDemo job =
+                EditedDemo.small(folder.resolve("job")).with("job.properties", "saw.kerf = 3/8 in", "saw.kerf = 50 mm");
+        Run run = job.run("--check");
+        assertThat(run.code()).isEqualTo(Main.INPUT);
+        assertThat(run.err()).contains("job.properties, line ", "saw.kerf: '50 mm'", "rounded up to whole steps");
     }
 
     @Test

@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.woodyield.measure.OutOfDomainException;
@@ -34,6 +36,13 @@ class OtherSawOfAJobTest {
 
     private static JobPlan plan(EditedDemo job) throws IOException {
         return Planner.plan(JobReader.read(new JobFiles.Folder(job.folder())));
+    }
+
+    /** How many patterns a plan is told to search at most. */
+    private static Set<Integer> mostPatterns(EditedDemo job) throws IOException {
+        Set<Integer> told = new HashSet<>();
+        Planner.plan(JobReader.read(new JobFiles.Folder(job.folder())), (done, most) -> told.add(most), Runnable::run);
+        return told;
     }
 
     private static JobPlan.Ways ways(JobPlan plan) {
@@ -223,6 +232,11 @@ class OtherSawOfAJobTest {
         assertThat(plan.supply())
                 .isEqualTo(plan(job().with("wanted.csv", "stud,2x4", "stud,1x4").without(FILE))
                         .supply());
+        assertThat(mostPatterns(job().with("wanted.csv", "stud,2x4", "stud,1x4")
+                        .with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 45 mm")))
+                .as("its patterns are not waited for")
+                .isEqualTo(mostPatterns(
+                        job().with("wanted.csv", "stud,2x4", "stud,1x4").without(FILE)));
         job = job().with("wanted.csv", "stud,2x4", "stud,1x4").with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 45 mm");
         Run check = job.run("--check");
         assertThat(check.code()).isZero();
@@ -237,7 +251,7 @@ class OtherSawOfAJobTest {
     @Test
     void whatIsRefusedInPlanningTheOtherSawLeavesItOut() {
         EditedDemo job = job().with(FILE, "saw.kerf = 1/16 in", "saw.kerf = 50 mm");
-        assertThat(words(job)).contains("Another saw, small band mill: left out, it cannot be planned: kerf is ");
+        assertThat(words(job)).contains("Another saw, small band mill: left out, it cannot be planned: kerf is 50 mm;");
     }
 
     @Test
