@@ -98,8 +98,7 @@ final class Allocation {
             done++;
             move(prices, worth, surplusShare, need, made, stride * (sum - bestWorth));
         }
-        // Cuts of later rounds may serve the best choice so far.
-        List<int[]> starts = new ArrayList<>(List.of(best));
+        List<int[]> starts = new ArrayList<>();
         for (Result<T> known : before) {
             int[] choice = new int[logs];
             for (int log = 0; log < logs; log++) {
@@ -107,8 +106,9 @@ final class Allocation {
             }
             starts.add(choice);
         }
+        // Cuts of later rounds, and of what was known, may serve the best choice so far.
         bestWorth = exchange(pool, best, need, worth, surplusShare);
-        for (int[] choice : starts.subList(1, starts.size())) {
+        for (int[] choice : starts) {
             double now = exchange(pool, choice, need, worth, surplusShare);
             if (improves(now, bestWorth)) {
                 bestWorth = now;

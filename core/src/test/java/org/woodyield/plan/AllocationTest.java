@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 
 class AllocationTest {
 
@@ -123,5 +125,35 @@ class AllocationTest {
         }
         assertThat(worth(result.cuts(), need, worth)).isCloseTo(result.worth(), within(1e-9));
         assertThat(result.worth()).isLessThanOrEqualTo(result.bound() + 1e-9);
+    }
+
+    /**
+     * Each log gives one piece of three kinds, of which one each is needed. The cuts that look best at full prices give a fourth
+     * thing too, of which one is enough, at a cost. The choice known before gives the same three pieces from other logs at none, and is
+     * worth more; but with one log or two exchanged a needed piece is missing, so that no exchange leads to it.
+     */
+    @Test
+    void aChoiceKnownBeforeIsTakenWhereNoExchangeLeadsToIt() {
+        double[] need = {1, 1, 1, 1};
+        double[] worth = {4, 4, 4, 1};
+        List<List<Allocation.Cut<Integer>>> logs = List.of(
+                List.of(cut(0, 0.75, 1, 0, 0, 1), cut(1, 0, 0, 1, 0, 0)),
+                List.of(cut(0, 0.75, 0, 1, 0, 1), cut(1, 0, 0, 0, 1, 0)),
+                List.of(cut(0, 0.75, 0, 0, 1, 1), cut(1, 0, 1, 0, 0, 0)));
+        Allocation.Sawyer<Integer> sawyer = prices -> best(logs, prices);
+        Allocation.Result<Integer> alone = Allocation.share(3, need, worth, SURPLUS, 1, sawyer);
+        // 3 x 4 + 1 + 2 x 0.25 - 3 x 0.75
+        assertThat(alone.worth()).isEqualTo(11.25);
+        List<Allocation.Cut<Integer>> known =
+                logs.stream().map(cuts -> cuts.get(1)).toList();
+        Allocation.Result<Integer> before = new Allocation.Result<>(known, 12, Double.POSITIVE_INFINITY, 1);
+        Allocation.Result<Integer> result =
+                Allocation.share(3, need, worth, SURPLUS, 1, sawyer, List.of(alone, before));
+        assertThat(result.cuts()).isEqualTo(known);
+        assertThat(result.worth()).isEqualTo(12);
+    }
+
+    private static Allocation.Cut<Integer> cut(int pattern, double passCost, double... amounts) {
+        return new Allocation.Cut<>(pattern, Arrays.stream(amounts).boxed().toList(), passCost, 0);
     }
 }
