@@ -22,8 +22,7 @@ final class FramesReader {
     /** The space with these frames; what cannot be read has been noted. */
     static Optional<SearchSpace> read(Cell cell, SearchSpace space) {
         List<Cell> parts = cell.list().orElse(List.of());
-        List<Frame.Lay> lays = new ArrayList<>();
-        List<Length> lifts = new ArrayList<>();
+        List<SearchSpace.Way> ways = new ArrayList<>();
         boolean whole = !parts.isEmpty();
         for (Cell part : parts) {
             Matcher split = WORD_AND_LIFT.matcher(part.text());
@@ -42,28 +41,21 @@ final class FramesReader {
                 whole = false;
                 continue;
             }
-            boolean twice = lays.contains(lay.get());
+            SearchSpace.Way way = new SearchSpace.Way(lay.get(), Length.ZERO);
             if (offset) {
                 Optional<Length> lift = part.part(split.group(2)).lengthEitherWay(MOST_LIFT, LIFT_REMEDY);
                 if (lift.isEmpty()) {
                     whole = false;
                     continue;
                 }
-                twice = lifts.contains(lift.get());
-                lifts.add(lift.get());
+                way = new SearchSpace.Way(lay.get(), lift.get());
             }
-            if (twice) {
+            if (ways.contains(way)) {
                 part.refuse("each frame once, and each offset", "take one of the two out");
                 whole = false;
             }
-            if (!lays.contains(lay.get())) {
-                lays.add(lay.get());
-            }
+            ways.add(way);
         }
-        if (!whole) {
-            return Optional.empty();
-        }
-        SearchSpace framed = space.withLays(lays);
-        return Optional.of(lifts.isEmpty() ? framed : framed.withOffsets(lifts));
+        return whole ? Optional.of(space.withWays(ways)) : Optional.empty();
     }
 }

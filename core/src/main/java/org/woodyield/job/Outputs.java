@@ -106,10 +106,20 @@ record Outputs(PlanSheet sheet) {
                         : counted(job.naturalEdges().size(), "kind", "kinds") + " with natural edges, ")
                 + counted(job.prices().size(), "price", "prices")
                 + "; no problem found in the files; whether the saw can cut each log is seen only in planning\n"
+                + searches(job)
                 + job.otherKerfTooWide()
                         .map(why -> "The other saw would be left out of the plan, " + why + "\n")
                         .orElse("")
                 + IdleOffsets.of(job).stream().map(words -> words + "\n").collect(Collectors.joining());
+    }
+
+    /** Of a plan that takes longer, since it is sought with less allowed too. */
+    private static String searches(JobInput job) {
+        int searches = Planner.searches(job);
+        return searches == 1
+                ? ""
+                : "With " + job.saw().name() + " it is planned by " + searches
+                        + " searches, 1 of all patterns that the job allows and " + (searches - 1) + " of less\n";
     }
 
     private static String counted(int count, String one, String several) {

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.woodyield.plan.JobInput;
+import org.woodyield.plan.Planner;
 import org.woodyield.source.Source;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -84,7 +85,9 @@ final class PlanCommand implements Subcommand {
     private static int plan(
             JobInput job, Source origin, Optional<PlanFolder> folder, Optional<Question> whatIf, Terminal terminal) {
         Outputs outputs;
-        Progress progress = Progress.of("planning", terminal.messages(), Progress.isWatched());
+        int searches = Planner.searches(job);
+        String planning = searches == 1 ? "planning" : "planning by " + searches + " searches";
+        Progress progress = Progress.of(planning, terminal.messages(), Progress.isWatched());
         try {
             outputs = Outputs.of(job, origin, whatIf, progress::reached);
         } finally {

@@ -13,33 +13,41 @@ import org.woodyield.sawing.SearchSpace;
  * exchange between logs goes by prices and is no proof: with more allowed it may end at less. The choice found with less
  * allowed is therefore a candidate.
  *
- * <p>Less is: one frame fewer or one turn fewer, the last that was named first, down to the axis and no turn where they are
- * among them; of more than {@value #MOST} frames or turns the first alone; trims from the ends only; no piece over-thick.
+ * <p>Less is: without the last frame or the last turn, as they stand; the axis or no turn alone, where they are among them; trims
+ * from the ends only; no piece over-thick. Of more than {@value #MOST_LISTED} frames or turns the first alone is the only beginning.
+ *
+ * <p>What is planned within a lesser space is what it would be planned within by itself, so that its choice is the same. Where
+ * each kind of less with each other would come to more than {@value #MOST_TOGETHER} spaces, a space is followed by less of one
+ * kind only: no piece over-thick, else trims from the ends, else fewer turns.
  */
 final class LesserSpaces {
 
     /** Of longer lists not every beginning is tried: the searches would grow with the square of their count. */
-    private static final int MOST = 4;
+    private static final int MOST_LISTED = 4;
+
+    static final int MOST_TOGETHER = 16;
+
+    private static final SearchSpace.Way AXIS = SearchSpace.Way.of(Frame.Lay.AXIS);
+    private static final double NO_TURN = 0;
 
     private LesserSpaces() {}
 
     /** The spaces that allow one thing less; none for a space of one frame, one turn, trims from the ends and exact thickness. */
     static List<SearchSpace> of(SearchSpace space) {
-        List<SearchSpace> lesser = new ArrayList<>();
-        List<Way> ways = ways(space);
-        if (ways.size() > 1) {
-            lesser.add(with(space, fewer(ways, new Way(Frame.Lay.AXIS, Length.ZERO))));
-        }
-        if (space.turnsDegrees().size() > 1) {
-            lesser.add(space.withTurns(fewer(space.turnsDegrees(), 0.0)));
+        List<List<SearchSpace>> kinds = new ArrayList<>();
+        if (space.overThick().isPositive()) {
+            kinds.add(List.of(space.withOverThick(Length.ZERO)));
         }
         if (space.startStep().isPositive()) {
-            lesser.add(space.withStartStep(Length.ZERO));
+            kinds.add(List.of(space.withStartStep(Length.ZERO)));
         }
-        if (space.overThick().isPositive()) {
-            lesser.add(space.withOverThick(Length.ZERO));
-        }
-        return lesser;
+        kinds.add(less(space.turnsDegrees(), NO_TURN).stream()
+                .map(space::withTurns)
+                .toList());
+        kinds.add(less(space.ways(), AXIS).stream().map(space::withWays).toList());
+        kinds.removeIf(List::isEmpty);
+        long followed = together(space) > MOST_TOGETHER ? 1 : kinds.size();
+        return kinds.stream().limit(followed).flatMap(List::stream).toList();
     }
 
     /** The space and all within it, each after those that allow less. */
@@ -52,39 +60,27 @@ final class LesserSpaces {
         return all;
     }
 
-    /** How a log may lie: a lay, of the offset with its lift. */
-    private record Way(Frame.Lay lay, Length lift) {}
-
-    private static List<Way> ways(SearchSpace space) {
-        List<Way> ways = new ArrayList<>();
-        for (Frame.Lay lay : space.lays()) {
-            if (lay == Frame.Lay.OFFSET) {
-                space.offsets().forEach(lift -> ways.add(new Way(lay, lift)));
-            } else {
-                ways.add(new Way(lay, Length.ZERO));
-            }
-        }
-        return ways;
+    /** How many spaces there are with each kind of less beside each other. */
+    private static int together(SearchSpace space) {
+        return (space.overThick().isPositive() ? 2 : 1)
+                * (space.startStep().isPositive() ? 2 : 1)
+                * lists(space.turnsDegrees(), NO_TURN).size()
+                * lists(space.ways(), AXIS).size();
     }
 
-    private static SearchSpace with(SearchSpace space, List<Way> ways) {
-        List<Length> lifts = ways.stream()
-                .filter(way -> way.lay() == Frame.Lay.OFFSET)
-                .map(Way::lift)
-                .toList();
-        return space.withLays(ways.stream().map(Way::lay).distinct().toList())
-                .withOffsets(lifts.isEmpty() ? List.of(Length.ZERO) : lifts);
+    private static <T> Set<List<T>> lists(List<T> all, T usual) {
+        Set<List<T>> lists = new LinkedHashSet<>(List.of(all));
+        less(all, usual).forEach(list -> lists.addAll(lists(list, usual)));
+        return lists;
     }
 
-    /** One fewer, in the same order: the last, but the usual one stays to the end. */
-    private static <T> List<T> fewer(List<T> all, T usual) {
-        T first = all.contains(usual) ? usual : all.get(0);
-        if (all.size() > MOST) {
-            return List.of(first);
+    private static <T> List<List<T>> less(List<T> all, T usual) {
+        if (all.size() == 1) {
+            return List.of();
         }
-        List<T> fewer = new ArrayList<>(all);
-        int last = fewer.size() - 1;
-        fewer.remove(last > 0 && fewer.get(last).equals(first) ? last - 1 : last);
-        return fewer;
+        List<T> beginning = all.subList(0, all.size() > MOST_LISTED ? 1 : all.size() - 1);
+        return all.contains(usual) && !beginning.contains(usual)
+                ? List.of(List.of(usual), beginning)
+                : List.of(beginning);
     }
 }

@@ -527,11 +527,20 @@ public final class Planner {
                 LEAST_ROUNDS, Math.min(MOST_ROUNDS, SEARCHES / input.logs().size()));
     }
 
+    /**
+     * How many searches a plan takes: one of all patterns that the job allows, and one of each space of less within it whose
+     * choice is a candidate. Those for another saw are not counted.
+     *
+     * @param input the job
+     * @return 1 or more
+     */
+    public static int searches(JobInput input) {
+        return LesserSpaces.within(layoutSpace(input)).size();
+    }
+
     /** How many patterns of logs are sought at most. */
     private static int mostPatterns(JobInput input) {
-        return rounds(input)
-                * input.logs().size()
-                * LesserSpaces.within(layoutSpace(input)).size();
+        return rounds(input) * input.logs().size() * searches(input);
     }
 
     private int indexOf(String id) {
@@ -818,9 +827,11 @@ public final class Planner {
                                 ? ""
                                 : " More patterns allowed may lead that search to a poorer choice. So the job was planned "
                                         + searches
-                                        + " times, once with all that it allows and else with fewer frames or turns, trims from the"
-                                        + " ends only, or no piece over-thick, as far as it allows more; the best choice was"
-                                        + " taken. Coarser grids of the first face and live sawing alone were not tried so."),
+                                        + " times, once with all that it allows and else without its last frames or turns, with the"
+                                        + " axis or no turn alone, with trims from the ends only or no piece over-thick, as far as it"
+                                        + " allows more. What was chosen with less is a candidate where more is allowed, and its cuts"
+                                        + " are exchanged with those found there. Coarser grids of the first face and live sawing"
+                                        + " alone were not tried so."),
                 Sources.get("definition")));
         notes.add(new JobPlan.Note(
                 priced

@@ -146,14 +146,11 @@ final class Lie {
         return new Frame(lay, turnDegrees, Length.ofMetres(lift, Rounding.HALF_EVEN));
     }
 
-    /** The frames of a space: by lays, of the offset by lifts, then by turns. */
+    /** The frames of a space: by ways to lie, then by turns. */
     static List<Frame> frames(LogSolid solid, SearchSpace space) {
         List<Frame> frames = new ArrayList<>();
-        for (Frame.Lay lay : space.lays()) {
-            // The lift of a lay that is not the offset is its own.
-            for (Length offset : lay == Frame.Lay.OFFSET ? space.offsets() : List.of(Length.ZERO)) {
-                space.turnsDegrees().forEach(turn -> frames.add(frame(solid, lay, turn, offset)));
-            }
+        for (SearchSpace.Way way : space.ways()) {
+            space.turnsDegrees().forEach(turn -> frames.add(frame(solid, way.lay(), turn, way.lift())));
         }
         return frames;
     }

@@ -1,9 +1,10 @@
 package org.woodyield.sawing;
 
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.woodyield.measure.Domain;
 import org.woodyield.measure.Length;
 import org.woodyield.measure.OutOfDomainException;
@@ -31,7 +32,8 @@ import org.woodyield.measure.Rounding;
  * kerfs to where the rot begins.
  *
  * @param turnsDegrees turns of the log that are tried, at least one
- * @param lays frames that are tried, at least one
+ * @param lays frames that are tried, at least one; {@link Frame.Lay#OFFSET} stands once for all offsets, or once for each in their
+ *     order
  * @param offsets lifts of the large end, each of which is tried for {@link Frame.Lay#OFFSET}, at least one; otherwise not used
  * @param cants whether cants are tried as items
  * @param grid positions of the first face are whole multiples of this from the axis (over a bed, rounded up to the saw's
@@ -55,6 +57,49 @@ public record SearchSpace(
         long mostCantsOpened,
         Optional<Length> firstFace) {
 
+    /**
+     * A way in which a log may lie.
+     *
+     * @param lay which line of it is parallel to the saw's travel
+     * @param lift of the large end for {@link Frame.Lay#OFFSET}, below zero for a lowering; otherwise zero
+     */
+    public record Way(Frame.Lay lay, Length lift) {
+        /**
+         * Refuses a lift of another lay.
+         *
+         * @throws OutOfDomainException if a lay has a lift that is not its own
+         */
+        public Way {
+            if (lay != Frame.Lay.OFFSET && !lift.equals(Length.ZERO)) {
+                throw new OutOfDomainException(
+                        "lift",
+                        lift.toString(),
+                        "",
+                        "0 for a log that lies " + lay.words(),
+                        "take the offset for a lift");
+            }
+        }
+
+        /**
+         * A lay without a lift.
+         *
+         * @param lay the lay
+         * @return the way
+         */
+        public static Way of(Frame.Lay lay) {
+            return new Way(lay, Length.ZERO);
+        }
+
+        private String words() {
+            if (lay != Frame.Lay.OFFSET) {
+                return lay.words();
+            }
+            return lift.compareTo(Length.ZERO) < 0
+                    ? "large end lowered by " + Length.ZERO.minus(lift)
+                    : "large end lifted by " + lift;
+        }
+    }
+
     /** Every cant that the proof asks for is worked out. */
     public static final long NO_LIMIT = Long.MAX_VALUE;
 
@@ -63,7 +108,8 @@ public record SearchSpace(
     /**
      * Refuses an empty space and keeps immutable copies.
      *
-     * @throws OutOfDomainException if there is no turn, frame or offset, the grid is not above zero or wider than 25.4 mm, or
+     * @throws OutOfDomainException if there is no turn, frame or offset, the offset stands among the frames more than once but not
+     *     once for each lift, the grid is not above zero or wider than 25.4 mm, or
      *     a length is below zero
      */
     public SearchSpace {
@@ -74,6 +120,15 @@ public record SearchSpace(
         if (turnsDegrees.isEmpty() || lays.isEmpty() || offsets.isEmpty()) {
             throw new OutOfDomainException(
                     "search space", "empty", "", "one turn, one frame and one offset or more", "");
+        }
+        long offsetLays = lays.stream().filter(lay -> lay == Frame.Lay.OFFSET).count();
+        if (offsetLays > 1 && offsetLays != offsets.size()) {
+            throw new OutOfDomainException(
+                    "frames",
+                    offsetLays + " times the offset, lifts: " + offsets.size(),
+                    "",
+                    "the offset once, or once for each lift",
+                    "name it once");
         }
         if (!grid.isPositive() || grid.compareTo(Length.inches(1)) > 0) {
             throw new OutOfDomainException("grid", grid.toString(), "", "above 0, up to 1 in", "1/16 in serves well");
@@ -156,6 +211,51 @@ public record SearchSpace(
     public SearchSpace withLays(List<Frame.Lay> others) {
         return new SearchSpace(
                 turnsDegrees, others, offsets, cants, grid, startStep, overThick, mostCantsOpened, firstFace);
+    }
+
+    /**
+     * The ways in which a log may lie, in the order in which they are tried.
+     *
+     * @return at least one
+     */
+    public List<Way> ways() {
+        boolean once = lays.indexOf(Frame.Lay.OFFSET) == lays.lastIndexOf(Frame.Lay.OFFSET);
+        List<Way> ways = new ArrayList<>();
+        Iterator<Length> lifts = offsets.iterator();
+        for (Frame.Lay lay : lays) {
+            if (lay != Frame.Lay.OFFSET) {
+                ways.add(Way.of(lay));
+            } else if (once) {
+                offsets.forEach(lift -> ways.add(new Way(lay, lift)));
+            } else {
+                ways.add(new Way(lay, lifts.next()));
+            }
+        }
+        return List.copyOf(ways);
+    }
+
+    /**
+     * The same space with other ways in which a log may lie, tried in this order.
+     *
+     * @param others at least one
+     * @return a new space
+     * @throws OutOfDomainException if there is none
+     */
+    public SearchSpace withWays(List<Way> others) {
+        List<Length> lifts = others.stream()
+                .filter(way -> way.lay() == Frame.Lay.OFFSET)
+                .map(Way::lift)
+                .toList();
+        return new SearchSpace(
+                turnsDegrees,
+                others.stream().map(Way::lay).toList(),
+                lifts.isEmpty() ? List.of(Length.ZERO) : lifts,
+                cants,
+                grid,
+                startStep,
+                overThick,
+                mostCantsOpened,
+                firstFace);
     }
 
     /**
@@ -245,16 +345,7 @@ public record SearchSpace(
 
     /** The frames in words. */
     String frames() {
-        return lays.stream()
-                .flatMap(lay ->
-                        lay == Frame.Lay.OFFSET ? offsets.stream().map(SearchSpace::lifted) : Stream.of(lay.words()))
-                .collect(Collectors.joining("; "));
-    }
-
-    private static String lifted(Length offset) {
-        return offset.compareTo(Length.ZERO) < 0
-                ? "large end lowered by " + Length.ZERO.minus(offset)
-                : "large end lifted by " + offset;
+        return ways().stream().map(Way::words).collect(Collectors.joining("; "));
     }
 
     /**

@@ -234,8 +234,8 @@ final class LogSections {
     private String ofALesserSpace(LogPlan one) {
         return one.space().equals(plan.choice().space())
                 ? ""
-                : " That is less than the job allows: this pattern comes from a search of less whose choice served all logs"
-                        + " together better.";
+                : " That is less than the job allows: this pattern was found in a search of less, and goes better with"
+                        + " those of the other logs.";
     }
 
     private String costOfGrid(Proof proof) {

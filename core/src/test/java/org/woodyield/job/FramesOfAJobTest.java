@@ -157,8 +157,8 @@ class FramesOfAJobTest {
         with("pattern.frames = offset 3/4 in; axis; offset -3/4 in; offset 9 in");
         String plan = planned();
         assertThat(plan)
-                .contains("frames: large end lifted by 3/4 in; large end lowered by 3/4 in; large end lifted by 9 in;"
-                        + " parallel to the axis;");
+                .contains("frames: large end lifted by 3/4 in; parallel to the axis; large end lowered by 3/4 in;"
+                        + " large end lifted by 9 in;");
         assertThat(worth(plan)).isGreaterThanOrEqualTo(axis);
     }
 
