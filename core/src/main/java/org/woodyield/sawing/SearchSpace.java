@@ -1,6 +1,7 @@
 package org.woodyield.sawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +33,8 @@ import org.woodyield.measure.Rounding;
  * kerfs to where the rot begins.
  *
  * @param turnsDegrees turns of the log that are tried, at least one
- * @param lays frames that are tried, at least one; {@link Frame.Lay#OFFSET} stands once for all offsets, or once for each in their
- *     order
+ * @param lays frames that are tried, at least one; where {@link Frame.Lay#OFFSET} is among them once for each offset, it stands
+ *     for them in their order, else each time for all
  * @param offsets lifts of the large end, each of which is tried for {@link Frame.Lay#OFFSET}, at least one; otherwise not used
  * @param cants whether cants are tried as items
  * @param grid positions of the first face are whole multiples of this from the axis (over a bed, rounded up to the saw's
@@ -108,8 +109,7 @@ public record SearchSpace(
     /**
      * Refuses an empty space and keeps immutable copies.
      *
-     * @throws OutOfDomainException if there is no turn, frame or offset, the offset stands among the frames more than once but not
-     *     once for each lift, the grid is not above zero or wider than 25.4 mm, or
+     * @throws OutOfDomainException if there is no turn, frame or offset, the grid is not above zero or wider than 25.4 mm, or
      *     a length is below zero
      */
     public SearchSpace {
@@ -120,15 +120,6 @@ public record SearchSpace(
         if (turnsDegrees.isEmpty() || lays.isEmpty() || offsets.isEmpty()) {
             throw new OutOfDomainException(
                     "search space", "empty", "", "one turn, one frame and one offset or more", "");
-        }
-        long offsetLays = lays.stream().filter(lay -> lay == Frame.Lay.OFFSET).count();
-        if (offsetLays > 1 && offsetLays != offsets.size()) {
-            throw new OutOfDomainException(
-                    "frames",
-                    offsetLays + " times the offset, lifts: " + offsets.size(),
-                    "",
-                    "the offset once, or once for each lift",
-                    "name it once");
         }
         if (!grid.isPositive() || grid.compareTo(Length.inches(1)) > 0) {
             throw new OutOfDomainException("grid", grid.toString(), "", "above 0, up to 1 in", "1/16 in serves well");
@@ -219,16 +210,16 @@ public record SearchSpace(
      * @return at least one
      */
     public List<Way> ways() {
-        boolean once = lays.indexOf(Frame.Lay.OFFSET) == lays.lastIndexOf(Frame.Lay.OFFSET);
+        boolean inTheirOrder = Collections.frequency(lays, Frame.Lay.OFFSET) == offsets.size();
         List<Way> ways = new ArrayList<>();
         Iterator<Length> lifts = offsets.iterator();
         for (Frame.Lay lay : lays) {
             if (lay != Frame.Lay.OFFSET) {
                 ways.add(Way.of(lay));
-            } else if (once) {
-                offsets.forEach(lift -> ways.add(new Way(lay, lift)));
-            } else {
+            } else if (inTheirOrder) {
                 ways.add(new Way(lay, lifts.next()));
+            } else {
+                offsets.forEach(lift -> ways.add(new Way(lay, lift)));
             }
         }
         return List.copyOf(ways);
