@@ -265,7 +265,7 @@ public final class SawProspects {
         private static List<SupplyWay.Use> uses(JobMoney.Sides sides) {
             return Stream.of(sides.free(), sides.valued())
                     .flatMap(side -> Stream.concat(side.ways().stream(), side.bounds().stream()))
-                    .filter(way -> way.kind() == SupplyWay.Kind.OWN_SAW || way.kind() == SupplyWay.Kind.OTHER_SAW)
+                    .filter(way -> way.kind().isSaw())
                     .map(SupplyWay::use)
                     .distinct()
                     .sorted()

@@ -245,15 +245,11 @@ public final class SawSheet {
     }
 
     private String saw(SupplyWay way) {
-        return way.kind() == SupplyWay.Kind.OWN_SAW ? name(0) : way.otherSaw();
+        return saw(way.kind(), way.otherSaw());
     }
 
-    private static String use(SupplyWay.Use use) {
-        return switch (use) {
-            case AS_IT_IS -> "";
-            case GRADED -> "graded";
-            case UNGRADED -> "ungraded";
-        };
+    private String saw(SupplyWay.Kind kind, String otherSaw) {
+        return kind == SupplyWay.Kind.OWN_SAW ? name(0) : otherSaw;
     }
 
     /** What the lumber of the first saw costs with each. */
@@ -280,8 +276,8 @@ public final class SawSheet {
     }
 
     private void sameLumber(PlanTable.Builder table, WaysSection.Side side, SupplyWay way, Optional<Outlook> drawn) {
-        List<Cell> cells =
-                new ArrayList<>(List.of(Cell.text(side.work()), Cell.text(use(way.use())), Cell.text(saw(way))));
+        List<Cell> cells = new ArrayList<>(
+                List.of(Cell.text(side.work()), Cell.text(WaysSection.use(way.use())), Cell.text(saw(way))));
         cells.addAll(WaysSection.costs(way, side.choice().ways().usable(), drawn));
         cells.add(WaysSection.notCounted(way, MissingPrices::named));
         table.row(cells);
@@ -407,7 +403,7 @@ public final class SawSheet {
                     if (share.isPresent()) {
                         table.row(
                                 Cell.text(side.work()),
-                                Cell.text(use(choice.use())),
+                                Cell.text(WaysSection.use(choice.use())),
                                 Cell.text(saw(ways.get(i))),
                                 Cell.number(side.choice().ways().usable().value(), 0, 2),
                                 Cell.text(choice.jobs() == 1 ? "this job" : choice.jobs() + " such jobs"),
@@ -569,7 +565,7 @@ public final class SawSheet {
             WaysSection.byVolume(side, this::saw)
                     .ifPresent(text -> lines.add(side.lead()
                             + side.choice().ways().ways().stream()
-                                    .map(way -> use(way.use()))
+                                    .map(way -> WaysSection.use(way.use()))
                                     .distinct()
                                     .filter(use -> !use.isEmpty())
                                     .map(use -> ", lumber " + use)
@@ -637,7 +633,7 @@ public final class SawSheet {
         prospects
                 .ways(false)
                 .ifPresent(ways -> Stream.concat(ways.ways().stream(), ways.bounds().stream())
-                        .filter(way -> isSaw(way.kind()))
+                        .filter(way -> way.kind().isSaw())
                         .forEach(way -> add(income, saw(way), way.incomeMissing())));
         // What the job lacks is lacking for all of them alike.
         income.values().forEach(missing -> missing.removeIf(input -> !input.ofSaw()));
@@ -654,15 +650,12 @@ public final class SawSheet {
         Map<String, Set<WorkInput>> costs = new LinkedHashMap<>();
         prospects.ways(valued).ifPresent(ways -> {
             ways.bounds().stream()
-                    .filter(way -> isSaw(way.kind()))
+                    .filter(way -> way.kind().isSaw())
                     .forEach(way -> add(costs, saw(way), way.costsMissing()));
             ways.leftOut().stream()
-                    .filter(out -> isSaw(out.kind()))
+                    .filter(out -> out.kind().isSaw())
                     .forEach(out -> add(
-                            costs,
-                            (out.kind() == SupplyWay.Kind.OWN_SAW ? name(0) : out.otherSaw())
-                                    + WaysSection.inBrackets(out.use()),
-                            out.missing()));
+                            costs, saw(out.kind(), out.otherSaw()) + WaysSection.inBrackets(out.use()), out.missing()));
         });
         List<String> lines = new ArrayList<>();
         bySet(costs)
@@ -685,10 +678,6 @@ public final class SawSheet {
         if (!inputs.isEmpty()) {
             to.computeIfAbsent(saw, any -> EnumSet.noneOf(WorkInput.class)).addAll(inputs);
         }
-    }
-
-    private static boolean isSaw(SupplyWay.Kind kind) {
-        return kind == SupplyWay.Kind.OWN_SAW || kind == SupplyWay.Kind.OTHER_SAW;
     }
 
     /** What owning the saw and running it lack. */

@@ -335,13 +335,18 @@ final class WaysSection {
         return way(way.kind()).toLowerCase(Locale.ROOT) + inBrackets(way.use());
     }
 
-    /** A use behind the name of a way. */
-    static String inBrackets(SupplyWay.Use use) {
+    /** How lumber is used, in a word; none as it is. */
+    static String use(SupplyWay.Use use) {
         return switch (use) {
             case AS_IT_IS -> "";
-            case GRADED -> " (graded)";
-            case UNGRADED -> " (ungraded)";
+            case GRADED -> "graded";
+            case UNGRADED -> "ungraded";
         };
+    }
+
+    /** A use behind the name of a way. */
+    static String inBrackets(SupplyWay.Use use) {
+        return use == SupplyWay.Use.AS_IT_IS ? "" : " (" + use(use) + ")";
     }
 
     /** The lumber of another saw beside that of the plan. */

@@ -59,7 +59,16 @@ public record SupplyWay(
         /** Having it sawn by a travelling sawyer. */
         HIRED_SAWYER,
         /** Selling the logs and buying the lumber. */
-        SELL_AND_BUY
+        SELL_AND_BUY;
+
+        /**
+         * Whether it is sawing with a saw that is bought.
+         *
+         * @return true for the saw of the job and for another
+         */
+        public boolean isSaw() {
+            return this == OWN_SAW || this == OTHER_SAW;
+        }
     }
 
     /** How lumber is used. */
@@ -201,11 +210,6 @@ public record SupplyWay(
                 || use == other.use
                 || use == Use.AS_IT_IS
                 || other.use == Use.AS_IT_IS;
-    }
-
-    /** Whether it saws for a use with a saw that is bought. */
-    boolean isOfSaw(Use ofLumber) {
-        return (kind == Kind.OWN_SAW || kind == Kind.OTHER_SAW) && use == ofLumber;
     }
 
     private double difference(SupplyWay other, double volume) {

@@ -126,8 +126,12 @@ public record SupplyWays(BoardFeet usable, List<SupplyWay> ways, List<SupplyWay>
     public SupplyWays ofSaws(SupplyWay.Use use, BoardFeet volume) {
         return new SupplyWays(
                 volume,
-                ways.stream().filter(way -> way.isOfSaw(use)).toList(),
-                bounds.stream().filter(way -> way.isOfSaw(use)).toList(),
+                ways.stream()
+                        .filter(way -> way.kind().isSaw() && way.use() == use)
+                        .toList(),
+                bounds.stream()
+                        .filter(way -> way.kind().isSaw() && way.use() == use)
+                        .toList(),
                 List.of());
     }
 
